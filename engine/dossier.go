@@ -1,0 +1,37 @@
+// Package engine reckons one hull: records in, a Dossier out. It knows no HTML, no flags, no clock and no environment.
+// Assess reads like the table of contents of a technical file; each trade has a package of its own below this one.
+package engine
+
+import (
+	"hullfile/engine/document"
+	"hullfile/engine/finding"
+	"hullfile/engine/proof"
+	"hullfile/engine/record"
+	"hullfile/engine/scantling"
+	"hullfile/engine/trial"
+	"hullfile/engine/weight"
+)
+
+// Dossier is everything that is known about one hull.
+type Dossier struct {
+	Builder   *record.Builder
+	Hull      *record.Hull
+	Structure scantling.Result
+	Weight    weight.Result
+	Trials    trial.Result
+	Documents document.Result
+	Proofs    proof.Sheet
+
+	Checks      []finding.Check      // of all disciplines, in the order of the contents
+	Findings    []finding.Finding    // of all disciplines, in the order in which they are told
+	Assumptions []finding.Assumption // of all disciplines
+}
+
+// Standing is that of all checks together.
+func (d *Dossier) Standing() finding.Standing {
+	all := make([]finding.Standing, len(d.Checks))
+	for i, c := range d.Checks {
+		all[i] = c.Standing
+	}
+	return finding.Worst(all...)
+}

@@ -1,0 +1,42 @@
+package method
+
+// Formula is an expression as a tree that is neither the syntax of the sheet nor any page format: the plain text in
+// this package and the MathML of the site are both drawn from it, and it is built from the very tree that is evaluated.
+type Formula struct {
+	Text string // as it stands in the sheet
+	Root *Node
+}
+
+// Op says what a node of a formula is.
+type Op string
+
+// What a node can be. The comment gives its arguments.
+const (
+	OpNumber  Op = "number"  // Number
+	OpWord    Op = "word"    // Word
+	OpSymbol  Op = "symbol"  // Symbol
+	OpAdd     Op = "add"     // a, b
+	OpSub     Op = "sub"     // a, b
+	OpMul     Op = "mul"     // a, b
+	OpDiv     Op = "div"     // a, b: a fraction
+	OpPow     Op = "pow"     // a, b
+	OpNeg     Op = "neg"     // a
+	OpRoot    Op = "root"    // a: square root
+	OpCall    Op = "call"    // Symbol is the function (min, max, abs, sin, ln, ...), arguments
+	OpTable   Op = "table"   // Symbol is the table, arguments: read or interpolated
+	OpCompare Op = "compare" // Symbol is the sign (<, <=, ==, !=, >, >=, in), a, b
+	OpAnd     Op = "and"     // a, b
+	OpOr      Op = "or"      // a, b
+	OpNot     Op = "not"     // a
+	OpCases   Op = "cases"   // condition, then, otherwise
+)
+
+// Node is one node of a formula.
+type Node struct {
+	Op     Op
+	Number float64
+	Raw    string // the number as it was written in the sheet, so that 0.50 stays 0.50
+	Word   string
+	Symbol string
+	Args   []*Node
+}

@@ -1,0 +1,120 @@
+// Package method reads method sheets and evaluates them. A sheet is a page of formulas as text (TOML); the same text
+// is calculated, shown with its values, range-checked and tested, so that number and words cannot part company.
+//
+// A sheet has scopes (craft, panel, stiffener, ...). A scope declares inputs and steps. A scope evaluated above another
+// lends it its values: a panel sees the results of the craft. A step gives one symbol; several steps may give the same
+// symbol under different conditions (when), and the first that holds is taken and shown.
+package method
+
+import "hullfile/engine/finding"
+
+// Sheet is one method sheet, parsed and compiled. It is never changed after Load and may be used from many goroutines.
+type Sheet struct {
+	Name     string // file name, e.g. iso-12215-5-2008.toml
+	Title    string
+	Work     string // the work the formulas come from
+	Edition  string
+	Standing string // "superseded; formulas recalled, hold them against your copy"
+	About    string // what the sheet covers and what it leaves out
+	Yards    bool   // a sheet of the yard's own
+	Replaces bool   // a sheet of the yard's own that takes the place of a shipped one
+	Scopes   []*Scope
+	Tables   []*Table
+}
+
+// Quantity is a value handed to a sheet, with where it came from.
+type Quantity struct {
+	Number float64
+	Word   string // for an input of words, e.g. category "C"; then Number is not used
+	IsWord bool
+	Unit   string        // sign as in unit.Named.Sign
+	Place  finding.Place // record line, if it was written
+	Basis  finding.Basis // how it is known; empty for a plain record value
+	Source string        // work, edition, table, for a value out of a data table
+}
+
+// Given looks a value up by the name that the sheet's input asks for in its "from", e.g. "boat.loaded_mass_kg",
+// "panel.short_side_mm" or "alloy.welded.yield_n_mm2". ok is false when nobody wrote the value.
+type Given interface {
+	Lookup(from string) (q Quantity, ok bool)
+}
+
+// GivenMap is a Given made of a map.
+type GivenMap map[string]Quantity
+
+// Lookup finds the value under its name.
+func (g GivenMap) Lookup(from string) (Quantity, bool) {
+	q, ok := g[from]
+	return q, ok
+}
+
+// State says how far a result can be used.
+type State string
+
+// The states of a result.
+const (
+	Sound   State = "sound"            // inside every range that the sheet states
+	Outside State = "outside range"    // a number, but the formula was not made for these values
+	Missing State = "missing"          // an input was not written, so there is no number
+	NotSet  State = "does not apply"   // no step for this symbol holds under these conditions
+	Broken  State = "no finite result" // division by nothing, root of a negative number
+)
+
+// Shown is one input or one step as it was used: enough to show the working without calculating again.
+type Shown struct {
+	Symbol  string // as in the sheet, e.g. "n_CG"
+	Name    string // in plain words
+	Unit    string // sign
+	Value   float64
+	Word    string // for words
+	IsWord  bool
+	State   State
+	Why     string        // for a state other than sound: what is missing or outside, with the figures
+	Basis   finding.Basis // of this formula or value alone
+	Rests   finding.Basis // softest basis of this and of everything it was reckoned from
+	Source  string        // work and edition, for an input out of a data table
+	Clause  string
+	Note    string        // remark of the sheet on this step
+	Place   finding.Place // record line of an input
+	From    string        // record name of an input
+	When    *Formula      // condition under which the step was taken, nil if it has none
+	Formula *Formula      // nil for an input
+	Uses    []string      // symbols that the step used, in the order in which they stand in the formula
+	Passed  []Passed      // steps for the same symbol whose condition did not hold
+}
+
+// Passed is a step that was not taken, with its condition.
+type Passed struct {
+	When    *Formula
+	Formula *Formula
+}
+
+// Working is one evaluation of one scope: what went in, what came out, in the order of the sheet.
+type Working struct {
+	Sheet  *Sheet
+	Scope  *Scope
+	Above  *Working // working of the scope above, nil at the top
+	Inputs []Shown
+	Steps  []Shown
+
+	at map[string]*Shown
+}
+
+// Get finds an input or a result by symbol, here or in the scopes above.
+func (w *Working) Get(symbol string) (*Shown, bool) {
+	for ; w != nil; w = w.Above {
+		if s, ok := w.at[symbol]; ok {
+			return s, true
+		}
+	}
+	return nil, false
+}
+
+// Value gives a numeric result; ok is false when the symbol is unknown, a word, missing, broken or does not apply.
+func (w *Working) Value(symbol string) (v float64, ok bool) {
+	s, found := w.Get(symbol)
+	if !found || s.IsWord || (s.State != Sound && s.State != Outside) {
+		return 0, false
+	}
+	return s.Value, true
+}

@@ -1,0 +1,40 @@
+// Package proof runs published check values through the calculator: worked examples and tables with their source,
+// inputs, printed result and tolerance. Proofs are never tuned; where a published example is itself wrong, the proof says so.
+package proof
+
+import "hullfile/engine/finding"
+
+// Case is one published value and what the calculator gives for it.
+type Case struct {
+	Set       string // file in content/proofs without .toml
+	Title     string // of the set
+	Source    string // work, edition, page or table
+	Basis     finding.Basis
+	Name      string // of the case
+	Inputs    string // "l_WL 4.0 m, B_C 1.2 m"
+	Printed   string // as printed in the source
+	Want      float64
+	Tolerance float64
+	Why       string // why the tolerance is what it is
+	Got       float64
+	Unit      string
+	Pass      bool
+	Note      string
+	Fails     string // what went wrong, where there is no number
+}
+
+// Sheet is a summary of all cases, and of the formulas that no case touches.
+type Sheet struct {
+	Cases   []Case
+	Without []Untouched
+}
+
+// Untouched is a formula with no outside check.
+type Untouched struct {
+	Method string // sheet
+	Scope  string
+	Symbol string
+	Name   string
+	Clause string
+	Basis  finding.Basis
+}

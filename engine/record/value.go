@@ -1,0 +1,55 @@
+package record
+
+import (
+	"fmt"
+	"time"
+
+	"hullfile/engine/finding"
+)
+
+// Val is one value of a record: what it says, whether it was written at all, and where.
+// A value that was not written is never used as if it were zero: ask Set, or take it through Get.
+type Val[T any] struct {
+	V   T
+	Set bool
+	At  finding.Place
+}
+
+// Get gives the value and whether it was written.
+func (v Val[T]) Get() (T, bool) { return v.V, v.Set }
+
+// Written makes a value by hand, for tests and for values derived from others.
+func Written[T any](v T, at finding.Place) Val[T] { return Val[T]{V: v, Set: true, At: at} }
+
+// Entry is what every keyed table has: its key, and where its heading (or CSV row) stands.
+type Entry struct {
+	ID string
+	At finding.Place
+}
+
+// Date is a day without a clock or a zone.
+type Date struct {
+	Year  int
+	Month time.Month
+	Day   int
+}
+
+// String gives the day as 2026-03-14.
+func (d Date) String() string { return fmt.Sprintf("%04d-%02d-%02d", d.Year, int(d.Month), d.Day) }
+
+// Long gives the day as 14 March 2026.
+func (d Date) Long() string { return fmt.Sprintf("%d %s %d", d.Day, d.Month, d.Year) }
+
+// Before reports whether d is an earlier day than e.
+func (d Date) Before(e Date) bool {
+	if d.Year != e.Year {
+		return d.Year < e.Year
+	}
+	if d.Month != e.Month {
+		return d.Month < e.Month
+	}
+	return d.Day < e.Day
+}
+
+// MarshalText gives the day as 2026-03-14.
+func (d Date) MarshalText() ([]byte, error) { return []byte(d.String()), nil }

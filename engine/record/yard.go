@@ -1,0 +1,170 @@
+// Package record reads a yard folder: TOML records and CSV tables per design and hull, with the file, line and column
+// of every value. The structs in this package are the one field table of the project: their tags drive the reader, its
+// checks, the JSON Schema, the reference of records and the heads of CSV columns.
+//
+// Tags of a field:
+//
+//	toml     the key, with the unit at its end where the value has one
+//	must     "yes": required once a hull has been laid over its design
+//	above    the value must be greater than this
+//	least    the value must not be less than this
+//	most     the value must not be greater than this
+//	likely   "2..20": outside it the value is possible but a doubt (a finding, not a fault)
+//	oneof    "a|b|c": the words that are allowed
+//	ref      what the word must name: alloy, person, instrument, document, weight, design, panel, plate
+//	csv      file name (without .csv) in which the rows of a keyed table may stand instead
+//	doc      what it is, in words a builder uses
+//
+// A field of struct type is a table; a slice of structs that embed Entry is a keyed table ([panel.B3]).
+package record
+
+import (
+	"hullfile/engine/finding"
+	"hullfile/engine/unit"
+)
+
+// Yard is all records of one yard folder, read and laid over each other, without faults.
+type Yard struct {
+	Builder Builder
+	Hulls   []*Hull       // in order of their number
+	Designs []DesignName  // in order of their name
+	Doubts  []YardDoubt   // values that are possible but unlikely
+	Sheets  []SheetSource // the yard's own method sheets, in order of name
+	Files   []File        // every record file read, in order of name
+}
+
+// DesignName names a design and what it is laid over.
+type DesignName struct {
+	Name    string
+	BasedOn string
+	At      finding.Place
+}
+
+// YardDoubt is an unlikely value, with the hull it belongs to; Hull is empty for the yard's own records.
+type YardDoubt struct {
+	Hull    string
+	Finding finding.Finding
+}
+
+// SheetSource is the text of a method sheet of the yard's own.
+type SheetSource struct {
+	Name string // file name, e.g. iso-12215-5-2008.toml
+	Path string // relative to the yard folder
+	Text []byte
+}
+
+// File is one record file as it was read.
+type File struct {
+	Path string // relative to the yard folder, forward slashes
+	Text []byte
+}
+
+// Builder is yard.toml: who builds, who is who, and what they measure with.
+type Builder struct {
+	Name        Val[string]  `toml:"name" must:"yes" doc:"name of the yard as it stands on the builder's plate"`
+	Address     Val[string]  `toml:"address" doc:"postal address"`
+	Contact     Val[string]  `toml:"contact" doc:"telephone or mail address for owners"`
+	Code        Val[string]  `toml:"maker_code" doc:"manufacturer's identification code used in hull identification numbers"`
+	Invented    Val[bool]    `toml:"invented" doc:"true marks every page as invented for demonstration"`
+	People      []Person     `toml:"person" csv:"people" doc:"people who build, weigh, measure, inspect and sign"`
+	Instruments []Instrument `toml:"instrument" csv:"instruments" doc:"what is measured with"`
+}
+
+// Person is somebody who did something that the file relies on.
+type Person struct {
+	Entry
+	Name  Val[string] `toml:"name" must:"yes" doc:"name in full"`
+	Role  Val[string] `toml:"role" must:"yes" doc:"what the person answers for in the yard"`
+	Since Val[Date]   `toml:"since" doc:"first day in this role"`
+	Until Val[Date]   `toml:"until" doc:"last day in this role"`
+}
+
+// Instrument is something that measures.
+type Instrument struct {
+	Entry
+	Name       Val[string] `toml:"name" must:"yes" doc:"what it is"`
+	Serial     Val[string] `toml:"serial" doc:"serial number"`
+	Calibrated Val[Date]   `toml:"calibrated" doc:"day of the last calibration"`
+	Due        Val[Date]   `toml:"due" doc:"day on which the calibration ends"`
+	Document   Val[string] `toml:"certificate" doc:"number of the calibration certificate"`
+}
+
+// Hull is one boat, laid over its design.
+type Hull struct {
+	Number string // folder name, or the number key of a lone hull.toml
+	Design Val[string]
+	Folder string   // folder of the hull relative to the yard folder; empty for a lone hull.toml
+	Over   []string // record files it is made of, design first, relative to the yard folder
+	HullFile
+}
+
+// HullFile is what may stand in hull.toml and in design.toml.
+type HullFile struct {
+	Design    Val[string] `toml:"design" ref:"design" doc:"name of the design folder that this hull is laid over; in hull.toml only"`
+	BasedOn   Val[string] `toml:"based_on" ref:"design" doc:"name of the design that this design is a variant of; in design.toml only"`
+	NumberKey Val[string] `toml:"number" doc:"the yard's own hull number; must agree with the folder name"`
+	Title     Val[string] `toml:"title" doc:"what the boat is called in words, e.g. harbour launch"`
+	Identity  Identity    `toml:"identity" doc:"what makes this boat this boat"`
+	Issue     Issue       `toml:"issue" doc:"which issue of the technical file this is"`
+	Boat      Boat        `toml:"boat" doc:"principal data of the boat"`
+	Rules     Rules       `toml:"rules" doc:"by which method sheets the boat is reckoned"`
+	Panels    []Panel     `toml:"panel" csv:"panels" doc:"plate panels between stiffeners"`
+	Weights   []Weight    `toml:"weight" csv:"weights" doc:"items of the weight breakdown"`
+	Weighings []Weighing  `toml:"weighing" doc:"weighings of the boat"`
+	Trials    []Trial     `toml:"trial" doc:"sea trials"`
+	Documents []Document  `toml:"document" csv:"documents" doc:"certificates, photographs and reports"`
+	Notes     []Note      `toml:"note" doc:"notes in Markdown that belong in the file"`
+}
+
+// Identity is what makes this boat this boat.
+type Identity struct {
+	HIN      Val[string] `toml:"hin" doc:"hull identification number as marked on the boat"`
+	Name     Val[string] `toml:"name" doc:"name of the boat"`
+	Owner    Val[string] `toml:"owner" doc:"who owns the boat"`
+	State    Val[string] `toml:"state" oneof:"design|in build|finished|in service" doc:"how far the boat has come"`
+	KeelLaid Val[Date]   `toml:"keel_laid" doc:"day on which building began"`
+	Launched Val[Date]   `toml:"launched" doc:"day on which the boat first floated"`
+	Handed   Val[Date]   `toml:"handed_over" doc:"day on which the boat was handed to the owner"`
+}
+
+// Issue is one issue of the technical file.
+type Issue struct {
+	Number Val[int]    `toml:"number" least:"1" most:"999" doc:"number of the issue, from one"`
+	Date   Val[Date]   `toml:"date" doc:"day of the issue; every date in the file comes from the records"`
+	Reason Val[string] `toml:"reason" doc:"why this issue was made"`
+	By     Val[string] `toml:"by" ref:"person" doc:"who issued it"`
+}
+
+// Note is a text in Markdown that the yard wants on a page.
+type Note struct {
+	Entry
+	Title Val[string] `toml:"title" must:"yes" doc:"heading of the note"`
+	Page  Val[string] `toml:"page" oneof:"boat|structure|weight|trials|documents" doc:"page on which the note stands; the boat page if not written"`
+	Text  Val[string] `toml:"text" must:"yes" doc:"the note in Markdown"`
+}
+
+// Rules names the method sheets by which the boat is reckoned.
+type Rules struct {
+	Structure Val[string] `toml:"structure" doc:"method sheet for the structure, by file name without .toml"`
+}
+
+// Boat is the principal data.
+type Boat struct {
+	LengthOverall Val[unit.M]     `toml:"length_overall_m" above:"0" most:"30" likely:"3..24" doc:"length over all with fittings"`
+	LengthHull    Val[unit.M]     `toml:"length_hull_m" above:"0" most:"30" likely:"2.5..24" doc:"length of hull LH (ISO 8666 form)"`
+	LengthWL      Val[unit.M]     `toml:"length_waterline_m" above:"0" most:"30" likely:"2..24" doc:"length of waterline LWL, fully loaded, at rest"`
+	BeamHull      Val[unit.M]     `toml:"beam_hull_m" above:"0" most:"12" likely:"1..6" doc:"beam of hull BH"`
+	BeamChine     Val[unit.M]     `toml:"beam_chine_m" above:"0" most:"12" likely:"0.8..5" doc:"beam between chines BC at 0.4 LWL from the aft end of the waterline"`
+	Deadrise      Val[unit.Deg]   `toml:"deadrise_deg" least:"0" most:"50" likely:"5..30" doc:"deadrise at 0.4 LWL from the aft end of the waterline"`
+	Draught       Val[unit.M]     `toml:"draught_m" above:"0" most:"5" likely:"0.15..1.5" doc:"draught of the hull, fully loaded, outboards tilted"`
+	LoadedMass    Val[unit.KG]    `toml:"loaded_mass_kg" above:"0" most:"200000" likely:"200..60000" doc:"mass fully loaded and ready for use, mLDC"`
+	LightMass     Val[unit.KG]    `toml:"light_mass_kg" above:"0" most:"200000" likely:"100..50000" doc:"mass of the light craft as the yard states it"`
+	Speed         Val[unit.Knot]  `toml:"speed_kn" above:"0" most:"120" likely:"5..60" doc:"greatest speed in calm water at loaded mass, as intended"`
+	Category      Val[string]     `toml:"category" oneof:"A|B|C|D" doc:"design category"`
+	Persons       Val[int]        `toml:"persons" least:"1" most:"200" doc:"greatest number of persons"`
+	Engines       Val[int]        `toml:"engines" least:"0" most:"6" doc:"number of engines"`
+	Power         Val[unit.KW]    `toml:"power_kw" least:"0" most:"3000" likely:"5..900" doc:"rated power of all engines together"`
+	FuelTank      Val[unit.Litre] `toml:"fuel_tank_l" least:"0" most:"20000" likely:"10..3000" doc:"volume of the fuel tanks together"`
+	FuelUsable    Val[unit.Litre] `toml:"fuel_usable_l" least:"0" most:"20000" doc:"fuel that the engines can really draw"`
+	Use           Val[string]     `toml:"use" doc:"what the boat is for, in one sentence"`
+}

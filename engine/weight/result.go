@@ -1,0 +1,84 @@
+// Package weight adds up the boat: items to masses and centres, groups, sensitivity, and the sum against a weighing.
+package weight
+
+import (
+	"hullfile/engine/finding"
+	"hullfile/engine/record"
+	"hullfile/engine/unit"
+)
+
+// Result is the weight breakdown of one hull.
+type Result struct {
+	Items       []Item // in the order of the record
+	Groups      []Group
+	Light       Total // light craft, margins included
+	Load        Total // what is carried
+	Loaded      Total // both together
+	Weighings   []Weighing
+	Checks      []finding.Check
+	Findings    []finding.Finding
+	Assumptions []finding.Assumption
+}
+
+// Item is one item with its mass reckoned.
+type Item struct {
+	Record  *record.Weight
+	Count   int
+	Each    unit.KG // mass of one, without margin
+	Mass    unit.KG // all of them, margin included
+	Margin  unit.KG // part of Mass that is margin
+	HasMass bool
+	HasX    bool // likewise Y and Z: false where the record gives none, and then it takes no part in that centre
+	HasY    bool
+	HasZ    bool
+	Working string  // "4.32 m² × 6.0 mm × 2 660 kg/m³ = 69.0 kg"
+	MovesKG unit.KG // by how much the light craft or load total would change for 10 % of this item
+	MovesX  unit.MM // by how much the centre of the fully loaded boat would move fore and aft for 10 % of this item
+}
+
+// Total is a sum: mass and centre. A centre is shown only when every item in the sum has that position.
+type Total struct {
+	Mass             unit.KG
+	Margin           unit.KG
+	X, Y, Z          unit.M
+	HasX, HasY, HasZ bool
+	Items            int
+	Without          []string // items that lack a mass or a position, by key
+}
+
+// Group is the sum of one group.
+type Group struct {
+	Name  string
+	Total Total
+	Share float64     // part of the loaded mass
+	Basis []BasisPart // how much of the group is weighed, reckoned, maker's, estimated
+}
+
+// BasisPart is the mass known in one way.
+type BasisPart struct {
+	Basis string
+	Mass  unit.KG
+}
+
+// Weighing is one weighing reduced, and the sum of the items as they were on that day.
+type Weighing struct {
+	Record     *record.Weighing
+	Points     []Point
+	Mass       unit.KG // weighed
+	X, Y       unit.M
+	HasX, HasY bool
+	Reckoned   Total   // light craft less what was ashore, with the load that was on board
+	DiffMass   unit.KG // weighed less reckoned
+	DiffX      unit.MM // weighed less reckoned, forward positive
+	Allowed    unit.Percent
+	AllowedX   unit.MM
+	HasAllowed bool
+	HasAllowX  bool
+	Working    []string
+}
+
+// Point is one load cell with its net reading.
+type Point struct {
+	Record *record.WeighPoint
+	Net    unit.KG
+}

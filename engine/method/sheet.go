@@ -8,6 +8,7 @@ type Scope struct {
 	Above  string // scope whose values this one sees; empty at the top
 	Inputs []*Input
 	Steps  []*Step
+	Gives  map[string][]string // what the sheet calls its answers: "needed" -> symbols of the thicknesses, "pressure" -> symbol
 }
 
 // Input is a value that a scope asks for.

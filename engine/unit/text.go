@@ -1,0 +1,45 @@
+package unit
+
+import (
+	"math"
+	"strconv"
+	"strings"
+)
+
+// thin parts thousands: a no-break space, so that a number is never cut at the end of a line.
+const thin = "\u00a0"
+
+// Text gives a number for people: so many decimals, thousands parted by a no-break space, a true minus sign, and no
+// minus before a nought. A number that is not finite is a dash. It is for sentences and working; machines get the number.
+func Text[T ~float64](v T, decimals int) string {
+	x := float64(v)
+	if math.IsNaN(x) || math.IsInf(x, 0) {
+		return "–"
+	}
+	digits := strconv.FormatFloat(math.Abs(x), 'f', decimals, 64)
+	whole, part, _ := strings.Cut(digits, ".")
+	text := grouped(whole)
+	if part != "" {
+		text += "." + part
+	}
+	if x < 0 && strings.Trim(digits, "0.") != "" {
+		return "−" + text
+	}
+	return text
+}
+
+// grouped parts a run of digits in threes from the right.
+func grouped(digits string) string {
+	if len(digits) <= 3 {
+		return digits
+	}
+	head := len(digits) % 3
+	parts := make([]string, 0, len(digits)/3+1)
+	if head > 0 {
+		parts = append(parts, digits[:head])
+	}
+	for i := head; i < len(digits); i += 3 {
+		parts = append(parts, digits[i:i+3])
+	}
+	return strings.Join(parts, thin)
+}

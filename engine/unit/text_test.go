@@ -1,0 +1,36 @@
+package unit
+
+import (
+	"math"
+	"testing"
+)
+
+func TestText(t *testing.T) {
+	rows := []struct {
+		where    string
+		v        float64
+		decimals int
+		want     string
+	}{
+		{"own arithmetic: no thousands", 34, 1, "34.0"},
+		{"own arithmetic: four digits", 2660, 0, "2\u00a0660"},
+		{"own arithmetic: six digits", 123456.7, 1, "123\u00a0456.7"},
+		{"own arithmetic: seven digits", 1234567, 0, "1\u00a0234\u00a0567"},
+		{"own arithmetic: below nought", -45.26, 1, "−45.3"},
+		{"own arithmetic: nought after rounding has no sign", -0.004, 2, "0.00"},
+		{"own arithmetic: carry over the thousand", 999.96, 1, "1\u00a0000.0"},
+		{"own arithmetic: not a number", math.NaN(), 1, "–"},
+		{"own arithmetic: no end", math.Inf(-1), 1, "–"},
+	}
+	for _, r := range rows {
+		if got := Text(r.v, r.decimals); got != r.want {
+			t.Errorf("%s: Text(%v, %d) = %q, want %q", r.where, r.v, r.decimals, got, r.want)
+		}
+	}
+}
+
+func TestTextTakesQuantities(t *testing.T) {
+	if got := Text(KG(1250), 0); got != "1\u00a0250" {
+		t.Errorf("Text(KG) = %q", got)
+	}
+}

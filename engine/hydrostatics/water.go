@@ -1,0 +1,164 @@
+package hydrostatics
+
+import "math"
+
+// Attitude is how the body lies in the water. Heel is about the length of the body, starboard down positive; then Trim
+// about the level crosswise axis, bow up positive; both in radians. Level is the height of the water surface above the
+// origin of the body, measured along the vertical of the earth, metres.
+type Attitude struct {
+	Heel, Trim, Level float64
+}
+
+// Up is the vertical of the earth as seen in the body.
+func (a Attitude) Up() Vector {
+	sh, ch := math.Sincos(a.Heel)
+	st, ct := math.Sincos(a.Trim)
+	return Vector{st, -float64(sh * ct), float64(ch * ct)}
+}
+
+// Along is the level direction that points most nearly forward in the body.
+func (a Attitude) Along() Vector {
+	sh, ch := math.Sincos(a.Heel)
+	st, ct := math.Sincos(a.Trim)
+	return Vector{ct, float64(sh * st), -float64(ch * st)}
+}
+
+// Across is the level direction to starboard of Along.
+func (a Attitude) Across() Vector {
+	sh, ch := math.Sincos(a.Heel)
+	return Vector{0, ch, sh}
+}
+
+// Height is how far a point of the body lies above the water, metres; negative under water.
+func (a Attitude) Height(p Vector) float64 { return a.Up().Dot(p) - a.Level }
+
+// Immersed is the part of the body under water.
+type Immersed struct {
+	Volume    float64 // cubic metre
+	Centre    Vector  // of that volume, in the body, metres; zero where there is no volume
+	Plane     float64 // area of the water plane, square metre
+	PlaneAt   Vector  // its centre, in the body
+	SecondL   float64 // second moment of the water plane about the crosswise axis through its centre, metre to the fourth
+	SecondT   float64 // second moment about the lengthwise axis through its centre
+	firstX    float64 // first moment of the water plane along the level forward direction, about the origin
+	secondX   float64
+	Waterline [2]float64 // aft and fore end of the water plane, x in the body; both zero where there is none
+}
+
+// Immerse clips every section by the water surface and adds the parts up. Sections are clipped as polygons, so nothing
+// is assumed about sides or decks; between sections Simpson's first rule is used (see NewBody).
+func (b *Body) Immerse(at Attitude) Immersed {
+	up, along, across := at.Up(), at.Along(), at.Across()
+	var im Immersed
+	var mx, my, mz, a1, a2, c1, c2, s1 float64
+	ct := along.X // dx along the body = d(level length) * ct ; the cut of a section is level across
+	wet := false
+	for i := range b.sections {
+		s := &b.sections[i]
+		c := cut(s.Outline, up.Y, up.Z, at.Level-float64(up.X*s.X))
+		w := b.weights[i]
+		im.Volume += float64(w * c.area)
+		mx += float64(w*c.area) * s.X
+		my += float64(w * c.my)
+		mz += float64(w * c.mz)
+		if c.width <= 0 {
+			continue
+		}
+		if !wet {
+			im.Waterline[0] = s.X
+		}
+		wet = true
+		im.Waterline[1] = s.X
+		// A point of the cut: x = s.X, and in the section plane c.foot + t*dir. Its level forward coordinate varies with t
+		// only through the section plane's share of Along, which is nil along dir because dir is level and crosswise.
+		l := float64(along.X*s.X) + float64(along.Y*c.footY) + float64(along.Z*c.footZ)
+		im.Plane += float64(w * c.width)
+		a1 += float64(w*c.width) * l
+		a2 += float64(w*c.width) * float64(l*l)
+		s1 += float64(w*c.width) * s.X
+		c1 += float64(w * c.first)
+		c2 += float64(w * c.second)
+	}
+	if im.Volume > 0 {
+		im.Centre = Vector{mx / im.Volume, my / im.Volume, mz / im.Volume}
+	}
+	// The sections are cut square to x, so an element of the surface is dx/ct long on the water.
+	scale := 1 / math.Max(math.Abs(ct), 1e-9)
+	im.Plane *= scale
+	im.firstX, im.secondX = a1*scale, a2*scale
+	if im.Plane > 0 {
+		l, t := im.firstX/im.Plane, c1*scale/im.Plane
+		im.SecondL = im.secondX - float64(l*l)*im.Plane
+		im.SecondT = c2*scale - float64(t*t)*im.Plane
+		lev := at.Level
+		im.PlaneAt = Vector{
+			float64(l*along.X) + float64(t*across.X) + float64(lev*up.X),
+			float64(l*along.Y) + float64(t*across.Y) + float64(lev*up.Y),
+			float64(l*along.Z) + float64(t*across.Z) + float64(lev*up.Z),
+		}
+	}
+	return im
+}
+
+// clipped is what is left of a section under water.
+type clipped struct {
+	area, my, mz         float64 // area and its first moments
+	width, first, second float64 // length of the cut and its moments about the body's vertical plane, measured level across
+	footY, footZ         float64 // point of the water line nearest the section's origin
+}
+
+// cut clips the polygon by a*y + b*z < level. Moments are taken about a point on the water line, where the edges that
+// close the polygon along the water give nothing: so the closing edges, and how many pieces there are, need not be known.
+func cut(outline []Point, a, b, level float64) clipped {
+	n2 := float64(a*a) + float64(b*b)
+	if n2 < 1e-18 {
+		return clipped{}
+	}
+	n := math.Sqrt(n2)
+	var c clipped
+	c.footY, c.footZ = level*a/n2, level*b/n2
+	dy, dz := b/n, -a/n // level across, to starboard
+	var area, my, mz float64
+	p := outline[len(outline)-1]
+	py, pz := p.Y-c.footY, p.Z-c.footZ
+	fp := float64(a*py) + float64(b*pz)
+	for _, q := range outline {
+		qy, qz := q.Y-c.footY, q.Z-c.footZ
+		fq := float64(a*qy) + float64(b*qz)
+		switch {
+		case fp <= 0 && fq <= 0:
+			k := float64(py*qz) - float64(qy*pz)
+			area += k
+			my += k * (py + qy)
+			mz += k * (pz + qz)
+		case fp <= 0 || fq <= 0:
+			t := fp / (fp - fq)
+			ry, rz := py+float64(t*(qy-py)), pz+float64(t*(qz-pz))
+			u := float64(ry*dy) + float64(rz*dz)
+			if fp <= 0 { // leaves the water
+				k := float64(py*rz) - float64(ry*pz)
+				area += k
+				my += k * (py + ry)
+				mz += k * (pz + rz)
+				c.span(u, 1)
+			} else {
+				k := float64(ry*qz) - float64(qy*rz)
+				area += k
+				my += k * (ry + qy)
+				mz += k * (rz + qz)
+				c.span(u, -1)
+			}
+		}
+		py, pz, fp = qy, qz, fq
+	}
+	c.area = area / 2
+	c.my = my/6 + float64(c.area*c.footY)
+	c.mz = mz/6 + float64(c.area*c.footZ)
+	return c
+}
+
+func (c *clipped) span(u, sign float64) {
+	c.width += sign * u
+	c.first += sign * float64(u*u) / 2
+	c.second += sign * float64(u*u) * u / 3
+}

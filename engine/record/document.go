@@ -3,12 +3,12 @@ package record
 // Document is a paper of the file: a certificate, photograph, report or signed sheet.
 type Document struct {
 	Entry
-	File   Val[string] `toml:"file" must:"yes" doc:"file name inside the documents folder beside the record; never outside the yard folder"`
+	File   Val[string] `toml:"file" must:"yes" form:"file" doc:"file name inside the documents folder beside the record; never outside the yard folder"`
 	Kind   Val[string] `toml:"kind" must:"yes" oneof:"material certificate|weld procedure|welder qualification|inspection report|photograph|drawing|trial sheet|weighing sheet|calibration certificate|declaration|statement|manual|invoice|other" doc:"what kind of paper it is"`
 	Title  Val[string] `toml:"title" must:"yes" doc:"title as it should stand in the list"`
 	Number Val[string] `toml:"number" doc:"number printed on it"`
 	Date   Val[Date]   `toml:"date" doc:"day printed on it"`
 	By     Val[string] `toml:"issued_by" doc:"who issued it"`
-	Until  Val[Date]   `toml:"valid_until" doc:"last day on which it is valid"`
-	SHA256 Val[string] `toml:"sha256" doc:"hash of the file when it was put on record, 64 hexadecimal digits"`
+	Until  Val[Date]   `toml:"valid_until" after:"date" doc:"last day on which it is valid"`
+	SHA256 Val[string] `toml:"sha256" form:"hash" doc:"hash of the file when it was put on record, 64 hexadecimal digits"`
 }

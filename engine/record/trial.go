@@ -11,33 +11,33 @@ type Trial struct {
 	Instrument Val[string]       `toml:"instrument" ref:"instrument" doc:"what speed was taken with"`
 	Water      Val[string]       `toml:"water" oneof:"salt|fresh|brackish" doc:"kind of water"`
 	Sea        Val[string]       `toml:"sea" doc:"state of the sea in words"`
-	Wave       Val[unit.M]       `toml:"wave_height_m" least:"0" most:"10" doc:"significant wave height, estimated or measured"`
-	Wind       Val[unit.Knot]    `toml:"wind_kn" least:"0" most:"80" doc:"wind speed"`
-	WindFrom   Val[unit.Deg]     `toml:"wind_from_deg" least:"0" most:"360" doc:"direction the wind came from"`
-	Air        Val[unit.Celsius] `toml:"air_c" least:"-40" most:"60" doc:"air temperature"`
-	Depth      Val[unit.M]       `toml:"depth_m" above:"0" most:"12000" doc:"depth of water on the course"`
-	Mass       Val[unit.KG]      `toml:"mass_kg" above:"0" most:"200000" doc:"mass of the boat during the trial, with people and fuel"`
+	Wave       Val[unit.M]       `toml:"wave_height_m" least:"0" most:"10" eg:"0.2" doc:"significant wave height, estimated or measured"`
+	Wind       Val[unit.Knot]    `toml:"wind_kn" least:"0" most:"80" eg:"8" doc:"wind speed"`
+	WindFrom   Val[unit.Deg]     `toml:"wind_from_deg" least:"0" most:"360" eg:"240" doc:"direction the wind came from"`
+	Air        Val[unit.Celsius] `toml:"air_c" least:"-40" most:"60" eg:"14" doc:"air temperature"`
+	Depth      Val[unit.M]       `toml:"depth_m" above:"0" most:"12000" eg:"12" doc:"depth of water on the course"`
+	Mass       Val[unit.KG]      `toml:"mass_kg" above:"0" most:"200000" eg:"2600" doc:"mass of the boat during the trial, with people and fuel"`
 	Load       Val[string]       `toml:"load" doc:"what was on board, in words"`
 	Propeller  Val[string]       `toml:"propeller" doc:"propeller as fitted, in words"`
-	Pitch      Val[unit.Inch]    `toml:"pitch_in" above:"0" most:"60" likely:"7..30" doc:"nominal pitch of the propeller"`
-	Diameter   Val[unit.Inch]    `toml:"diameter_in" above:"0" most:"80" likely:"7..30" doc:"diameter of the propeller"`
-	Gear       Val[unit.Ratio]   `toml:"gear_ratio" above:"0" most:"10" likely:"1..4" doc:"turns of the engine for one turn of the propeller"`
-	Density    Val[unit.KGPerM3] `toml:"fuel_density_kg_m3" above:"0" most:"1200" likely:"700..900" doc:"density of the fuel"`
-	Reserve    Val[unit.Percent] `toml:"reserve_percent" least:"0" most:"90" likely:"5..40" doc:"part of the usable fuel that is kept back when range is stated"`
-	Runs       []Run             `toml:"run" csv:"runs" doc:"single runs, in the order in which they were made"`
+	Pitch      Val[unit.Inch]    `toml:"pitch_in" above:"0" most:"60" likely:"7..30" eg:"17" doc:"nominal pitch of the propeller"`
+	Diameter   Val[unit.Inch]    `toml:"diameter_in" above:"0" most:"80" likely:"7..30" eg:"14.5" doc:"diameter of the propeller"`
+	Gear       Val[unit.Ratio]   `toml:"gear_ratio" above:"0" most:"10" likely:"1..4" eg:"2.0" doc:"turns of the engine for one turn of the propeller"`
+	Density    Val[unit.KGPerM3] `toml:"fuel_density_kg_m3" above:"0" most:"1200" likely:"700..900" eg:"740" doc:"density of the fuel"`
+	Reserve    Val[unit.Percent] `toml:"reserve_percent" least:"0" most:"90" likely:"5..40" eg:"20" doc:"part of the usable fuel that is kept back when range is stated"`
+	Runs       []Run             `toml:"run" csv:"runs" rows:"yes" doc:"single runs, in the order in which they were made"`
 	Document   Val[string]       `toml:"document" ref:"document" doc:"the signed trial sheet"`
-	Note       Val[string]       `toml:"note" doc:"anything that matters"`
+	Note       Val[string]       `toml:"note" lines:"yes" doc:"anything that matters"`
 }
 
 // Run is one leg at one throttle setting on one heading. In runs.csv the column "trial" names the trial.
 type Run struct {
 	Entry
 	Setting Val[string]      `toml:"setting" must:"yes" doc:"name of the throttle setting; runs with the same setting are taken together"`
-	RPM     Val[unit.RPM]    `toml:"engine_rpm" above:"0" most:"20000" likely:"400..7000" doc:"engine speed"`
-	Heading Val[unit.Deg]    `toml:"heading_deg" least:"0" most:"360" doc:"heading of the run"`
-	Speed   Val[unit.Knot]   `toml:"speed_kn" must:"yes" least:"0" most:"120" likely:"1..70" doc:"speed over ground"`
-	Fuel    Val[unit.LPerH]  `toml:"fuel_l_h" least:"0" most:"2000" doc:"fuel flow of all engines together"`
-	Trim    Val[unit.Deg]    `toml:"trim_deg" least:"-10" most:"30" doc:"running trim of the keel, bow up"`
-	Seconds Val[unit.Second] `toml:"duration_s" above:"0" most:"36000" doc:"length of the run"`
-	Left    Val[string]      `toml:"left_out" doc:"why the run is shown but not used; leave empty to use it"`
+	RPM     Val[unit.RPM]    `toml:"engine_rpm" above:"0" most:"20000" likely:"400..7000" eg:"4500" doc:"engine speed"`
+	Heading Val[unit.Deg]    `toml:"heading_deg" least:"0" most:"360" eg:"35" doc:"heading of the run"`
+	Speed   Val[unit.Knot]   `toml:"speed_kn" must:"yes" least:"0" most:"120" likely:"1..70" eg:"24.6" doc:"speed over ground"`
+	Fuel    Val[unit.LPerH]  `toml:"fuel_l_h" least:"0" most:"2000" eg:"48" doc:"fuel flow of all engines together"`
+	Trim    Val[unit.Deg]    `toml:"trim_deg" least:"-10" most:"30" eg:"4.5" doc:"running trim of the keel, bow up"`
+	Seconds Val[unit.Second] `toml:"duration_s" above:"0" most:"36000" eg:"120" doc:"length of the run"`
+	Left    Val[string]      `toml:"left_out" doc:"why the run is shown but not used; not written for a run that is used"`
 }

@@ -11,11 +11,19 @@
 //	most     the value must not be greater than this
 //	likely   "2..20": outside it the value is possible but a doubt (a finding, not a fault)
 //	oneof    "a|b|c": the words that are allowed
-//	ref      what the word must name: alloy, person, instrument, document, weight, design, panel, plate
+//	ref      what the word must name: alloy, sheet, person, instrument, design, document, weight, panel
 //	csv      file name (without .csv) in which the rows of a keyed table may stand instead
+//	rows     "yes": entries are known by their order, so [[trial.T1.run]] without a key is allowed; the keys are 1, 2, 3
+//	after    key beside it whose date must not be later than this one; several with a comma
+//	upto     key beside it whose number must not be less than this one
+//	form     "file": a path inside the documents folder; "hash": 64 hexadecimal digits
+//	lines    "yes": text that may run over several lines
+//	in       "hull" or "design": the key belongs in that record only
+//	eg       a number that could stand there, for hints and the reference
 //	doc      what it is, in words a builder uses
 //
-// A field of struct type is a table; a slice of structs that embed Entry is a keyed table ([panel.B3]).
+// A field of struct type is a table; a slice of structs that embed Entry is a keyed table ([panel.B3]). In a record that
+// is laid over another, "absent = true" as the only line of a keyed table takes that entry away; Hull.Absent names it.
 package record
 
 import (
@@ -62,7 +70,7 @@ type File struct {
 // Builder is yard.toml: who builds, who is who, and what they measure with.
 type Builder struct {
 	Name        Val[string]  `toml:"name" must:"yes" doc:"name of the yard as it stands on the builder's plate"`
-	Address     Val[string]  `toml:"address" doc:"postal address"`
+	Address     Val[string]  `toml:"address" lines:"yes" doc:"postal address"`
 	Contact     Val[string]  `toml:"contact" doc:"telephone or mail address for owners"`
 	Code        Val[string]  `toml:"maker_code" doc:"manufacturer's identification code used in hull identification numbers"`
 	Invented    Val[bool]    `toml:"invented" doc:"true marks every page as invented for demonstration"`
@@ -76,7 +84,7 @@ type Person struct {
 	Name  Val[string] `toml:"name" must:"yes" doc:"name in full"`
 	Role  Val[string] `toml:"role" must:"yes" doc:"what the person answers for in the yard"`
 	Since Val[Date]   `toml:"since" doc:"first day in this role"`
-	Until Val[Date]   `toml:"until" doc:"last day in this role"`
+	Until Val[Date]   `toml:"until" after:"since" doc:"last day in this role"`
 }
 
 // Instrument is something that measures.
@@ -85,7 +93,7 @@ type Instrument struct {
 	Name       Val[string] `toml:"name" must:"yes" doc:"what it is"`
 	Serial     Val[string] `toml:"serial" doc:"serial number"`
 	Calibrated Val[Date]   `toml:"calibrated" doc:"day of the last calibration"`
-	Due        Val[Date]   `toml:"due" doc:"day on which the calibration ends"`
+	Due        Val[Date]   `toml:"due" after:"calibrated" doc:"day on which the calibration ends"`
 	Document   Val[string] `toml:"certificate" doc:"number of the calibration certificate"`
 }
 
@@ -95,14 +103,22 @@ type Hull struct {
 	Design Val[string]
 	Folder string   // folder of the hull relative to the yard folder; empty for a lone hull.toml
 	Over   []string // record files it is made of, design first, relative to the yard folder
+	Absent []Absent // entries of the design that this hull does not have, in the order in which they were taken away
 	HullFile
+}
+
+// Absent is an entry that a hull, or a design it is laid over, takes away from the record below it.
+type Absent struct {
+	Subject string        // "panel B3"
+	At      finding.Place // where it was taken away
+	Was     finding.Place // where it had been written
 }
 
 // HullFile is what may stand in hull.toml and in design.toml.
 type HullFile struct {
-	Design    Val[string] `toml:"design" ref:"design" doc:"name of the design folder that this hull is laid over; in hull.toml only"`
-	BasedOn   Val[string] `toml:"based_on" ref:"design" doc:"name of the design that this design is a variant of; in design.toml only"`
-	NumberKey Val[string] `toml:"number" doc:"the yard's own hull number; must agree with the folder name"`
+	Design    Val[string] `toml:"design" ref:"design" in:"hull" doc:"name of the design folder that this hull is laid over; in hull.toml only"`
+	BasedOn   Val[string] `toml:"based_on" ref:"design" in:"design" doc:"name of the design that this design is a variant of; in design.toml only"`
+	NumberKey Val[string] `toml:"number" in:"hull" doc:"the yard's own hull number; must agree with the folder name"`
 	Title     Val[string] `toml:"title" doc:"what the boat is called in words, e.g. harbour launch"`
 	Identity  Identity    `toml:"identity" doc:"what makes this boat this boat"`
 	Issue     Issue       `toml:"issue" doc:"which issue of the technical file this is"`
@@ -123,8 +139,8 @@ type Identity struct {
 	Owner    Val[string] `toml:"owner" doc:"who owns the boat"`
 	State    Val[string] `toml:"state" oneof:"design|in build|finished|in service" doc:"how far the boat has come"`
 	KeelLaid Val[Date]   `toml:"keel_laid" doc:"day on which building began"`
-	Launched Val[Date]   `toml:"launched" doc:"day on which the boat first floated"`
-	Handed   Val[Date]   `toml:"handed_over" doc:"day on which the boat was handed to the owner"`
+	Launched Val[Date]   `toml:"launched" after:"keel_laid" doc:"day on which the boat first floated"`
+	Handed   Val[Date]   `toml:"handed_over" after:"keel_laid,launched" doc:"day on which the boat was handed to the owner"`
 }
 
 // Issue is one issue of the technical file.
@@ -140,31 +156,31 @@ type Note struct {
 	Entry
 	Title Val[string] `toml:"title" must:"yes" doc:"heading of the note"`
 	Page  Val[string] `toml:"page" oneof:"boat|structure|weight|trials|documents" doc:"page on which the note stands; the boat page if not written"`
-	Text  Val[string] `toml:"text" must:"yes" doc:"the note in Markdown"`
+	Text  Val[string] `toml:"text" must:"yes" lines:"yes" doc:"the note in Markdown"`
 }
 
 // Rules names the method sheets by which the boat is reckoned.
 type Rules struct {
-	Structure Val[string] `toml:"structure" doc:"method sheet for the structure, by file name without .toml"`
+	Structure Val[string] `toml:"structure" ref:"sheet" doc:"method sheet for the structure, by file name without .toml"`
 }
 
 // Boat is the principal data.
 type Boat struct {
-	LengthOverall Val[unit.M]     `toml:"length_overall_m" above:"0" most:"30" likely:"3..24" doc:"length over all with fittings"`
-	LengthHull    Val[unit.M]     `toml:"length_hull_m" above:"0" most:"30" likely:"2.5..24" doc:"length of hull LH (ISO 8666 form)"`
-	LengthWL      Val[unit.M]     `toml:"length_waterline_m" above:"0" most:"30" likely:"2..24" doc:"length of waterline LWL, fully loaded, at rest"`
-	BeamHull      Val[unit.M]     `toml:"beam_hull_m" above:"0" most:"12" likely:"1..6" doc:"beam of hull BH"`
-	BeamChine     Val[unit.M]     `toml:"beam_chine_m" above:"0" most:"12" likely:"0.8..5" doc:"beam between chines BC at 0.4 LWL from the aft end of the waterline"`
-	Deadrise      Val[unit.Deg]   `toml:"deadrise_deg" least:"0" most:"50" likely:"5..30" doc:"deadrise at 0.4 LWL from the aft end of the waterline"`
-	Draught       Val[unit.M]     `toml:"draught_m" above:"0" most:"5" likely:"0.15..1.5" doc:"draught of the hull, fully loaded, outboards tilted"`
-	LoadedMass    Val[unit.KG]    `toml:"loaded_mass_kg" above:"0" most:"200000" likely:"200..60000" doc:"mass fully loaded and ready for use, mLDC"`
-	LightMass     Val[unit.KG]    `toml:"light_mass_kg" above:"0" most:"200000" likely:"100..50000" doc:"mass of the light craft as the yard states it"`
-	Speed         Val[unit.Knot]  `toml:"speed_kn" above:"0" most:"120" likely:"5..60" doc:"greatest speed in calm water at loaded mass, as intended"`
+	LengthOverall Val[unit.M]     `toml:"length_overall_m" above:"0" most:"30" likely:"3..24" eg:"7.95" doc:"length over all with fittings"`
+	LengthHull    Val[unit.M]     `toml:"length_hull_m" above:"0" most:"30" likely:"2.5..24" eg:"7.40" doc:"length of hull LH (ISO 8666 form)"`
+	LengthWL      Val[unit.M]     `toml:"length_waterline_m" above:"0" most:"30" likely:"2..24" eg:"6.60" doc:"length of waterline LWL, fully loaded, at rest"`
+	BeamHull      Val[unit.M]     `toml:"beam_hull_m" above:"0" most:"12" likely:"1..6" eg:"2.55" doc:"beam of hull BH"`
+	BeamChine     Val[unit.M]     `toml:"beam_chine_m" above:"0" most:"12" likely:"0.8..5" eg:"2.10" doc:"beam between chines BC at 0.4 LWL from the aft end of the waterline"`
+	Deadrise      Val[unit.Deg]   `toml:"deadrise_deg" least:"0" most:"50" likely:"5..30" eg:"16" doc:"deadrise at 0.4 LWL from the aft end of the waterline"`
+	Draught       Val[unit.M]     `toml:"draught_m" above:"0" most:"5" likely:"0.15..1.5" eg:"0.45" doc:"draught of the hull, fully loaded, outboards tilted"`
+	LoadedMass    Val[unit.KG]    `toml:"loaded_mass_kg" above:"0" most:"200000" likely:"200..60000" eg:"3200" doc:"mass fully loaded and ready for use, mLDC"`
+	LightMass     Val[unit.KG]    `toml:"light_mass_kg" above:"0" most:"200000" likely:"100..50000" eg:"2100" doc:"mass of the light craft as the yard states it"`
+	Speed         Val[unit.Knot]  `toml:"speed_kn" above:"0" most:"120" likely:"5..60" eg:"30" doc:"greatest speed in calm water at loaded mass, as intended"`
 	Category      Val[string]     `toml:"category" oneof:"A|B|C|D" doc:"design category"`
-	Persons       Val[int]        `toml:"persons" least:"1" most:"200" doc:"greatest number of persons"`
-	Engines       Val[int]        `toml:"engines" least:"0" most:"6" doc:"number of engines"`
-	Power         Val[unit.KW]    `toml:"power_kw" least:"0" most:"3000" likely:"5..900" doc:"rated power of all engines together"`
-	FuelTank      Val[unit.Litre] `toml:"fuel_tank_l" least:"0" most:"20000" likely:"10..3000" doc:"volume of the fuel tanks together"`
-	FuelUsable    Val[unit.Litre] `toml:"fuel_usable_l" least:"0" most:"20000" doc:"fuel that the engines can really draw"`
+	Persons       Val[int]        `toml:"persons" least:"1" most:"200" eg:"8" doc:"greatest number of persons"`
+	Engines       Val[int]        `toml:"engines" least:"0" most:"6" eg:"2" doc:"number of engines"`
+	Power         Val[unit.KW]    `toml:"power_kw" least:"0" most:"3000" likely:"5..900" eg:"170" doc:"rated power of all engines together"`
+	FuelTank      Val[unit.Litre] `toml:"fuel_tank_l" least:"0" most:"20000" likely:"10..3000" eg:"300" doc:"volume of the fuel tanks together"`
+	FuelUsable    Val[unit.Litre] `toml:"fuel_usable_l" least:"0" most:"20000" eg:"285" doc:"fuel that the engines can really draw"`
 	Use           Val[string]     `toml:"use" doc:"what the boat is for, in one sentence"`
 }

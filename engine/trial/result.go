@@ -18,13 +18,17 @@ type Result struct {
 // Trial is one trial reduced.
 type Trial struct {
 	Record   *record.Trial
-	Settings []Setting // in order of speed
+	Settings []Setting // in order of speed; those without any speed come last
 	Best     int       // index of the setting with the least litres per nautical mile on the plane, -1 if none
-	Top      int       // index of the fastest setting, -1 if none
+	BestWhy  string    // why there is no best setting
+	Planing  Value     // knots from which a setting counts as on the plane
+	Top      int       // index of the fastest setting by its mean of means, -1 if none
 	Usable   unit.Litre
 	Reserve  unit.Percent
 	HasRange bool
 	RangeWhy string // why range is not shown, or what it was reckoned with
+
+	missing []string // record keys without which range cannot be stated
 }
 
 // Setting is all runs at one throttle setting.
@@ -33,11 +37,12 @@ type Setting struct {
 	Runs      []Run
 	Used      int // runs that took part
 	RPM       Mean
-	Speed     Mean // mean of means of the runs in their order
-	Simple    unit.Knot
-	Current   unit.Knot // half the mean difference between successive legs: what the stream along the course would have to be
+	Speed     Mean      // mean of means of the runs in their order
+	Simple    unit.Knot // plain mean of the runs used; the only speed of a setting that was run one way
+	Current   unit.Knot // half the mean difference between successive legs, without sign: what the stream along the course would have to be
+	SetsTo    unit.Deg  // heading towards which that stream sets
 	HasStream bool
-	Pairs     []Pair
+	Pairs     []Pair // overlapping: runs 1 and 2, runs 2 and 3, ...
 	Interval  Interval
 	Fuel      Mean // l/h
 	Trim      Mean // degrees

@@ -1,0 +1,53 @@
+// Package chart draws the figures of a technical file as SVG markup: curves of the sea trial, panels and their margins,
+// the weight breakdown, centres and weighings. It reads results of the engine and writes nothing itself.
+//
+// # Figures
+//
+// Every drawing comes as a Figure:
+//
+//	SVG    safe markup, ready to stand inside <figure>; everything that came from a record is escaped
+//	Alt    one or two sentences with the figures that matter; also the description inside the drawing
+//	Note   what the caption must say: where the axes begin, what the marks mean, what was left out and why
+//	Table  head row first, then rows, for the table under the figure; text, still to be escaped by the page
+//	Empty  true where there was nothing to draw: the drawing then says so in words
+//
+// SVG holds the drawing twice, for a page (class g-wide, 720 units) and for a phone (class g-narrow, 360 units); the style
+// sheet shows one of them. No text is set below 11 units. Nothing panics: a fault while drawing gives a figure that says so.
+//
+// # Calling it
+//
+//	chart.Plot(chart.Spec{...})                any x-y figure
+//	chart.SpeedFuel(trial)                     speed and fuel flow over engine speed
+//	chart.MileRange(trial)                     litres per nautical mile and range over speed
+//	chart.Trim(trial)                          running trim over speed
+//	chart.Margins(panels, link)                needed and fitted thickness, least room first; link gives the page of a panel, "" for none
+//	chart.Panel(panel, boat)                   one panel: field, section, thickness, position
+//	chart.WeightGroups(result)                 mass of each group by how it is known
+//	chart.Centres(result, boat)                items, light, loaded and weighed centres along the boat
+//	chart.Weighing(weighing)                   points, readings and the resulting centre
+//	chart.Sensitivity(result)                  what moves the mass and the centre most
+//
+// Identifiers inside the markup are made from the kind of figure and the record key ("fig-panel-B3-t"), so a figure may
+// stand once on a page. Plot takes its own in Spec.ID.
+//
+// # Style
+//
+// The block templates/chart.css belongs to this package and must stand in the style sheet of every page that shows a
+// figure, after the block that sets the page's colours. It uses --ink, --soft, --rule, --paper, --faint, --accent, --met,
+// --short and --open where the page sets them, and has values of its own for light, dark and print where it does not.
+// Classes, all beginning with g-:
+//
+//	g-wide g-narrow            the two drawings            g-axis g-grid         axes, hairlines
+//	g-text g-soft g-label      text, quiet text, label     g-a g-b g-c           lines of a series
+//	g-area                     area under a line           g-pa g-pb g-pc        filled marks of a series
+//	g-raw g-left               single runs, left out       g-ring g-lead         ring round a marked point, its leader
+//	g-plate g-metal g-hatch    field, cut metal, hatching  g-dim g-tip           dimension lines, their tips
+//	g-weighed g-reckoned g-maker g-estimated               how a mass is known
+//	g-room g-gap g-need        room above what is needed, what lacks, what is needed
+//	g-item g-hull g-beam g-open                            weight items, outline, beam, open marks
+//
+// # Inside
+//
+// Open plot.go first. go-chart lays out axes, ranges and ticks; pen.go is its renderer, which hands everything on to
+// sheet.go, the only place that writes markup. Pictures that are no curves draw on a sheet directly.
+package chart

@@ -1,0 +1,32 @@
+package chart
+
+import (
+	"html"
+	"os"
+	"strings"
+	"testing"
+)
+
+// TestPage writes a page of sample figures for looking at, where HULLFILE_FIGURES names a folder.
+func TestPage(t *testing.T) {
+	dir := os.Getenv("HULLFILE_FIGURES")
+	if dir == "" {
+		t.Skip("HULLFILE_FIGURES names no folder")
+	}
+	var page strings.Builder
+	page.WriteString(`<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width,initial-scale=1"><title>Figures</title>` +
+		`<meta http-equiv="Content-Security-Policy" content="default-src 'none'; style-src 'self'; img-src 'self'">` +
+		`<link rel="stylesheet" href="book.css"><link rel="stylesheet" href="chart.css"></head><body><main>`)
+	for _, f := range samples() {
+		page.WriteString("<figure>" + f.SVG + "<figcaption>" + html.EscapeString(f.Note) + "</figcaption></figure>\n")
+	}
+	page.WriteString("</main></body></html>")
+	if err := os.WriteFile(dir+"/figures.html", []byte(page.String()), 0o644); err != nil {
+		t.Fatal(err)
+	}
+}
+
+func samples() []Figure {
+	t := sampleTrial()
+	return []Figure{SpeedFuel(t), MileRange(t), Trim(t), blank("fig-x", "none", "No engine speed and boat speed on record for one setting together.", nil)}
+}

@@ -1,0 +1,83 @@
+package chart
+
+// placer finds room for labels: beside what they name, inside the bounds, off other words and points, and off lines
+// where that can be had.
+type placer struct {
+	bounds box
+	taken  []box
+	lines  []segment
+}
+
+// sides are the places that a label is tried at, best first: direction from the point, in parts of its size.
+var sides = [...]struct{ dx, dy float64 }{
+	{1, 0}, {0, -1}, {-1, 0}, {0, 1}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}, {0.5, -1}, {-0.5, -1}, {0.5, 1}, {-0.5, 1},
+}
+
+// rings are the distances from the point, near first. From the third on a leader is drawn.
+var rings = [...]float64{7, 12, 20, 30, 44, 60}
+
+// find gives the room for a text that names a point, and how far out it is; false where there is none.
+// The first place that is free of lines is taken, else the first that crosses fewest.
+func (p *placer) find(at point, text string) (found box, ring int, ok bool) {
+	width, fewest := advance(text), len(p.lines)+1
+	for i, distance := range rings {
+		for _, side := range sides {
+			b := beside(at, width, distance, side.dx, side.dy)
+			if !b.within(p.bounds) || p.blocked(b) {
+				continue
+			}
+			crossed := p.crossed(b)
+			if crossed == 0 {
+				return b, i, true
+			}
+			if crossed < fewest {
+				found, ring, fewest, ok = b, i, crossed, true
+			}
+		}
+	}
+	return found, ring, ok
+}
+
+// beside gives the box of a text at a distance from a point.
+func beside(at point, width, distance, dx, dy float64) box {
+	const height = ascent + descent
+	left := at.x - width/2 + float64(dx*(width/2+distance))
+	top := at.y - height/2 + float64(dy*(height/2+distance))
+	return box{left, top, left + width, top + height}
+}
+
+func (p *placer) blocked(b box) bool {
+	for _, t := range p.taken {
+		if t.meets(b) {
+			return true
+		}
+	}
+	return false
+}
+
+// crossed counts the lines through a box, with a little air around it.
+func (p *placer) crossed(b box) int {
+	n := 0
+	for _, l := range p.lines {
+		if l.crosses(b.grown(1.5)) {
+			n++
+		}
+	}
+	return n
+}
+
+// set places a text and draws it, with a leader where it had to go far. It reports whether there was room.
+func (p *placer) set(s *sheet, class string, at point, text string) bool {
+	b, ring, ok := p.find(at, text)
+	if !ok {
+		return false
+	}
+	if ring >= 2 {
+		s.line("g-lead", at.x, at.y, nearest(at.x, b.left, b.right), nearest(at.y, b.top+2, b.bottom-1))
+	}
+	s.text(class, b.left, b.top+ascent, start, text)
+	p.taken = append(p.taken, b.grown(2))
+	return true
+}
+
+func nearest(v, lo, hi float64) float64 { return min(max(v, lo), hi) }

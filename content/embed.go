@@ -3,7 +3,7 @@ package content
 
 import "embed"
 
-// Files is the content tree: methods/, proofs/, alloys/, notes/ and demo/.
+// Files is the content tree: methods/, proofs/, alloys/, notes/, demo/ and start/.
 //
-//go:embed all:methods all:proofs all:alloys all:notes all:demo
+//go:embed all:methods all:proofs all:alloys all:notes all:demo all:start
 var Files embed.FS

@@ -128,6 +128,9 @@ type HullFile struct {
 	Weights   []Weight    `toml:"weight" csv:"weights" doc:"items of the weight breakdown"`
 	Weighings []Weighing  `toml:"weighing" doc:"weighings of the boat"`
 	Trials    []Trial     `toml:"trial" doc:"sea trials"`
+	Lines     Lines       `toml:"lines" doc:"shape of the hull as tables of its edges"`
+	Recesses  []Recess    `toml:"recess" doc:"cockpits and wells that water can enter"`
+	Openings  []Opening   `toml:"opening" csv:"openings" doc:"ways for water into the hull"`
 	Documents []Document  `toml:"document" csv:"documents" doc:"certificates, photographs and reports"`
 	Notes     []Note      `toml:"note" doc:"notes in Markdown that belong in the file"`
 }

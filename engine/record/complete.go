@@ -1,0 +1,159 @@
+package record
+
+import (
+	"strings"
+
+	"hullfile/engine/finding"
+)
+
+// completer looks at the records of one hull once they are laid over each other: what must be there, what names another
+// entry, dates and sizes that stand beside each other, and values that are possible but unlikely.
+type completer struct {
+	fs     *faults
+	names  map[string][]string // documents, weights and panels of this hull
+	gone   []Absent
+	doubts []finding.Finding
+}
+
+func (c *completer) table(t *table, n *node, way *trail) {
+	for _, f := range t.fields {
+		kid, to := n.kid(f.key), way.to(f.key)
+		switch {
+		case kid == nil && f.must:
+			c.fs.add(n.key, to.String(), "add "+f.key+"; "+f.expects(), "missing")
+		case kid == nil || kid.shape == broken:
+		case f.kind == plain:
+			c.table(f.sub, kid, to)
+		case f.kind == entries:
+			c.entries(f, kid, to)
+		default:
+			c.value(f, kid, n, to)
+		}
+	}
+}
+
+func (c *completer) entries(f *field, n *node, way *trail) {
+	for i, key := range n.names {
+		kid, to := n.kids[i], way.to(key)
+		switch {
+		case kid.shape == broken:
+		case kid.implied:
+			c.fs.add(kid.key, to.String(), meant(key, solid(n)), "the row belongs to %s %s, which is not on record", f.key, quoted(key))
+		default:
+			c.table(f.sub, kid, to)
+		}
+	}
+}
+
+// solid lists the entries that are really written.
+func solid(n *node) []string {
+	var all []string
+	for i, key := range n.names {
+		if !n.kids[i].implied {
+			all = append(all, key)
+		}
+	}
+	return all
+}
+
+func (c *completer) value(f *field, n, table *node, way *trail) {
+	switch f.kind {
+	case word:
+		c.refers(f, n.value.(string), n, way)
+	case words:
+		for i, s := range n.value.([]string) {
+			c.refers(f, s, n.items[i], way)
+		}
+	case day:
+		c.follows(f, n, table, way)
+	case number, whole:
+		c.fits(f, n, table, way)
+		c.likely(f, n, way)
+	}
+}
+
+// refers checks that a text names an entry of this hull.
+func (c *completer) refers(f *field, s string, n *node, way *trail) {
+	known, checked := c.names[f.ref]
+	if f.ref == "" || !checked {
+		return
+	}
+	for _, k := range known {
+		if k == s {
+			return
+		}
+	}
+	says, hint := quoted(s)+" is not "+article(f.ref)+" that is on record", meant(s, known)
+	if len(known) == 0 {
+		hint = "add [" + f.ref + "." + quoteKey(s) + "]"
+	}
+	for _, a := range c.gone {
+		if a.Subject == f.ref+" "+shown(s) {
+			says, hint = quoted(s)+" is taken away at "+a.At.String(), "name another, or keep it"
+		}
+	}
+	c.fs.add(n.at, way.String(), hint, "%s", says)
+}
+
+// follows checks that a day is not before one beside it that must come first.
+func (c *completer) follows(f *field, n, table *node, way *trail) {
+	d := n.value.(Date)
+	for _, key := range f.after {
+		first := table.kid(key)
+		if first == nil || first.shape == broken {
+			continue
+		}
+		if before := first.value.(Date); d.Before(before) {
+			c.fs.add(n.at, way.String(), "one of the two days is wrong", "%s is before %s, the day of %s %s", d, before, key, written(first.at))
+		}
+	}
+}
+
+// fits checks that a size is not more than the one beside it.
+func (c *completer) fits(f *field, n, table *node, way *trail) {
+	other := table.kid(f.upto)
+	if f.upto == "" || other == nil || other.shape == broken {
+		return
+	}
+	v, most := n.value.(float64), other.value.(float64)
+	if v > most {
+		c.fs.add(n.at, way.String(), "one of the two is wrong, or they have changed places", "%s is more than %s %s, %s", figure(v), f.upto, figure(most), written(other.at))
+	}
+}
+
+// likely keeps a doubt about a value that is possible but that one seldom sees: 40 mm where 4.0 was meant.
+func (c *completer) likely(f *field, n *node, way *trail) {
+	if !f.low.set {
+		return
+	}
+	v := asFloat(n.value)
+	if v >= f.low.v && v <= f.high.v {
+		return
+	}
+	sign := ""
+	if f.unit.Sign != "" {
+		sign = " " + f.unit.Sign
+	}
+	c.doubts = append(c.doubts, finding.Finding{
+		Kind: finding.Doubt, Rule: "unlikely-value", Subject: way.up.subject(),
+		Says:   f.key + " is " + figure(v) + sign + "; " + f.low.text + " to " + f.high.text + sign + " is usual",
+		Settle: "look at the part or the paper the figure came from; it is used as it stands",
+		Places: []finding.Place{n.at},
+	})
+}
+
+func asFloat(v any) float64 {
+	if i, is := v.(int); is {
+		return float64(i)
+	}
+	return v.(float64)
+}
+
+// named lists the entries of a hull that its other records can name.
+func named(root *node) map[string][]string {
+	names := map[string][]string{}
+	for _, kind := range strings.Fields("document weight panel") {
+		names[kind] = namesIn(root.kid(kind))
+	}
+	return names
+}

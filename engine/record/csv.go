@@ -1,0 +1,219 @@
+package record
+
+import (
+	"bytes"
+	"encoding/csv"
+	"errors"
+	"io"
+	"strings"
+	"unicode/utf8"
+
+	"hullfile/engine/finding"
+)
+
+// source is a CSV table that may stand beside a record: the keyed table whose rows it holds, below its parents.
+// A column with the key of a parent says to which one a row belongs: "trial" in runs.csv.
+type source struct {
+	file    string
+	parents []*field
+	f       *field
+}
+
+// sources lists the CSV tables that may stand beside a record.
+func sources(t *table, parents ...*field) []source {
+	var all []source
+	for _, f := range t.fields {
+		if f.kind != entries {
+			continue
+		}
+		if f.csv != "" {
+			all = append(all, source{file: f.csv + ".csv", parents: parents, f: f})
+		}
+		all = append(all, sources(f.sub, append(parents[:len(parents):len(parents)], f)...)...)
+	}
+	return all
+}
+
+// csvReader reads one CSV table into the tree that TOML would have given.
+type csvReader struct {
+	*checker
+	source
+	text    []byte
+	rows    *csv.Reader
+	place   places
+	comma   bool // decimals are written with a comma
+	columns []column
+	root    *node
+	counts  map[*node]int // rows without a key so far, by the table they are in
+}
+
+// readCSV gives the tree of a CSV table. Rows that are wrong are told and stand in as broken. ok is false when the
+// table as a whole cannot be read.
+func (c *checker) readCSV(file string, raw []byte, src source) (root *node, ok bool) {
+	text, ok := readable(file, raw, c.fs)
+	if !ok {
+		return nil, false
+	}
+	r := csvReader{checker: c, source: src, text: text, place: places{file: file, text: text, line: 1}, counts: map[*node]int{}}
+	r.root = &node{shape: branch, key: finding.Place{File: file, Line: 1, Col: 1}, at: finding.Place{File: file, Line: 1, Col: 1}}
+	head, _, _ := bytes.Cut(text, []byte("\n"))
+	r.rows = csv.NewReader(bytes.NewReader(text))
+	r.rows.Comma, r.comma = separator(head)
+	r.rows.FieldsPerRecord = -1
+	r.rows.ReuseRecord = true
+	if !r.head() {
+		return nil, false
+	}
+	for r.row() {
+	}
+	return r.root, true
+}
+
+// separator finds what stands between the columns: a semicolon, if the head has more of them than commas. A spreadsheet
+// that writes semicolons does so because it writes decimals with a comma.
+func separator(head []byte) (rune, bool) {
+	if bytes.Count(head, []byte(";")) > bytes.Count(head, []byte(",")) {
+		return ';', true
+	}
+	return ',', false
+}
+
+// next reads one row; the end of the table gives none. What is no row of CSV is told and passed over.
+func (r *csvReader) next() (cells []string, at finding.Place, more bool) {
+	for {
+		cells, err := r.rows.Read()
+		if errors.Is(err, io.EOF) {
+			return nil, at, false
+		}
+		var parse *csv.ParseError
+		if errors.As(err, &parse) {
+			r.fs.add(r.place.at(parse.Line, parse.Column), "", `close every quote; a quote inside a text is written twice: ""`, "the quotes in this row do not pair")
+			continue
+		}
+		if err != nil {
+			r.fs.add(finding.Place{File: r.place.file}, "", "", "cannot be read as CSV: %v", err)
+			return nil, at, false
+		}
+		for i := range cells {
+			cells[i] = strings.TrimSpace(cells[i])
+		}
+		return cells, r.cellAt(0), true
+	}
+}
+
+func (r *csvReader) cellAt(i int) finding.Place { return r.place.at(r.rows.FieldPos(i)) }
+
+// row puts one row into the tree; false at the end of the table.
+func (r *csvReader) row() bool {
+	cells, at, more := r.next()
+	if !more {
+		return false
+	}
+	if strings.Join(cells, "") == "" {
+		return true
+	}
+	if len(cells) != len(r.columns) {
+		r.fs.add(at, r.f.key, "put a text that holds a "+name(r.rows.Comma)+" into quotes; leave a cell empty where nothing is known",
+			"the row has %d cells, the head has %d columns", len(cells), len(r.columns))
+		return true
+	}
+	n := &node{shape: branch, key: at, at: at}
+	way, put := r.home(cells, n)
+	if !put {
+		return true
+	}
+	for i, col := range r.columns {
+		if cells[i] != "" {
+			r.cell(col, cells[i], n, r.cellAt(i), way)
+		}
+	}
+	return true
+}
+
+func name(separator rune) string {
+	if separator == ';' {
+		return "semicolon"
+	}
+	return "comma"
+}
+
+// cell puts one value into its row.
+func (r *csvReader) cell(col column, text string, n *node, at finding.Place, way *trail) {
+	if col.f == nil {
+		if col.name == "" {
+			r.fs.add(at, way.String(), "write the key of this column into the first row", "%s stands in a column without a head", quoted(text))
+		}
+		return
+	}
+	v, says, hint := cell(col.f, text, r.comma)
+	value := &node{shape: leaf, value: v, key: at, at: at}
+	if says != "" {
+		r.spoil(value, at, way.to(col.f.key), hint, "%s", says)
+	}
+	n.put(col.f.key, value)
+}
+
+// home puts a row where its key and the keys of its parents say.
+func (r *csvReader) home(cells []string, n *node) (way *trail, put bool) {
+	at, f := r.root, r.f
+	for _, p := range r.parents {
+		key, place := r.keyCell(cells, p.key)
+		if says, hint := badKey(key); says != "" {
+			r.fs.add(place, p.key, hint, "%s", says)
+			return nil, false
+		}
+		at = below(below(at, p.key, place), key, place)
+		at.implied = true
+		way = way.to(p.key).to(key)
+	}
+	at, way = below(at, f.key, n.at), way.to(f.key)
+	key, place := r.keyCell(cells, idColumn)
+	if !r.has(idColumn) {
+		r.counts[at]++
+		key, n.ordinal = ordinal(r.counts[at]), true
+	}
+	n.key, n.at = place, place
+	if says, hint := badKey(key); says != "" {
+		r.fs.add(place, way.String(), hint, "%s", says)
+		return nil, false
+	}
+	if old := at.kid(key); old != nil {
+		r.fs.add(place, way.to(key).String(), "keep one of the two, or give one another key", "the key is used twice; first %s", written(old.key))
+		return nil, false
+	}
+	at.put(key, n)
+	return way.to(key), true
+}
+
+// below gives a child that is a table, new if it is not there yet.
+func below(n *node, key string, at finding.Place) *node {
+	kid := n.kid(key)
+	if kid == nil {
+		kid = &node{shape: branch, key: at, at: at}
+		n.put(key, kid)
+	}
+	return kid
+}
+
+// places turns the line and byte of a cell into line and column in characters, going forward.
+type places struct {
+	file        string
+	text        []byte
+	line, start int
+}
+
+func (p *places) at(line, col int) finding.Place {
+	if line < p.line {
+		p.line, p.start = 1, 0
+	}
+	for p.line < line {
+		end := bytes.IndexByte(p.text[p.start:], '\n')
+		if end < 0 {
+			break
+		}
+		p.start += end + 1
+		p.line++
+	}
+	upto := min(p.start+max(0, col-1), len(p.text))
+	return finding.Place{File: p.file, Line: line, Col: 1 + utf8.RuneCount(p.text[p.start:upto])}
+}

@@ -1,0 +1,142 @@
+package record
+
+import (
+	"strings"
+
+	"hullfile/engine/finding"
+)
+
+// idColumn is the head of the column with the key of every row; "key" is taken too.
+const idColumn = "id"
+
+// mostColumns keeps out a head that is no head.
+const mostColumns = 200
+
+// column is one column of a CSV table. f is nil for the keys of the row and its parents, and for a column that is not used.
+type column struct {
+	name string
+	f    *field
+}
+
+// head reads the first row. Its columns may stand in any order.
+func (r *csvReader) head() bool {
+	cells, at, more := r.next()
+	switch {
+	case !more:
+		r.fs.add(r.root.at, "", "the first row holds the keys of the columns: "+strings.Join(r.heads(), ", "), "the table is empty")
+		return false
+	case len(cells) > mostColumns:
+		r.fs.add(at, "", "the first row holds the keys of the columns", "the table has %d columns", len(cells))
+		return false
+	case len(cells) == 1 && strings.Contains(cells[0], "\t"):
+		r.fs.add(at, "", "save the table as CSV with commas or semicolons between the columns", "the columns are separated by tabs")
+		return false
+	case len(cells) > 0 && strings.HasPrefix(strings.ToLower(cells[0]), "sep="):
+		r.fs.add(at, "", "take this line out; the keys of the columns stand in the first row", "%s is not the key of a column", quoted(cells[0]))
+		return false
+	}
+	for i, text := range cells {
+		r.column(strings.Clone(text), r.cellAt(i))
+	}
+	return r.complete()
+}
+
+// complete asks for the columns without which no row has a home. Rows of a list that is known by its order may do
+// without keys of their own.
+func (r *csvReader) complete() bool {
+	ok := true
+	for _, p := range r.parents {
+		if !r.has(p.key) {
+			r.fs.add(r.root.at, p.key, "add a column "+p.key+" with the key of the "+p.key+" of every row", "the column %s is missing", p.key)
+			ok = false
+		}
+	}
+	if !r.f.rows && !r.has(idColumn) {
+		r.fs.add(r.root.at, idColumn, "add a column id with a key for every row, e.g. B3", "the column id is missing")
+		ok = false
+	}
+	return ok
+}
+
+func (r *csvReader) column(text string, at finding.Place) {
+	key := text
+	if text == "key" {
+		key = idColumn
+	}
+	f := r.f.sub.byKey[key]
+	switch {
+	case text != "" && r.has(key):
+		r.fs.add(at, shown(text), "keep one of the two columns", "the column stands twice in the head")
+		f, key = nil, unused
+	case key == idColumn || text == "" || r.parent(key):
+		f = nil
+	case f == nil:
+		says, hint := r.meantColumn(text)
+		r.fs.add(at, shown(text), hint, "%s", strings.Replace(says, "unknown key", "unknown column", 1))
+		key = unused
+	case !f.scalar():
+		r.fs.add(at, f.key, "write it in the TOML record", "%s cannot stand in one cell of a table", f.key)
+		f, key = nil, unused
+	}
+	r.columns = append(r.columns, column{name: key, f: f})
+}
+
+// unused stands for the name of a column that has been told as a fault.
+const unused = "\x00"
+
+func (r *csvReader) meantColumn(text string) (says, hint string) {
+	if near, ok := nearest(text, r.heads()); ok && strings.EqualFold(near, text) {
+		return "wrong letter case", "write " + near
+	}
+	says, hint = r.meantKey(r.f.sub, text)
+	if says == "unknown key" {
+		hint = meant(text, r.heads())
+	}
+	return says, hint
+}
+
+// heads lists the columns that the table may have.
+func (r *csvReader) heads() []string {
+	all := []string{idColumn}
+	for _, p := range r.parents {
+		all = append(all, p.key)
+	}
+	for _, f := range r.f.sub.fields {
+		if f.scalar() {
+			all = append(all, f.key)
+		}
+	}
+	return all
+}
+
+func (r *csvReader) parent(key string) bool {
+	for _, p := range r.parents {
+		if p.key == key {
+			return true
+		}
+	}
+	return false
+}
+
+func (r *csvReader) has(name string) bool {
+	_, ok := r.where(name)
+	return ok
+}
+
+func (r *csvReader) where(name string) (int, bool) {
+	for i, col := range r.columns {
+		if col.name == name {
+			return i, true
+		}
+	}
+	return 0, false
+}
+
+// keyCell gives the cell of a key column; where there is none, the place of the row.
+func (r *csvReader) keyCell(cells []string, name string) (string, finding.Place) {
+	i, ok := r.where(name)
+	if !ok {
+		return "", r.cellAt(0)
+	}
+	return strings.Clone(cells[i]), r.cellAt(i)
+}

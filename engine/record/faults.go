@@ -1,0 +1,50 @@
+package record
+
+import (
+	"fmt"
+	"slices"
+
+	"hullfile/engine/finding"
+)
+
+// mostFaults is the number of faults of one file that are told singly; the rest are counted. It keeps a hostile file
+// from filling the memory, and a table with one wrong column from hiding everything else.
+const mostFaults = 1000
+
+// faults collects what is wrong, over all files.
+type faults struct {
+	all   finding.Faults
+	count map[string]int // by file
+}
+
+// add keeps a fault, with what is wrong and the value in it.
+func (fs *faults) add(at finding.Place, key, hint, says string, values ...any) {
+	if fs.count == nil {
+		fs.count = map[string]int{}
+	}
+	fs.count[at.File]++
+	if fs.count[at.File] > mostFaults {
+		return
+	}
+	fs.all = append(fs.all, finding.Fault{Place: at, Key: key, Says: fmt.Sprintf(says, values...), Hint: hint})
+}
+
+// full reports whether a file has so many faults already that further hints are not worth working out.
+func (fs *faults) full(file string) bool { return fs.count[file] > mostFaults }
+
+// told gives all faults in file order, each once, however many hulls share the record that it stands in.
+func (fs *faults) told() finding.Faults {
+	for file, n := range fs.count {
+		if n > mostFaults {
+			fs.all = append(fs.all, finding.Fault{Place: finding.Place{File: file, Line: 1 << 30}, Says: fmt.Sprintf("%d more faults in this file", n-mostFaults)})
+		}
+	}
+	fs.all.Sort()
+	all := slices.Compact(fs.all)
+	for i := range all {
+		if all[i].Place.Line == 1<<30 {
+			all[i].Place.Line = 0
+		}
+	}
+	return all
+}

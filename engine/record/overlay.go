@@ -1,0 +1,90 @@
+package record
+
+import "slices"
+
+// overlay lays one record over another, value by value. Every value keeps the place where it was written, an entry the
+// place of its first heading. The trees that go in are not changed: a design lies under many hulls.
+type overlay struct {
+	fs     *faults
+	absent []Absent
+}
+
+// table lays over base; base may be nil.
+func (o *overlay) table(t *table, base, over *node, way *trail) *node {
+	if base == nil && !t.nests() {
+		return over
+	}
+	out := copyOf(base, over)
+	for i, name := range over.names {
+		f, kid, to := t.byKey[name], over.kids[i], way.to(name)
+		old := base.kid(name)
+		switch {
+		case f == nil:
+		case kid.shape != branch || old != nil && old.shape != branch:
+			out.put(name, kid)
+		case f.kind == plain:
+			out.put(name, o.table(f.sub, old, kid, to))
+		case f.kind == entries:
+			out.put(name, o.entries(f, old, kid, to))
+		}
+	}
+	return out
+}
+
+// entries lays one keyed table over another, entry by entry.
+func (o *overlay) entries(f *field, base, over *node, way *trail) *node {
+	out := copyOf(base, over)
+	for i, name := range over.names {
+		kid, to := over.kids[i], way.to(name)
+		old := base.kid(name)
+		switch {
+		case kid.absent && old == nil:
+			o.fs.add(kid.key, to.String(), meant(name, namesIn(base)), "there is nothing below that could be taken away")
+		case kid.absent:
+			out.drop(name)
+			o.absent = append(o.absent, Absent{Subject: to.subject(), At: kid.key, Was: old.key})
+		case kid.ordinal && old != nil:
+			o.fs.add(kid.key, to.String(), "give the entries keys of their own, so that it is clear which one is meant", "an entry known by its order stands in both records; below %s", written(old.key))
+		case kid.shape != branch || old != nil && old.shape != branch:
+			out.put(name, kid)
+		default:
+			o.back(to.subject())
+			out.put(name, o.table(f.sub, old, kid, to))
+		}
+	}
+	return out
+}
+
+// back forgets that an entry was taken away further down, now that it is there again.
+func (o *overlay) back(subject string) {
+	o.absent = slices.DeleteFunc(o.absent, func(a Absent) bool { return a.Subject == subject })
+}
+
+// nests reports whether a table holds tables.
+func (t *table) nests() bool {
+	return slices.ContainsFunc(t.fields, func(f *field) bool { return f.sub != nil })
+}
+
+func copyOf(base, over *node) *node {
+	if base == nil {
+		return &node{shape: branch, key: over.key, at: over.at, implied: over.implied}
+	}
+	out := &node{shape: branch, key: base.key, at: base.at, implied: base.implied && over.implied}
+	for i, name := range base.names {
+		out.put(name, base.kids[i])
+	}
+	return out
+}
+
+// drop takes a child out.
+func (n *node) drop(name string) {
+	i, ok := n.find(name)
+	if !ok {
+		return
+	}
+	names, kids := slices.Delete(n.names, i, i+1), slices.Delete(n.kids, i, i+1)
+	n.names, n.kids, n.index = nil, nil, nil
+	for j, s := range names {
+		n.put(s, kids[j])
+	}
+}

@@ -1,0 +1,77 @@
+package record
+
+import (
+	"errors"
+	"strings"
+
+	"github.com/BurntSushi/toml"
+
+	"hullfile/engine/finding"
+)
+
+// syntaxFault tells in plain words where text stops being TOML.
+func syntaxFault(file string, text []byte, err error, fs *faults) {
+	var parse toml.ParseError
+	if !errors.As(err, &parse) {
+		fs.add(finding.Place{File: file}, "", "", "cannot be read as TOML: %v", err)
+		return
+	}
+	offset := min(max(0, parse.Position.Start), len(text))
+	at := newRuler(file, text).at(offset)
+	if at.Line != parse.Position.Line && parse.Position.Line > 0 {
+		at = finding.Place{File: file, Line: parse.Position.Line}
+	}
+	for _, s := range sayings {
+		if strings.Contains(parse.Message, s.message) && strings.Contains(parse.Message, s.and) {
+			fs.add(at, "", s.hint, "%s", s.says)
+			return
+		}
+	}
+	fs.add(at, "", "the rest of this file was not looked at", "not TOML: %s", clean(parse.Message))
+}
+
+// clean keeps a decoder's message, which repeats what was written, on one line and free of control characters.
+func clean(s string) string {
+	const most = 200
+	if len(s) > most {
+		s = strings.ToValidUTF8(s[:most], "") + "…"
+	}
+	return strings.Map(func(r rune) rune {
+		if unwanted(r) {
+			return '?'
+		}
+		return r
+	}, s)
+}
+
+// sayings are the mistakes people make, by words of the decoder's message. The first that fits is told.
+var sayings = []struct{ message, and, says, hint string }{
+	{"top-level item to end with a newline", "got ','", "a value ends here, but a comma follows", "decimals are written with a point: 6.0"},
+	{"top-level item to end with a newline", "", "a value ends here, but more follows on the line", "one key = value on a line; put text in quotes; numbers without spaces and without their unit"},
+	{"have already been defined", "", "this key is written twice in its table", "keep one of the two"},
+	{"has already been defined", "", "this table or key is written twice in this file", "keep one of the two"},
+	{"already created as a hash", "", "this key is a table and a value at once", "keep one of the two"},
+	{"already created and cannot be used as an array", "", "this is one table in one place and a list of tables in another", "use [name] for one table, [[name]] for a list, not both"},
+	{"is not a table", "", "this key is a value in one place and a table in another", "keep one of the two"},
+	{"expected '.' or '='", "", "after a key there must be an equals sign", "write key = value; a key with spaces or letters outside a to z needs quotes"},
+	{"expected key separator", "", "after a key there must be an equals sign", "write key = value"},
+	{"unexpected '='", "", "there is no key before the equals sign", "write key = value"},
+	{"floats must start with a digit", "", "a number begins with a point", "write the zero before the point: 0.6"},
+	{"must be followed by one or more digits", "", "a number ends with a point", "write a digit after the point: 6.0"},
+	{"leading zero", "", "a number begins with a zero too many", "write it without the zeros, or in quotes if it is a mark and not a number"},
+	{"invalid datetime", "", "this is not a day of the calendar", "write a date as year-month-day: 2026-03-14"},
+	{"out of range", "", "the number is too large", "check the digits"},
+	{"invalid escape", "", "a backslash in text stands for a special character, and this is none", "use forward slashes in file names, or single quotes around the text"},
+	{"strings cannot contain newlines", "", "text in quotes does not end on its line", `close the quotes, or use """ around text of several lines`},
+	{`unexpected EOF; expected '"`, "", "text in quotes does not end", "close the quotes"},
+	{`unexpected EOF; expected "'`, "", "text in quotes does not end", "close the quotes"},
+	{"control characters", "", "there is a control character in the text", "take it out; it is most likely left over from copying"},
+	{"NULL bytes", "", "the file holds null bytes; it is most likely UTF-16", "save the file as UTF-8"},
+	{"expected value but found", "", "this is not a value", "put text in quotes; true and false are written small; numbers with a decimal point"},
+	{"expected value", "", "there is no value after the equals sign", "write the value, or take the line out if it is not known"},
+	{"array terminator", "", "a list is not closed, or a comma is missing in it", `write a list as ["a", "b"]`},
+	{"inline table terminator", "", "a table in curly brackets is not closed, or a comma is missing in it", "write it as a [table] of its own"},
+	{"end table name", "", "a heading is not closed", "write it as [panel.B3]"},
+	{"end of table array name", "", "a heading is not closed", "write it as [[name]]"},
+	{"table names cannot be empty", "", "a heading has no name", "write it as [panel.B3]"},
+}

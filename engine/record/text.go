@@ -1,0 +1,80 @@
+package record
+
+import (
+	"bytes"
+	"unicode/utf8"
+
+	"hullfile/engine/finding"
+)
+
+// Limits of size. A record of a hull is some kilobytes; the walls keep out files that would fill the memory.
+const (
+	mostTOML = 16 << 20
+	mostCSV  = 64 << 20
+)
+
+var mark = []byte("\xef\xbb\xbf")
+
+// readable takes the byte order mark off and refuses text that is not UTF-8.
+func readable(file string, text []byte, fs *faults) ([]byte, bool) {
+	text = bytes.TrimPrefix(text, mark)
+	if utf8.Valid(text) {
+		return text, true
+	}
+	at := finding.Place{File: file, Line: 1, Col: 1}
+	if bytes.HasPrefix(text, []byte("\xff\xfe")) || bytes.HasPrefix(text, []byte("\xfe\xff")) {
+		fs.add(at, "", "save the file as UTF-8", "the text is UTF-16, not UTF-8")
+		return nil, false
+	}
+	i := firstInvalid(text)
+	at = newRuler(file, text).at(i)
+	fs.add(at, "", "save the file as UTF-8; the character here was most likely written in an older encoding", "byte %02X is not UTF-8 text", text[i])
+	return nil, false
+}
+
+func firstInvalid(text []byte) int {
+	for i := 0; i < len(text); {
+		r, size := utf8.DecodeRune(text[i:])
+		if r == utf8.RuneError && size == 1 {
+			return i
+		}
+		i += size
+	}
+	return len(text)
+}
+
+// ruler turns offsets into lines and columns in characters. It goes forward with the offsets asked for, so that a file
+// is measured once.
+type ruler struct {
+	file      string
+	text      []byte
+	offset    int
+	line, col int
+	start     int // offset of the line
+}
+
+func newRuler(file string, text []byte) *ruler {
+	return &ruler{file: file, text: text, line: 1, col: 1}
+}
+
+// at gives the place of an offset.
+func (r *ruler) at(offset int) finding.Place {
+	offset = min(offset, len(r.text))
+	if offset < r.start {
+		*r = *newRuler(r.file, r.text)
+	}
+	if offset < r.offset {
+		r.offset, r.col = r.start, 1
+	}
+	for r.offset < offset {
+		end := bytes.IndexByte(r.text[r.offset:offset], '\n')
+		if end < 0 {
+			break
+		}
+		r.offset += end + 1
+		r.line, r.col, r.start = r.line+1, 1, r.offset
+	}
+	r.col += utf8.RuneCount(r.text[r.offset:offset])
+	r.offset = offset
+	return finding.Place{File: r.file, Line: r.line, Col: r.col}
+}

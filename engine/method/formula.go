@@ -29,6 +29,7 @@ const (
 	OpOr      Op = "or"      // a, b
 	OpNot     Op = "not"     // a
 	OpCases   Op = "cases"   // condition, then, otherwise
+	OpList    Op = "list"    // words, on the right of "in" only
 )
 
 // Node is one node of a formula.
@@ -39,4 +40,10 @@ type Node struct {
 	Word   string
 	Symbol string
 	Args   []*Node
+
+	at    int // characters into the text
+	means *symbol
+	slot  int // of the symbol among all that the scope sees
+	call  func(args []float64) float64
+	table *Table
 }

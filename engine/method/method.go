@@ -56,7 +56,7 @@ const (
 	Sound   State = "sound"            // inside every range that the sheet states
 	Outside State = "outside range"    // a number, but the formula was not made for these values
 	Missing State = "missing"          // an input was not written, so there is no number
-	NotSet  State = "does not apply"   // no step for this symbol holds under these conditions
+	NotSet  State = "does not apply"   // no step for this symbol holds under these conditions; what needs it is missing
 	Broken  State = "no finite result" // division by nothing, root of a negative number
 )
 
@@ -70,6 +70,8 @@ type Shown struct {
 	IsWord  bool
 	State   State
 	Why     string        // for a state other than sound: what is missing or outside, with the figures
+	Causes  []string      // symbols at which a state other than sound began; its own where it began here
+	Lacks   []string      // record names of the inputs that are missing under it, e.g. "panel.x_m"
 	Basis   finding.Basis // of this formula or value alone
 	Rests   finding.Basis // softest basis of this and of everything it was reckoned from
 	Source  string        // work and edition, for an input out of a data table
@@ -78,7 +80,7 @@ type Shown struct {
 	Place   finding.Place // record line of an input
 	From    string        // record name of an input
 	When    *Formula      // condition under which the step was taken, nil if it has none
-	Formula *Formula      // nil for an input
+	Formula *Formula      // nil for an input, and where no step applies
 	Uses    []string      // symbols that the step used, in the order in which they stand in the formula
 	Passed  []Passed      // steps for the same symbol whose condition did not hold
 }
@@ -97,17 +99,19 @@ type Working struct {
 	Inputs []Shown
 	Steps  []Shown
 
-	at map[string]*Shown
+	all []*Shown // by slot: everything that the scope sees
 }
 
-// Get finds an input or a result by symbol, here or in the scopes above.
+// Get finds an input or a result by symbol, here or in the scopes above; sigma_d and σ_d are one symbol.
 func (w *Working) Get(symbol string) (*Shown, bool) {
-	for ; w != nil; w = w.Above {
-		if s, ok := w.at[symbol]; ok {
-			return s, true
-		}
+	if w == nil {
+		return nil, false
 	}
-	return nil, false
+	sym, ok := w.Scope.symbols[Written(symbol)]
+	if !ok {
+		return nil, false
+	}
+	return w.all[sym.slot], true
 }
 
 // Value gives a numeric result; ok is false when the symbol is unknown, a word, missing, broken or does not apply.

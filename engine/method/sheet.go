@@ -9,6 +9,11 @@ type Scope struct {
 	Inputs []*Input
 	Steps  []*Step
 	Gives  map[string][]string // what the sheet calls its answers: "needed" -> symbols of the thicknesses, "pressure" -> symbol
+
+	above   *Scope
+	groups  []*group           // in the order in which they are evaluated
+	symbols map[string]*symbol // all that the scope sees, by their written form
+	base    int                // symbols of the scopes above
 }
 
 // Input is a value that a scope asks for.
@@ -35,6 +40,19 @@ type Step struct {
 	Basis   finding.Basis
 	Note    string
 	Line    int // line of the step in the sheet, for messages
+
+	uses   []*symbol // of formula, then of when, in the order in which they stand there
+	named  []string  // the names of uses
+	ranges []*symbol // of range
+}
+
+// group is all the steps for one symbol.
+type group struct {
+	symbol *symbol
+	name   string
+	unit   string
+	steps  []*Step
+	passed []Passed // the steps as they are recorded when they are passed over
 }
 
 // Table is a table of a sheet, read exactly or by linear interpolation.

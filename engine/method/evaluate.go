@@ -1,0 +1,116 @@
+package method
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"slices"
+	"strconv"
+)
+
+// Evaluate reckons one scope of the sheet. given looks the inputs up; above is the working of the scope above, nil for
+// a scope at the top. What is missing, outside a range or without a finite value is a state of the results and no error.
+// The error says that the caller handed over what the sheet did not ask for: another scope, another unit, a word for
+// a number.
+func (s *Sheet) Evaluate(scope string, given Given, above *Working) (*Working, error) {
+	at := slices.IndexFunc(s.Scopes, func(one *Scope) bool { return one.Name == scope })
+	if at < 0 {
+		return nil, fmt.Errorf("%s has no scope %q", s.Name, scope)
+	}
+	sc := s.Scopes[at]
+	if err := s.fits(sc, above); err != nil {
+		return nil, err
+	}
+	w := &Working{Sheet: s, Scope: sc, Above: above, Inputs: make([]Shown, len(sc.Inputs)), Steps: make([]Shown, len(sc.groups))}
+	w.all = make([]*Shown, len(sc.symbols))
+	if above != nil {
+		copy(w.all, above.all)
+	}
+	if err := w.takeInputs(given); err != nil {
+		return nil, err
+	}
+	r := reckoner{scope: sc, all: w.all, used: make([]bool, len(w.all)), seen: make([]int, 0, len(w.all))}
+	for i, g := range sc.groups {
+		w.all[g.symbol.slot] = &w.Steps[i]
+	}
+	for i, g := range sc.groups {
+		r.group(g, &w.Steps[i])
+	}
+	return w, nil
+}
+
+// fits checks that the working handed over is that of the scope above.
+func (s *Sheet) fits(sc *Scope, above *Working) error {
+	switch {
+	case sc.above == nil && above != nil:
+		return fmt.Errorf("%s: scope %s stands above all others and takes no working", s.Name, sc.Name)
+	case sc.above != nil && (above == nil || above.Scope != sc.above):
+		return fmt.Errorf("%s: scope %s needs the working of scope %s of the same sheet", s.Name, sc.Name, sc.Above)
+	}
+	return nil
+}
+
+func (w *Working) takeInputs(given Given) error {
+	var wrong []error
+	for i, in := range w.Scope.Inputs {
+		shown := &w.Inputs[i]
+		w.all[w.Scope.base+i] = shown
+		*shown = Shown{Symbol: in.Symbol, Name: in.Name, Unit: in.Unit, IsWord: in.Words != nil, State: Sound, Note: in.Note, From: in.From}
+		q, ok := Quantity{}, false
+		if given != nil {
+			q, ok = given.Lookup(in.From)
+		}
+		if !ok {
+			shown.begin(Missing, in.From+" is not given")
+			shown.Lacks = []string{in.From}
+			continue
+		}
+		if err := in.suits(q); err != nil {
+			wrong = append(wrong, fmt.Errorf("%s, scope %s, input %s: %s %w", w.Sheet.Name, w.Scope.Name, in.Symbol, in.From, err))
+			continue
+		}
+		shown.Value, shown.Word, shown.Place, shown.Source = q.Number, q.Word, q.Place, q.Source
+		shown.Basis, shown.Rests = q.Basis, q.Basis
+		if why := in.outside(q); why != "" {
+			shown.begin(Outside, why)
+		}
+	}
+	return errors.Join(wrong...)
+}
+
+// begin marks a result in which something other than sound begins.
+func (s *Shown) begin(state State, why string) {
+	s.State, s.Why = state, why
+	s.Causes = []string{s.Symbol}
+}
+
+// suits checks kind and unit of a value against the input that asks for it.
+func (in *Input) suits(q Quantity) error {
+	switch {
+	case q.IsWord && in.Words == nil:
+		return fmt.Errorf("is the word %s, the sheet asks for a number", strconv.Quote(q.Word))
+	case !q.IsWord && in.Words != nil:
+		return errors.New("is a number, the sheet asks for a word")
+	case q.IsWord:
+		return nil
+	case q.Unit != in.Unit:
+		return fmt.Errorf("is given in %q, the sheet asks for %q", q.Unit, in.Unit)
+	case math.IsNaN(q.Number) || math.IsInf(q.Number, 0):
+		return errors.New("is no finite number")
+	}
+	return nil
+}
+
+// outside says why the method was not made for a value, empty if it was.
+func (in *Input) outside(q Quantity) string {
+	switch {
+	case q.IsWord && !slices.Contains(in.Words, q.Word):
+		return fmt.Sprintf("%s is none of the words that the method knows: %s", q.Word, listed(in.Words, "or"))
+	case q.IsWord:
+	case in.Least != nil && q.Number < *in.Least:
+		return measured(q.Number, in.Unit) + " is below " + measured(*in.Least, in.Unit) + ", the least that the method was made for"
+	case in.Most != nil && q.Number > *in.Most:
+		return measured(q.Number, in.Unit) + " is above " + measured(*in.Most, in.Unit) + ", the most that the method was made for"
+	}
+	return ""
+}

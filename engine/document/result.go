@@ -17,12 +17,13 @@ type Result struct {
 // Document is one paper with what was found on disk.
 type Document struct {
 	Record  *record.Document
+	Why     string // why it was refused, or is not there
 	Path    string // relative to the yard folder, forward slashes; empty if refused
 	Out     string // path inside the technical file, e.g. documents/certificate-117.pdf
 	Present bool
 	Bytes   int64
 	SHA256  string   // of the file as it is now
-	Matches bool     // hash on record agrees, or none on record
+	Matches bool     // it is there, and the hash on record agrees or none is on record
 	Type    string   // what the bytes are: "PDF", "JPEG", "PNG", "text", "unknown"
 	UsedBy  []string // keys of records that name this document
 }

@@ -41,7 +41,7 @@ func findings(t *Trial, boat *record.Boat) []finding.Finding {
 	return append(all, t.shallow()...)
 }
 
-// say makes a finding about one setting of this trial.
+// say makes a finding about this trial as a whole.
 func (t *Trial) say(kind finding.Kind, rule, settle string, at finding.Place, format string, args ...any) []finding.Finding {
 	return []finding.Finding{{
 		Kind: kind, Rule: rule, Subject: t.subject(), Settle: settle, Places: []finding.Place{at},
@@ -49,12 +49,19 @@ func (t *Trial) say(kind finding.Kind, rule, settle string, at finding.Place, fo
 	}}
 }
 
+// sayOf makes a finding about one setting; its name stands in the subject and before the words.
+func (t *Trial) sayOf(s *Setting, kind finding.Kind, rule, settle string, at finding.Place, format string, args ...any) []finding.Finding {
+	all := t.say(kind, rule, settle, at, "setting %s: "+format, append([]any{s.Name}, args...)...)
+	all[0].Subject += " setting " + s.Name
+	return all
+}
+
 func (t *Trial) oneWay(s *Setting) []finding.Finding {
 	if !s.OneWay {
 		return nil
 	}
-	return t.say(finding.Doubt, "trial-one-way", "run the setting on both headings, one after the other", s.first().At,
-		"setting %s has %s kn with the stream in it: %s", s.Name, unit.Text(s.Simple, 1), s.Why)
+	return t.sayOf(s, finding.Doubt, "trial-one-way", "run the setting on both headings, one after the other", s.first().At,
+		"%s kn with the stream in it: %s", unit.Text(s.Simple, 1), s.Why)
 }
 
 func (t *Trial) negativeSlip(s *Setting) []finding.Finding {
@@ -62,18 +69,18 @@ func (t *Trial) negativeSlip(s *Setting) []finding.Finding {
 		return nil
 	}
 	thread, _ := Slip(s.RPM.Value, float64(t.Record.Pitch.V), float64(t.Record.Gear.V), s.Speed.Value)
-	return t.say(finding.Contradiction, "slip-negative", "read pitch off the propeller, and the gear ratio and engine speed off the engine", t.Record.Pitch.At,
-		"setting %s: the boat made %s kn, but a propeller of pitch %s in on gear %s at %s rpm advances only %s kn; pitch, gear, engine speed and speed cannot all be right",
-		s.Name, unit.Text(s.Speed.Value, 1), unit.Text(t.Record.Pitch.V, 1), unit.Text(t.Record.Gear.V, 2), unit.Text(s.RPM.Value, 0), unit.Text(thread, 1))
+	return t.sayOf(s, finding.Contradiction, "slip-negative", "read pitch off the propeller, and the gear ratio and engine speed off the engine", t.Record.Pitch.At,
+		"the boat made %s kn, but a propeller of pitch %s in on gear %s at %s rpm advances only %s kn; pitch, gear, engine speed and speed cannot all be right",
+		unit.Text(s.Speed.Value, 1), unit.Text(t.Record.Pitch.V, 1), unit.Text(t.Record.Gear.V, 2), unit.Text(s.RPM.Value, 0), unit.Text(thread, 1))
 }
 
 func (t *Trial) engineSpeed(s *Setting) []finding.Finding {
 	if s.RPM.N < 2 || s.RPM.Spread <= rpmApart*s.RPM.Value {
 		return nil
 	}
-	return t.say(finding.Doubt, "trial-rpm", "hold the throttle, or give the runs settings of their own", s.first().At,
-		"setting %s: engine speed differs by %s rpm between runs about a mean of %s rpm, more than %s %%",
-		s.Name, unit.Text(s.RPM.Spread, 0), unit.Text(s.RPM.Value, 0), unit.Text(rpmApart*100, 0))
+	return t.sayOf(s, finding.Doubt, "trial-rpm", "hold the throttle, or give the runs settings of their own", s.first().At,
+		"engine speed differs by %s rpm between runs about a mean of %s rpm, more than %s %%",
+		unit.Text(s.RPM.Spread, 0), unit.Text(s.RPM.Value, 0), unit.Text(rpmApart*100, 0))
 }
 
 func (t *Trial) changingStream(s *Setting) []finding.Finding {
@@ -84,8 +91,8 @@ func (t *Trial) changingStream(s *Setting) []finding.Finding {
 	if float64(s.Current) <= strongStream && change <= streamChange {
 		return nil
 	}
-	return t.say(finding.Doubt, "trial-stream", "run again near slack water; the mean of means holds only for a stream that changes slowly", s.first().At,
-		"setting %s: the legs ask for a stream of %s kn that changes by %s kn between pairs", s.Name, unit.Text(s.Current, 1), unit.Text(change, 1))
+	return t.sayOf(s, finding.Doubt, "trial-stream", "run again near slack water; the mean of means holds only for a stream that changes slowly", s.first().At,
+		"the legs ask for a stream of %s kn that changes by %s kn between pairs", unit.Text(s.Current, 1), unit.Text(change, 1))
 }
 
 // consumption doubts a fuel flow that no engine of the rated power burns.
@@ -94,9 +101,9 @@ func (t *Trial) consumption(s *Setting, boat *record.Boat) []finding.Finding {
 	if !ok || power <= 0 || !s.Fuel.Has || s.Fuel.Value <= thirsty*burnMost*float64(power) {
 		return nil
 	}
-	return t.say(finding.Doubt, "trial-consumption", "hold the flow meter against a filled tank, and the rated power against the engine's papers", s.first().At,
-		"setting %s: %s l/h from %s kW is %s l for each kilowatt hour even at rated power; engines burn %s to %s (recalled)",
-		s.Name, unit.Text(s.Fuel.Value, 1), unit.Text(power, 0), unit.Text(s.Fuel.Value/float64(power), 2), unit.Text(burnLeast, 2), unit.Text(burnMost, 2))
+	return t.sayOf(s, finding.Doubt, "trial-consumption", "hold the flow meter against a filled tank, and the rated power against the engine's papers", s.first().At,
+		"%s l/h from %s kW is %s l for each kilowatt hour even at rated power; engines burn %s to %s (recalled)",
+		unit.Text(s.Fuel.Value, 1), unit.Text(power, 0), unit.Text(s.Fuel.Value/float64(power), 2), unit.Text(burnLeast, 2), unit.Text(burnMost, 2))
 }
 
 // fewRuns doubts in one sentence all means that rest on fewer than two double runs.

@@ -15,6 +15,9 @@ type Result struct {
 	Load        Total // what is carried
 	Loaded      Total // both together
 	Weighings   []Weighing
+	MostMass    []int // indices into Items: what moves the mass most for a tenth of itself, at most ten
+	MostCentre  []int // likewise what moves the centre fore and aft most
+	Stated      []Stated
 	Checks      []finding.Check
 	Findings    []finding.Finding
 	Assumptions []finding.Assumption
@@ -31,9 +34,11 @@ type Item struct {
 	HasX    bool // likewise Y and Z: false where the record gives none, and then it takes no part in that centre
 	HasY    bool
 	HasZ    bool
-	Working string  // "4.32 m² × 6.0 mm × 2 660 kg/m³ = 69.0 kg"
-	MovesKG unit.KG // by how much the light craft or load total would change for 10 % of this item
-	MovesX  unit.MM // by how much the centre of the fully loaded boat would move fore and aft for 10 % of this item
+	Working string        // "4.32 m² × 6.0 mm × 2 660 kg/m³ = 69.0 kg"; why there is no mass, where there is none
+	Source  string        // of the density, where an alloy gives it
+	Basis   finding.Basis // of the density; yard where everything was written
+	MovesKG unit.KG       // by how much the light craft or load total would change for 10 % of this item
+	MovesX  unit.MM       // by how much the centre of the fully loaded boat would move fore and aft for 10 % of this item
 }
 
 // Total is a sum: mass and centre. A centre is shown only when every item in the sum has that position.
@@ -44,6 +49,20 @@ type Total struct {
 	HasX, HasY, HasZ bool
 	Items            int
 	Without          []string // items that lack a mass or a position, by key
+	NoMass           []string // those of them that lack a mass and are not in the sum, by key
+}
+
+// Whole reports whether every item has a mass, so that the sum is the sum of all.
+func (t *Total) Whole() bool { return t.Items > 0 && len(t.NoMass) == 0 }
+
+// Stated is a mass that the record states beside the sum of the items.
+type Stated struct {
+	Key      string // "boat.loaded_mass_kg"
+	Name     string // "loaded mass"
+	Mass     unit.KG
+	Reckoned unit.KG
+	Diff     unit.KG // stated less reckoned
+	Allowed  unit.KG
 }
 
 // Group is the sum of one group.
@@ -65,6 +84,8 @@ type Weighing struct {
 	Record     *record.Weighing
 	Points     []Point
 	Mass       unit.KG // weighed
+	HasMass    bool    // false where a reading contradicts itself or there is no point
+	Why        string  // why there is no mass, or no centre fore and aft
 	X, Y       unit.M
 	HasX, HasY bool
 	Reckoned   Total   // light craft less what was ashore, with the load that was on board

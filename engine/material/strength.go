@@ -31,10 +31,17 @@ func (a *Alloy) ParentFor(ask Asked) (row *Strength, why string) {
 // WeldedBy gives the as-welded strength that the asked source gives; no other source stands in for it.
 // Why says what is missing where there is none.
 func (a *Alloy) WeldedBy(ask Asked) (row *Strength, why string) {
+	return a.by(a.Welded, "as-welded", ask)
+}
+
+// ParentBy gives the parent strength that the asked source gives; no other source stands in for it.
+func (a *Alloy) ParentBy(ask Asked) (row *Strength, why string) { return a.by(a.Parent, "parent", ask) }
+
+func (a *Alloy) by(rows []Strength, kind string, ask Asked) (row *Strength, why string) {
 	var open []*Strength
 	known := false
-	for i := range a.Welded {
-		s := &a.Welded[i]
+	for i := range rows {
+		s := &rows[i]
 		if s.Source.Name != ask.Source || !a.fits(s, ask) {
 			continue
 		}
@@ -45,13 +52,52 @@ func (a *Alloy) WeldedBy(ask Asked) (row *Strength, why string) {
 	}
 	switch {
 	case !known:
-		return nil, fmt.Sprintf("%q gives no as-welded strength of %s; it is given by %s", ask.Source, a.Name, a.weldedSources())
+		return nil, fmt.Sprintf("%q gives no %s strength of %s; it is given by %s", ask.Source, kind, a.Name, sources(rows))
 	case len(open) == 0:
-		return nil, fmt.Sprintf("%q gives no as-welded strength of %s at %s", ask.Source, a.Name, thick(ask.Thickness))
+		return nil, fmt.Sprintf("%q gives no %s strength of %s at %s", ask.Source, kind, a.Name, thick(ask.Thickness))
 	case len(open) > 1 && open[0].Filler != open[1].Filler:
-		return nil, fmt.Sprintf("%q gives the as-welded strength of %s by filler wire, and none is named", ask.Source, a.Name)
+		return nil, fmt.Sprintf("%q gives the %s strength of %s by filler wire, and none is named", ask.Source, kind, a.Name)
 	}
 	return open[0], ""
+}
+
+// Value gives one figure of one source: the name is "parent" or "welded", a point, and tensile, tensile_most, yield,
+// elongation or factor_f1. The sign is its unit. Why says why there is none.
+func (a *Alloy) Value(name string, ask Asked) (v float64, sign, why string) {
+	kind, figure, _ := strings.Cut(name, ".")
+	var row *Strength
+	switch kind {
+	case "parent":
+		row, why = a.ParentBy(ask)
+	case "welded":
+		row, why = a.WeldedBy(ask)
+	default:
+		why = fmt.Sprintf("%q is neither a parent nor a welded value", name)
+	}
+	if row == nil {
+		return 0, "", why
+	}
+	v, sign = row.figure(figure)
+	if v == 0 {
+		return 0, "", fmt.Sprintf("%q gives no %s of %s", ask.Source, figure, a.Name)
+	}
+	return v, sign, ""
+}
+
+func (s *Strength) figure(name string) (v float64, sign string) {
+	switch name {
+	case "tensile":
+		return float64(s.Tensile), mpa
+	case "tensile_most":
+		return float64(s.TensileMost), mpa
+	case "yield":
+		return float64(s.Yield), mpa
+	case "elongation":
+		return float64(s.Elongation), "%"
+	case "factor_f1":
+		return s.FactorF1, ""
+	}
+	return 0, ""
 }
 
 // fits reports whether the row is for the form that is asked for. Where the alloy is not made in that form, every row fits.
@@ -59,11 +105,11 @@ func (a *Alloy) fits(s *Strength, ask Asked) bool {
 	return s.Form == "" || ask.Form == "" || s.Form == ask.Form || !slices.Contains(a.Forms, ask.Form)
 }
 
-// weldedSources lists the sources of as-welded values, for messages.
-func (a *Alloy) weldedSources() string {
+// sources lists the sources of rows, for messages.
+func sources(rows []Strength) string {
 	var names []string
-	for i := range a.Welded {
-		if n := a.Welded[i].Source.Name; !slices.Contains(names, n) {
+	for i := range rows {
+		if n := rows[i].Source.Name; !slices.Contains(names, n) {
 			names = append(names, n)
 		}
 	}

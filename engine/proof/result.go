@@ -23,10 +23,22 @@ type Case struct {
 	Fails     string // what went wrong, where there is no number
 }
 
-// Sheet is a summary of all cases, and of the formulas that no case touches.
+// Sheet is a summary of all cases, and of the formulas that no outside check touches. An outside check is a published
+// value that was read in its source: own arithmetic, common practice and remembered values do not count as one.
 type Sheet struct {
 	Cases   []Case
 	Without []Untouched
+}
+
+// Failed lists the cases that do not give what the source prints.
+func (s *Sheet) Failed() []Case {
+	var out []Case
+	for _, c := range s.Cases {
+		if !c.Pass {
+			out = append(out, c)
+		}
+	}
+	return out
 }
 
 // Untouched is a formula with no outside check.
@@ -35,6 +47,7 @@ type Untouched struct {
 	Scope  string
 	Symbol string
 	Name   string
+	When   string // condition of the step, empty if it has none
 	Clause string
 	Basis  finding.Basis
 }

@@ -1,0 +1,134 @@
+package proof
+
+import (
+	"fmt"
+	"io/fs"
+
+	"hullfile/engine/finding"
+	"hullfile/engine/material"
+	"hullfile/engine/method"
+	"hullfile/engine/unit"
+)
+
+// Run runs proofs/*.toml below files, which is the content folder, against the method sheets, the alloys and the
+// functions of the calculator. The error is finding.Faults of the proof files, or an I/O error; a case that does not
+// give what its source prints is no error but a Case that does not pass.
+func Run(files fs.FS, lib *method.Library, alloys *material.Table) (Sheet, error) {
+	sets, err := readSets(files)
+	if err != nil {
+		return Sheet{}, err
+	}
+	r := &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]bool{}}
+	var out Sheet
+	for _, s := range sets {
+		for i := range s.Cases {
+			out.Cases = append(out.Cases, r.run(s, &s.Cases[i]))
+		}
+	}
+	out.Without = r.without()
+	return out, nil
+}
+
+// runner runs cases and remembers which formulas an outside check has touched.
+type runner struct {
+	lib     *method.Library
+	alloys  *material.Table
+	touched map[*method.Formula]bool
+}
+
+// outcome is what the calculator gives for a case.
+type outcome struct {
+	got    float64
+	unit   string
+	inputs string
+	under  *method.Working // working of a case of a method sheet
+	symbol string
+}
+
+func (r *runner) run(s *set, c *row) Case {
+	want, tolerance, _ := c.wanted()
+	out := Case{Set: s.name, Title: s.Title, Source: s.cited(), Basis: s.Basis, Name: c.Name, Printed: c.Printed,
+		Want: want, Tolerance: tolerance, Why: c.Why, Unit: c.Unit, Note: c.Note}
+	got, err := r.reckon(s, c)
+	out.Inputs = got.inputs
+	if err != nil {
+		out.Fails = err.Error()
+		return out
+	}
+	out.Got = got.got
+	if got.unit != "" {
+		out.Unit = got.unit
+	}
+	out.Pass = agrees(out.Got, want, tolerance)
+	if out.Pass && s.Basis == finding.Read {
+		r.touch(got.under, got.symbol)
+	}
+	return out
+}
+
+// cited is the source with its edition.
+func (s *set) cited() string {
+	if s.Edition == "" {
+		return s.Source
+	}
+	return s.Source + ", " + s.Edition
+}
+
+func (r *runner) reckon(s *set, c *row) (outcome, error) {
+	switch {
+	case c.Symbol != "":
+		return r.bySheet(s, c)
+	case c.Alloy != "":
+		return r.ofAlloy(s, c)
+	}
+	return ofFunction(c)
+}
+
+// ofAlloy looks up one value of one source in the alloy table.
+func (r *runner) ofAlloy(s *set, c *row) (outcome, error) {
+	a, ok := r.alloys.Find(c.Alloy)
+	if !ok {
+		return outcome{}, fmt.Errorf("alloy %q is not in the table", c.Alloy)
+	}
+	ask := material.Asked{Source: s.Values, Thickness: unit.MM(c.Thickness), Form: c.Form, Filler: c.Filler}
+	out := outcome{inputs: alloyInputs(c)}
+	v, sign, why := a.Value(c.Value, ask)
+	if why != "" {
+		return out, fmt.Errorf("%s", why)
+	}
+	out.got, out.unit = v, sign
+	return out, nil
+}
+
+func alloyInputs(c *row) string {
+	s := c.Alloy + ", " + c.Value
+	if c.Form != "" {
+		s += ", " + c.Form
+	}
+	if c.Filler != "" {
+		s += ", wire " + c.Filler
+	}
+	if c.Thickness != 0 {
+		s += ", " + plain(c.Thickness) + " mm"
+	}
+	return s
+}
+
+func ofFunction(c *row) (outcome, error) {
+	f, ok := functionNamed(c.Function)
+	if !ok {
+		return outcome{}, fmt.Errorf("no function %q", c.Function)
+	}
+	in := map[string]float64{}
+	for name, v := range c.Inputs {
+		x, ok := number(v)
+		if !ok {
+			return outcome{}, fmt.Errorf("input %s is no number", name)
+		}
+		in[name] = x
+	}
+	out := outcome{inputs: listed(in)}
+	got, err := f.run(in)
+	out.got = got
+	return out, err
+}

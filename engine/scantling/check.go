@@ -1,0 +1,111 @@
+package scantling
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"hullfile/engine/finding"
+	"hullfile/engine/method"
+	"hullfile/engine/unit"
+)
+
+// check turns the judgement of a panel into a check.
+func (j *judge) check(p *judged) finding.Check {
+	c := finding.Check{
+		Rule: ruleThickness, Subject: "panel " + p.Record.ID, Asks: "the plate is as thick as the method asks",
+		Standing: p.Standing, Basis: p.Basis, Missing: p.missing, Places: p.places(),
+	}
+	if j.sheet != nil {
+		c.Source = cite(j.sheet, p.clause)
+	}
+	if p.Record.Thickness.Set {
+		c.Has = fittedText(p.Fitted) + " mm"
+	}
+	if p.Standing == finding.NotShown {
+		c.Says = "not shown: " + p.Why
+		c.Settle = p.settle()
+		return c
+	}
+	needed := neededText(p.Needed, p.Fitted)
+	c.Needed = needed + " mm"
+	c.Says = fmt.Sprintf("%s mm fitted, %s mm needed (%s%s); %s times", fittedText(p.Fitted), needed, p.asked, p.underPressure(),
+		marginText(p.Margin, p.Standing == finding.Met))
+	if p.beyond() {
+		c.Says += "; outside the range of the method"
+	}
+	if p.Standing == finding.Met {
+		return c
+	}
+	if p.Why != "" {
+		c.Says += "; more may be needed: " + p.Why
+	}
+	c.Settle = fmt.Sprintf("plate of %s mm or more, closer stiffeners, or a lower speed or mass on record", needed)
+	return c
+}
+
+// beyond reports whether any thickness that was asked for rests on a value outside the range of its formula.
+func (p *judged) beyond() bool {
+	return slices.ContainsFunc(p.Asks, func(a Ask) bool { return a.State == method.Outside })
+}
+
+// underPressure names the pressure where the governing thickness comes from it and not from a minimum.
+func (p *judged) underPressure() string {
+	if p.Pressure == 0 || !p.pressureGoverns() {
+		return ""
+	}
+	return ", " + unit.Text(p.Pressure, 1) + " kN/m²"
+}
+
+// pressureGoverns reports whether the governing step used the pressure.
+func (p *judged) pressureGoverns() bool {
+	shown, ok := p.Working.Get(p.Governs)
+	if !ok {
+		return false
+	}
+	for _, symbol := range p.Working.Scope.Gives["pressure"] {
+		if slices.Contains(shown.Uses, symbol) {
+			return true
+		}
+	}
+	return false
+}
+
+// places lists the record lines of the panel that the outcome rests on, that of the thickness first.
+func (p *judged) places() []finding.Place {
+	out := make([]finding.Place, 0, 8)
+	add := func(at finding.Place) {
+		if at.Known() && !slices.Contains(out, at) {
+			out = append(out, at)
+		}
+	}
+	add(p.Record.Thickness.At)
+	add(p.Record.Alloy.At)
+	if p.Working != nil {
+		for i := range p.Working.Inputs {
+			add(p.Working.Inputs[i].Place)
+		}
+	}
+	if len(out) == 0 {
+		add(p.Record.At)
+	}
+	return out
+}
+
+// settle says what would show the panel.
+func (p *judged) settle() string {
+	var write []string
+	for _, key := range p.missing {
+		if key != p.key("alloy") || !p.Record.Alloy.Set {
+			write = append(write, key)
+		}
+	}
+	var parts []string
+	if len(write) > 0 {
+		parts = append(parts, "write "+strings.Join(write, ", "))
+	}
+	if len(write) < len(p.missing) {
+		parts = append(parts, "an alloy whose strength the method gives, or a method sheet that gives it")
+	}
+	return strings.Join(parts, "; ")
+}

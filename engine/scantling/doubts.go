@@ -1,0 +1,138 @@
+package scantling
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"hullfile/engine/finding"
+	"hullfile/engine/method"
+)
+
+// doubts lists what a reader must be told about the sheet and about values for which it was not made: once for the
+// craft where it is the craft's value, once for a panel where it is the panel's.
+func (j *judge) doubts(out *Result) []finding.Finding {
+	if j.sheet == nil || j.craft == nil || len(out.Panels) == 0 {
+		return nil
+	}
+	all := []finding.Finding{j.doubtSheet()}
+	all = append(all, outside(j.craft, "boat")...)
+	all = append(all, j.notInScope()...)
+	for i := range out.Panels {
+		p := &out.Panels[i]
+		if p.Working != nil {
+			all = append(all, outside(p.Working, "panel "+p.Record.ID)...)
+		}
+	}
+	return all
+}
+
+// doubtSheet says once how far the sheet itself can be relied on.
+func (j *judge) doubtSheet() finding.Finding {
+	recalled, all := recalledSteps(j.sheet)
+	says := fmt.Sprintf("the structure is judged by %s, %s: %s", j.sheet.Title, cite(j.sheet, ""), j.sheet.Standing)
+	if recalled > 0 {
+		says += fmt.Sprintf("; %d of its %d formulas are recalled", recalled, all)
+	}
+	return finding.Finding{Kind: finding.Doubt, Rule: ruleSheet, Subject: "boat", Says: says,
+		Settle: "hold the sheet against a bought copy, or put the yard's own sheet of the same name in methods/",
+		Places: placesOf(j.hull.Rules.Structure.At)}
+}
+
+func recalledSteps(s *method.Sheet) (recalled, all int) {
+	for _, sc := range s.Scopes {
+		for _, st := range sc.Steps {
+			all++
+			if st.Basis == finding.Recalled {
+				recalled++
+			}
+		}
+	}
+	return recalled, all
+}
+
+// outside lists the values of one working that left their range in that working, not those that rest on such a value.
+func outside(w *method.Working, subject string) []finding.Finding {
+	var out []finding.Finding
+	for _, list := range [][]method.Shown{w.Inputs, w.Steps} {
+		for i := range list {
+			s := &list[i]
+			if s.State == method.Outside && slices.Contains(s.Causes, s.Symbol) {
+				out = append(out, doubtOf(s, w, subject))
+			}
+		}
+	}
+	return out
+}
+
+func doubtOf(s *method.Shown, w *method.Working, subject string) finding.Finding {
+	says := s.Name + ": " + s.Why
+	if s.Note != "" {
+		says += "; " + s.Note
+	}
+	return finding.Finding{Kind: finding.Doubt, Rule: ruleRange, Subject: subject, Says: says,
+		Settle: "another method for this " + strings.Fields(subject)[0] + ", or a test or calculation by a naval architect", Places: under(s, w)}
+}
+
+// under lists the record lines below a result: its own, or those of what it was reckoned from.
+func under(s *method.Shown, w *method.Working) []finding.Place {
+	if s.Formula == nil {
+		return placesOf(s.Place)
+	}
+	var out []finding.Place
+	for _, symbol := range s.Uses {
+		used, ok := w.Get(symbol)
+		if !ok {
+			continue
+		}
+		for _, at := range under(used, w) {
+			if !slices.Contains(out, at) {
+				out = append(out, at)
+			}
+		}
+	}
+	return out
+}
+
+// notInScope lists limits of the method that nobody can hold the craft against, because the value is not written and
+// no formula asks for it.
+func (j *judge) notInScope() []finding.Finding {
+	var out []finding.Finding
+	for i, in := range j.craft.Scope.Inputs {
+		shown := &j.craft.Inputs[i]
+		if shown.State != method.Missing || (in.Least == nil && in.Most == nil) || usedBySteps(j.sheet, in.Symbol) {
+			continue
+		}
+		out = append(out, finding.Finding{Kind: finding.Doubt, Rule: ruleScope, Subject: "boat",
+			Says:   fmt.Sprintf("%s is not written, so it is not shown that the method is meant for this boat", in.Name),
+			Settle: "write " + in.From})
+	}
+	return out
+}
+
+func usedBySteps(s *method.Sheet, symbol string) bool {
+	for _, sc := range s.Scopes {
+		for _, st := range sc.Steps {
+			for _, f := range []*method.Formula{st.When, st.Formula, st.Range} {
+				if f != nil && names(f.Root, symbol) {
+					return true
+				}
+			}
+		}
+	}
+	return false
+}
+
+func names(n *method.Node, symbol string) bool {
+	if n == nil {
+		return false
+	}
+	return n.Symbol == symbol || slices.ContainsFunc(n.Args, func(a *method.Node) bool { return names(a, symbol) })
+}
+
+func placesOf(at finding.Place) []finding.Place {
+	if !at.Known() {
+		return nil
+	}
+	return []finding.Place{at}
+}

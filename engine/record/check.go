@@ -25,7 +25,7 @@ func (c *checker) table(t *table, n *node, way *trail) {
 		case name == absentKey && t.keyed:
 			c.absence(n, kid, to)
 		default:
-			c.unknown(t, name, kid, to)
+			c.unknown(t, n, name, kid, to)
 		}
 	}
 }

@@ -20,7 +20,7 @@ func (c *completer) table(t *table, n *node, way *trail) {
 		kid, to := n.kid(f.key), way.to(f.key)
 		switch {
 		case kid == nil && f.must:
-			c.fs.add(n.key, to.String(), "add "+f.key+"; "+f.expects(), "missing")
+			c.fs.add(n.key, to.String(), "add "+f.key+": "+f.inShort(), "missing")
 		case kid == nil || kid.shape == broken:
 		case f.kind == plain:
 			c.table(f.sub, kid, to)
@@ -33,8 +33,14 @@ func (c *completer) table(t *table, n *node, way *trail) {
 }
 
 func (c *completer) entries(f *field, n *node, way *trail) {
+	folded := make(map[string]string, len(n.names))
 	for i, key := range n.names {
 		kid, to := n.kids[i], way.to(key)
+		low := strings.ToLower(key)
+		if other, twice := folded[low]; twice {
+			c.fs.add(kid.key, to.String(), "write it alike if it is the same, or give one another key", "the key differs from %s only in letter case", shown(other))
+		}
+		folded[low] = key
 		switch {
 		case kid.shape == broken:
 		case kid.implied:
@@ -83,7 +89,7 @@ func (c *completer) refers(f *field, s string, n *node, way *trail) {
 			return
 		}
 	}
-	says, hint := quoted(s)+" is not "+article(f.ref)+" that is on record", meant(s, known)
+	says, hint := quoted(s)+" is not "+article(f.ref), meant(s, known)
 	if len(known) == 0 {
 		hint = "add [" + f.ref + "." + quoteKey(s) + "]"
 	}
@@ -104,7 +110,7 @@ func (c *completer) follows(f *field, n, table *node, way *trail) {
 			continue
 		}
 		if before := first.value.(Date); d.Before(before) {
-			c.fs.add(n.at, way.String(), "one of the two days is wrong", "%s is before %s, the day of %s %s", d, before, key, written(first.at))
+			c.fs.add(n.at, way.String(), "one of the two days is wrong", "%s is before %s, %s, %s", d, key, before, written(first.at))
 		}
 	}
 }

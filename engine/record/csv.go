@@ -6,7 +6,6 @@ import (
 	"errors"
 	"io"
 	"strings"
-	"unicode/utf8"
 
 	"hullfile/engine/finding"
 )
@@ -38,9 +37,8 @@ func sources(t *table, parents ...*field) []source {
 type csvReader struct {
 	*checker
 	source
-	text    []byte
 	rows    *csv.Reader
-	place   places
+	ruler   *ruler
 	comma   bool // decimals are written with a comma
 	columns []column
 	root    *node
@@ -54,7 +52,7 @@ func (c *checker) readCSV(file string, raw []byte, src source) (root *node, ok b
 	if !ok {
 		return nil, false
 	}
-	r := csvReader{checker: c, source: src, text: text, place: places{file: file, text: text, line: 1}, counts: map[*node]int{}}
+	r := csvReader{checker: c, source: src, ruler: newRuler(file, text), counts: map[*node]int{}}
 	r.root = &node{shape: branch, key: finding.Place{File: file, Line: 1, Col: 1}, at: finding.Place{File: file, Line: 1, Col: 1}}
 	head, _, _ := bytes.Cut(text, []byte("\n"))
 	r.rows = csv.NewReader(bytes.NewReader(text))
@@ -87,11 +85,11 @@ func (r *csvReader) next() (cells []string, at finding.Place, more bool) {
 		}
 		var parse *csv.ParseError
 		if errors.As(err, &parse) {
-			r.fs.add(r.place.at(parse.Line, parse.Column), "", `close every quote; a quote inside a text is written twice: ""`, "the quotes in this row do not pair")
+			r.fs.add(r.ruler.inLine(parse.Line, parse.Column), "", `close every quote; a quote inside a text is written twice: ""`, "the quotes in this row do not pair")
 			continue
 		}
 		if err != nil {
-			r.fs.add(finding.Place{File: r.place.file}, "", "", "cannot be read as CSV: %v", err)
+			r.fs.add(finding.Place{File: r.ruler.file}, "", "", "cannot be read as CSV: %v", err)
 			return nil, at, false
 		}
 		for i := range cells {
@@ -101,7 +99,7 @@ func (r *csvReader) next() (cells []string, at finding.Place, more bool) {
 	}
 }
 
-func (r *csvReader) cellAt(i int) finding.Place { return r.place.at(r.rows.FieldPos(i)) }
+func (r *csvReader) cellAt(i int) finding.Place { return r.ruler.inLine(r.rows.FieldPos(i)) }
 
 // row puts one row into the tree; false at the end of the table.
 func (r *csvReader) row() bool {
@@ -139,10 +137,13 @@ func name(separator rune) string {
 
 // cell puts one value into its row.
 func (r *csvReader) cell(col column, text string, n *node, at finding.Place, way *trail) {
+	switch {
+	case col.meant != nil && n.kid(col.meant.key) == nil:
+		n.put(col.meant.key, &node{shape: broken, key: at, at: at})
+	case col.name == "":
+		r.fs.add(at, way.String(), "write the key of this column into the first row", "%s stands in a column without a head", quoted(text))
+	}
 	if col.f == nil {
-		if col.name == "" {
-			r.fs.add(at, way.String(), "write the key of this column into the first row", "%s stands in a column without a head", quoted(text))
-		}
 		return
 	}
 	v, says, hint := cell(col.f, text, r.comma)
@@ -193,27 +194,4 @@ func below(n *node, key string, at finding.Place) *node {
 		n.put(key, kid)
 	}
 	return kid
-}
-
-// places turns the line and byte of a cell into line and column in characters, going forward.
-type places struct {
-	file        string
-	text        []byte
-	line, start int
-}
-
-func (p *places) at(line, col int) finding.Place {
-	if line < p.line {
-		p.line, p.start = 1, 0
-	}
-	for p.line < line {
-		end := bytes.IndexByte(p.text[p.start:], '\n')
-		if end < 0 {
-			break
-		}
-		p.start += end + 1
-		p.line++
-	}
-	upto := min(p.start+max(0, col-1), len(p.text))
-	return finding.Place{File: p.file, Line: line, Col: 1 + utf8.RuneCount(p.text[p.start:upto])}
 }

@@ -12,10 +12,11 @@ const idColumn = "id"
 // mostColumns keeps out a head that is no head.
 const mostColumns = 200
 
-// column is one column of a CSV table. f is nil for the keys of the row and its parents, and for a column that is not used.
+// column is one column of a CSV table. f is nil for the keys of the row and its parents, and for a column that is not
+// used; meant is then the field that its head most likely stands for.
 type column struct {
-	name string
-	f    *field
+	name     string
+	f, meant *field
 }
 
 // head reads the first row. Its columns may stand in any order.
@@ -63,36 +64,39 @@ func (r *csvReader) column(text string, at finding.Place) {
 	if text == "key" {
 		key = idColumn
 	}
-	f := r.f.sub.byKey[key]
+	f, col := r.f.sub.byKey[key], column{name: key}
 	switch {
 	case text != "" && r.has(key):
 		r.fs.add(at, shown(text), "keep one of the two columns", "the column stands twice in the head")
-		f, key = nil, unused
+		col.name = unused
 	case key == idColumn || text == "" || r.parent(key):
-		f = nil
 	case f == nil:
-		says, hint := r.meantColumn(text)
-		r.fs.add(at, shown(text), hint, "%s", strings.Replace(says, "unknown key", "unknown column", 1))
-		key = unused
+		g := r.guessColumn(text)
+		r.fs.add(at, shown(text), g.hint, "%s", g.says)
+		col = column{name: unused, meant: g.f}
 	case !f.scalar():
 		r.fs.add(at, f.key, "write it in the TOML record", "%s cannot stand in one cell of a table", f.key)
-		f, key = nil, unused
+		col.name = unused
+	default:
+		col.f = f
 	}
-	r.columns = append(r.columns, column{name: key, f: f})
+	r.columns = append(r.columns, col)
 }
 
 // unused stands for the name of a column that has been told as a fault.
 const unused = "\x00"
 
-func (r *csvReader) meantColumn(text string) (says, hint string) {
-	if near, ok := nearest(text, r.heads()); ok && strings.EqualFold(near, text) {
-		return "wrong letter case", "write " + near
+// guessColumn is what the head of a column was most likely meant to be.
+func (r *csvReader) guessColumn(text string) guess {
+	const what = "unknown column"
+	near, ok := nearest(text, r.heads())
+	if ok && strings.EqualFold(near, text) {
+		return guess{"wrong letter case", "write " + near, r.f.sub.byKey[near]}
 	}
-	says, hint = r.meantKey(r.f.sub, text)
-	if says == "unknown key" {
-		hint = meant(text, r.heads())
+	if g, ok := r.f.sub.spelled(text, what); ok {
+		return g
 	}
-	return says, hint
+	return guess{what, meant(text, r.heads()), r.f.sub.byKey[near]}
 }
 
 // heads lists the columns that the table may have.

@@ -39,7 +39,7 @@ func (o *overlay) entries(f *field, base, over *node, way *trail) *node {
 		old := base.kid(name)
 		switch {
 		case kid.absent && old == nil:
-			o.fs.add(kid.key, to.String(), meant(name, namesIn(base)), "there is nothing below that could be taken away")
+			o.fs.add(kid.key, to.String(), nothingBelow(name, base), "there is nothing below that could be taken away")
 		case kid.absent:
 			out.drop(name)
 			o.absent = append(o.absent, Absent{Subject: to.subject(), At: kid.key, Was: old.key})
@@ -53,6 +53,13 @@ func (o *overlay) entries(f *field, base, over *node, way *trail) *node {
 		}
 	}
 	return out
+}
+
+func nothingBelow(name string, base *node) string {
+	if hint := meant(name, namesIn(base)); hint != "" {
+		return hint
+	}
+	return "absent = true is for an entry of the design; an entry of this record is left out by not writing it"
 }
 
 // back forgets that an entry was taken away further down, now that it is there again.

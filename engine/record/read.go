@@ -88,6 +88,7 @@ func topFolder() folder {
 		files:   append(append([]string{yardFile, hullFile}, csvFiles(builderTable)...), csvFiles(hullTable)...),
 		folders: []string{hullsDir, designsDir, methodsDir, documentsDir},
 		later:   []string{proceduresDir, stockDir, requirementsDir, logsDir},
+		instead: "a yard folder holds yard.toml, people.csv, instruments.csv and the folders designs, hulls and methods",
 	}
 }
 

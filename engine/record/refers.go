@@ -17,7 +17,7 @@ func (c *checker) refers(f *field, s string, n *node, way *trail) {
 	if !c.fs.full(n.at.File) {
 		hint = c.refHint(f.ref, s, known)
 	}
-	c.spoil(n, n.at, way, hint, "%s is not %s that is on record", quoted(s), article(f.ref))
+	c.spoil(n, n.at, way, hint, "%s is not %s", quoted(s), article(f.ref))
 }
 
 func (c *checker) refHint(ref, s string, known []string) string {
@@ -34,14 +34,17 @@ func (c *checker) refHint(ref, s string, known []string) string {
 	return ""
 }
 
+// article says what a text should have named.
 func article(ref string) string {
 	switch ref {
-	case "alloy", "instrument":
-		return "an " + ref
+	case "alloy":
+		return "an alloy that is known here"
 	case "sheet":
-		return "a method sheet"
+		return "a method sheet that is known here"
+	case "instrument":
+		return "an instrument on record"
 	}
-	return "a " + ref
+	return "a " + ref + " on record"
 }
 
 // namesIn lists the keys of a keyed table with their places left out; nil tables have none.

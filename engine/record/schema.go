@@ -172,7 +172,7 @@ func (f *field) description() string {
 		parts = append(parts, "usual: "+f.low.text+" to "+f.high.text)
 	}
 	if f.ref != "" {
-		parts = append(parts, "names "+article(f.ref)+" on record")
+		parts = append(parts, "names "+article(f.ref))
 	}
 	if f.in != "" {
 		parts = append(parts, "in "+f.in+".toml only")

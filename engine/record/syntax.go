@@ -1,6 +1,7 @@
 package record
 
 import (
+	"bytes"
 	"errors"
 	"strings"
 
@@ -17,17 +18,24 @@ func syntaxFault(file string, text []byte, err error, fs *faults) {
 		return
 	}
 	offset := min(max(0, parse.Position.Start), len(text))
-	at := newRuler(file, text).at(offset)
-	if at.Line != parse.Position.Line && parse.Position.Line > 0 {
-		at = finding.Place{File: file, Line: parse.Position.Line}
-	}
+	at, key := newRuler(file, text).at(offset), lastKey(parse, text, offset)
 	for _, s := range sayings {
 		if strings.Contains(parse.Message, s.message) && strings.Contains(parse.Message, s.and) {
-			fs.add(at, "", s.hint, "%s", s.says)
+			fs.add(at, key, s.hint, "%s", s.says)
 			return
 		}
 	}
-	fs.add(at, "", "the rest of this file was not looked at", "not TOML: %s", clean(parse.Message))
+	fs.add(at, key, "the rest of this file was not looked at", "not TOML: %s", clean(parse.Message))
+}
+
+// lastKey is the key that the decoder read last, if it stands on the line where reading stopped.
+func lastKey(parse toml.ParseError, text []byte, offset int) string {
+	start := bytes.LastIndexByte(text[:offset], '\n') + 1
+	last := parse.LastKey[strings.LastIndexByte(parse.LastKey, '.')+1:]
+	if last == "" || !bytes.HasPrefix(bytes.TrimSpace(text[start:offset]), []byte(last)) {
+		return ""
+	}
+	return shown(parse.LastKey)
 }
 
 // clean keeps a decoder's message, which repeats what was written, on one line and free of control characters.
@@ -67,6 +75,7 @@ var sayings = []struct{ message, and, says, hint string }{
 	{`unexpected EOF; expected "'`, "", "text in quotes does not end", "close the quotes"},
 	{"control characters", "", "there is a control character in the text", "take it out; it is most likely left over from copying"},
 	{"NULL bytes", "", "the file holds null bytes; it is most likely UTF-16", "save the file as UTF-8"},
+	{"expected value but found", `found '\n'`, "there is no value after the equals sign", "write the value, or take the line out if it is not known"},
 	{"expected value but found", "", "this is not a value", "put text in quotes; true and false are written small; numbers with a decimal point"},
 	{"expected value", "", "there is no value after the equals sign", "write the value, or take the line out if it is not known"},
 	{"array terminator", "", "a list is not closed, or a comma is missing in it", `write a list as ["a", "b"]`},

@@ -78,3 +78,19 @@ func (r *ruler) at(offset int) finding.Place {
 	r.offset = offset
 	return finding.Place{File: r.file, Line: r.line, Col: r.col}
 }
+
+// inLine gives the place of a byte of a line, both counted from one, as a reader of CSV tells them.
+func (r *ruler) inLine(line, col int) finding.Place {
+	if line < r.line {
+		*r = *newRuler(r.file, r.text)
+	}
+	for r.line < line {
+		end := bytes.IndexByte(r.text[r.start:], '\n')
+		if end < 0 {
+			break
+		}
+		r.start += end + 1
+		r.line, r.col, r.offset = r.line+1, 1, r.start
+	}
+	return r.at(r.start + max(0, col-1))
+}

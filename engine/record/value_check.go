@@ -47,7 +47,7 @@ func (c *checker) number(f *field, n *node, way *trail) {
 	case !is:
 		c.mistyped(f, n, way)
 	case math.IsNaN(v) || math.IsInf(v, 0):
-		c.spoil(n, n.at, way, f.expects(), "%v is not a number that can be used", v)
+		c.spoil(n, n.at, way, f.expects(), "%s is not a number that can be used", strings.ToLower(figure(v)))
 	default:
 		n.value = v
 		c.within(f, v, n, way)
@@ -98,7 +98,7 @@ func (c *checker) day(f *field, n *node, way *trail) {
 	case !is:
 		c.mistyped(f, n, way)
 	case d.Year < firstYear || d.Year > lastYear:
-		c.spoil(n, n.at, way, "write the year with four digits: 2026-03-14", "the year %d cannot be right", d.Year)
+		c.spoil(n, n.at, way, "write the year with four digits: 2026-03-14", "the year %04d cannot be right", d.Year)
 	}
 }
 
@@ -108,13 +108,15 @@ func (c *checker) words(f *field, n *node, way *trail) {
 		c.mistyped(f, n, way)
 		return
 	}
+	one := *f
+	one.kind = word
 	all, seen := make([]string, 0, len(n.items)), map[string]bool{}
 	for i, item := range n.items {
 		to := way.to(ordinal(i + 1))
 		if item.shape != leaf {
-			c.mistyped(f, item, to)
+			c.mistyped(&one, item, to)
 		} else {
-			c.word(f, item, to)
+			c.word(&one, item, to)
 		}
 		if item.shape == broken {
 			n.shape = broken
@@ -135,9 +137,9 @@ func (c *checker) mistyped(f *field, n *node, way *trail) {
 	is, hint := described(n)
 	wants := [...]string{number: "a number", whole: "a whole number", word: "text", yesNo: "true or false", day: "a date", words: "a list of texts"}[f.kind]
 	switch _, text := n.value.(string); {
-	case f.kind == words && text && way.key == f.key:
+	case f.kind == words && text:
 		hint = `write it as a list: ["` + shown(n.value.(string)) + `"]`
-	case (f.kind == word || f.kind == words) && n.shape == leaf:
+	case f.kind == word && n.shape == leaf:
 		hint = "put it in quotes"
 	case f.kind == yesNo:
 		hint = "write true or false, small and without quotes"
@@ -186,8 +188,14 @@ func described(n *node) (is, hint string) {
 }
 
 // expects is the hint that says what belongs under a key.
-func (f *field) expects() string {
-	s := "expected: " + f.short()
+func (f *field) expects() string { return "expected: " + f.inShort() }
+
+// inShort says what belongs under a key, with its unit and an example, or the words that are allowed.
+func (f *field) inShort() string {
+	s := f.short()
+	if len(f.oneof) > 0 {
+		return s + ": " + said(f.oneof, "or")
+	}
 	if f.unit.Sign != "" {
 		s += ", in " + f.unit.Sign
 	}

@@ -24,7 +24,7 @@ func (c *checker) word(f *field, n *node, way *trail) {
 		return
 	}
 	if !f.takesWord(s) {
-		c.spoil(n, n.at, way, wordHint(s, f.oneof), "%s is not one of the words that are known here", quoted(s))
+		c.spoil(n, n.at, way, wordHint(s, f.oneof), "%s is not a word that is known here", quoted(s))
 		return
 	}
 	if says, hint := badForm(f.form, s); says != "" {

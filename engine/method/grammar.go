@@ -161,6 +161,9 @@ func (b *builder) node(n ast.Node, depth int) (*Node, *slip) {
 	case *ast.FloatNode:
 		return b.number(n.Value, n.Location())
 	case *ast.StringNode:
+		if !clean(n.Value) {
+			return nil, &slip{at, "holds a character that cannot be seen", "take out control characters"}
+		}
 		return &Node{Op: OpWord, Word: n.Value, at: at}, nil
 	case *ast.IdentifierNode:
 		return b.symbol(n.Value, at)
@@ -305,7 +308,7 @@ func (b *builder) list(n *ast.ArrayNode) (*Node, *slip) {
 	made := &Node{Op: OpList, at: n.Location().From}
 	for _, one := range n.Nodes {
 		word, ok := one.(*ast.StringNode)
-		if !ok {
+		if !ok || !clean(word.Value) {
 			return nil, &slip{made.at, "a list in [ ] may hold words only", `write category in ["A", "B"]`}
 		}
 		made.Args = append(made.Args, &Node{Op: OpWord, Word: word.Value, at: word.Location().From})

@@ -5,6 +5,7 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+	"unicode"
 
 	"hullfile/engine/finding"
 )
@@ -55,6 +56,9 @@ func (t *block) text(name string) (s string, ok bool) {
 	s, ok = v.(string)
 	if !ok {
 		t.wrong(name, "is "+kindOf(v)+", must be text", "write it in quotes")
+	}
+	if !clean(s) {
+		t.wrong(name, "holds a character that cannot be seen", "take out control characters")
 	}
 	return strings.TrimSpace(s), ok
 }
@@ -112,6 +116,9 @@ func (t *block) words(name string) []string {
 		if !ok || s == "" {
 			t.wrong(name, "has "+kindOf(v)+" in it, must hold words", "write each word in quotes")
 			return nil
+		}
+		if !clean(s) {
+			t.wrong(name, "holds a character that cannot be seen", "take out control characters")
 		}
 		out = append(out, s)
 	}
@@ -218,6 +225,11 @@ func didYouMean(word string, known []string) string {
 		return ""
 	}
 	return "known here: " + strings.Join(known, ", ")
+}
+
+// clean keeps out what a terminal obeys or a page hides: control characters and invisible marks.
+func clean(s string) bool {
+	return strings.IndexFunc(s, func(r rune) bool { return !unicode.IsPrint(r) && !unicode.IsSpace(r) }) < 0
 }
 
 func toNumber(v any) (float64, bool) {

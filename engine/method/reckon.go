@@ -180,7 +180,7 @@ func (r *reckoner) truth(n *Node) (holds, ok bool) {
 		}
 		return r.truth(n.Args[2])
 	}
-	if isWord(n.Args[0]) {
+	if n.Args[0].IsWord() {
 		return r.sameWord(n)
 	}
 	a, left := r.number(n.Args[0])
@@ -246,15 +246,15 @@ func (r *reckoner) word(n *Node) (w string, ok bool) {
 	return r.word(n.Args[2])
 }
 
-// isWord reports whether a part is a word; kinds has checked that it is one thing in all its branches.
-func isWord(n *Node) bool {
+// IsWord reports whether a part of a formula is a word; kinds has checked that it is one thing in all its branches.
+func (n *Node) IsWord() bool {
 	switch n.Op {
 	case OpWord:
 		return true
 	case OpSymbol:
 		return n.means.kind == word
 	case OpCases:
-		return isWord(n.Args[1])
+		return n.Args[1].IsWord()
 	}
 	return false
 }

@@ -202,11 +202,13 @@ func (p *printer) fraction(n *Node) piece {
 	if a.single() && b.single() {
 		sign = "/"
 	}
-	above := times
-	if a.binds == over {
-		above = rooted
+	switch a.binds {
+	case over:
+		return piece{a.at(rooted) + sign + b.at(rooted), over}
+	case minus:
+		return piece{a.text + sign + b.at(rooted), minus}
 	}
-	return piece{a.at(above) + sign + b.at(rooted), over}
+	return piece{a.at(times) + sign + b.at(rooted), over}
 }
 
 func (x piece) single() bool { return x.binds == atom && !strings.ContainsAny(x.text, "(\u00a0") }
@@ -232,9 +234,9 @@ func (p *printer) comparison(n *Node) piece {
 	switch {
 	case n.Symbol == "in":
 		return piece{a + " is " + p.words(n.Args[1], "or"), held}
-	case isWord(n.Args[0]) && n.Symbol == "==":
+	case n.Args[0].IsWord() && n.Symbol == "==":
 		return piece{a + " is " + p.at(n.Args[1], sum), held}
-	case isWord(n.Args[0]):
+	case n.Args[0].IsWord():
 		return piece{a + " is not " + p.at(n.Args[1], sum), held}
 	}
 	return piece{a + " " + Sign(n.Symbol) + " " + p.at(n.Args[1], sum), held}
@@ -284,6 +286,9 @@ func (p *printer) cases(n *Node) piece {
 }
 
 func (p *printer) call(n *Node) piece {
+	if n.Symbol == "clamp" {
+		return p.call(n.Clamped())
+	}
 	name, degrees := FunctionName(n.Symbol)
 	var args []string
 	for _, a := range n.Args {
@@ -294,6 +299,12 @@ func (p *printer) call(n *Node) piece {
 		args = append(args, arg.text)
 	}
 	return piece{name + "(" + strings.Join(args, ", ") + ")", atom}
+}
+
+// Clamped writes clamp(x, least, most) with functions that every reader knows: max(least, min(x, most)).
+func (n *Node) Clamped() *Node {
+	inner := &Node{Op: OpCall, Symbol: "min", Args: []*Node{n.Args[0], n.Args[2]}}
+	return &Node{Op: OpCall, Symbol: "max", Args: []*Node{n.Args[1], inner}}
 }
 
 // FunctionName gives a function as it is written by hand; degrees says that its argument is an angle in degrees.

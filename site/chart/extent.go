@@ -1,5 +1,7 @@
 package chart
 
+import "strings"
+
 // extent is the least and the greatest of some values; nothing yet where has is false.
 type extent struct {
 	lo, hi float64
@@ -66,15 +68,36 @@ func (s Spec) oneSided() Spec {
 	return s
 }
 
-// origins says in words where each axis begins.
+// origins says in words where the axes begin.
 func (s Spec) origins(x, left, right *span) string {
-	words := begins(s.X, x) + "; " + begins(s.Y, left)
+	all := []string{begins(s.X, x), begins(s.Y, left)}
 	if right != nil {
-		words += "; " + begins(s.Y2, right)
+		all = append(all, begins(s.Y2, right))
 	}
-	return words + "."
+	others := all[:0:0]
+	for _, words := range all {
+		if words != "" {
+			others = append(others, words)
+		}
+	}
+	if len(others) == 0 {
+		return "All axes begin at 0."
+	}
+	return strings.Join(others, "; ") + "; the axes do not all begin at 0."
 }
 
+// begins says where an axis begins, or nothing where it begins at nought.
 func begins(a Axis, s *span) string {
-	return named(a.Name) + " from " + s.label(s.lo())
+	if s.first == 0 {
+		return ""
+	}
+	return named(a.Name) + " begins at " + withUnit(s.label(s.lo()), a.Unit)
+}
+
+// withUnit puts a unit behind a number; a degree sign stands close to it.
+func withUnit(number, sign string) string {
+	if sign == "" || sign == "°" {
+		return number + sign
+	}
+	return number + "\u00a0" + sign
 }

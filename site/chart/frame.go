@@ -72,7 +72,7 @@ func paintSafely(s *sheet, paint func(*sheet)) {
 // blank is the figure where there is nothing to draw; why says in words what is missing.
 func blank(id, title, why string, table [][]string) Figure {
 	p := plate{id: id, title: title, alt: why, paint: func(s *sheet) { sayOnly(s, why) }}
-	return Figure{SVG: p.svg(), Alt: why, Note: why, Table: table, Empty: true}
+	return Figure{SVG: p.svg(), Alt: why, Table: table, Empty: true}
 }
 
 // sayOnly fills a sheet with words in a thin frame.

@@ -75,19 +75,38 @@ func (p *plot) labels(s *sheet, left, right canvas) {
 	for _, m := range p.Marks {
 		p.place.set(s, "g-label", side(m.Right).at(m.X, m.Y), fit(m.Text, p.place.bounds.right-p.place.bounds.left))
 	}
+	if len(p.Lines) < 2 {
+		return // the axis names the line
+	}
 	for _, l := range p.Lines {
-		if at, ok := lastOf(l, side(l.Right)); ok && l.Name != "" {
-			p.place.set(s, "g-label "+string(lineClass(l.Class))+"-name", at, fit(l.Name, s.w/3))
-		}
+		p.lineName(s, side(l.Right), l)
 	}
 }
 
-// lastOf gives the place of the last point of a line.
-func lastOf(l Line, c canvas) (point, bool) {
-	for i := len(l.X) - 1; i >= 0; i-- {
-		if usable(l.X[i]) && usable(l.Y[i]) {
-			return c.at(l.X[i], l.Y[i]), true
+// lineName names a line at its end, or as near to it as there is clear room.
+func (p *plot) lineName(s *sheet, c canvas, l Line) {
+	if l.Name == "" {
+		return
+	}
+	class := "g-label " + string(lineClass(l.Class)) + "-name"
+	name := fit(l.Name, s.w/3)
+	points := strided(placesOfLine(l, c), 50)
+	for i := len(points) - 1; i >= 0; i-- {
+		if _, ring, ok := p.place.clear(points[i], name); ok && ring < 2 {
+			p.place.set(s, class, points[i], name)
+			return
 		}
 	}
-	return point{}, false
+	p.place.set(s, class, points[len(points)-1], name)
+}
+
+// placesOfLine gives the places of the points of a line.
+func placesOfLine(l Line, c canvas) []point {
+	var all []point
+	for i := range l.X {
+		if usable(l.X[i]) && usable(l.Y[i]) {
+			all = append(all, c.at(l.X[i], l.Y[i]))
+		}
+	}
+	return all
 }

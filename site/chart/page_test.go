@@ -5,6 +5,9 @@ import (
 	"os"
 	"strings"
 	"testing"
+
+	"hullfile/engine/scantling"
+	"hullfile/engine/unit"
 )
 
 // TestPage writes a page of sample figures for looking at, where HULLFILE_FIGURES names a folder.
@@ -27,6 +30,13 @@ func TestPage(t *testing.T) {
 }
 
 func samples() []Figure {
-	t := sampleTrial()
-	return []Figure{SpeedFuel(t), MileRange(t), Trim(t), blank("fig-x", "none", "No engine speed and boat speed on record for one setting together.", nil)}
+	t, w, panels := sampleTrial(), sampleWeight(), samplePanels(26)
+	link := func(p scantling.Panel) string { return "structure/" + p.Record.ID + ".html" }
+	curved := panels[3]
+	record := *curved.Record
+	record.Camber, record.ID = wr(unit.MM(18)), "D4c"
+	curved.Record = &record
+	return []Figure{SpeedFuel(t), MileRange(t), Trim(t), Margins(panels, link), Panel(panels[2], sampleBoat()), Panel(curved, sampleBoat()),
+		WeightGroups(w), Centres(w, sampleBoat()), Weighing(sampleWeighing()), Sensitivity(w),
+		blank("fig-x", "none", "No engine speed and boat speed on record for one setting together.", nil)}
 }

@@ -6,6 +6,7 @@ type placer struct {
 	bounds box
 	taken  []box
 	lines  []segment
+	soft   []box // better left free
 }
 
 // sides are the places that a label is tried at, best first: direction from the point, in parts of its size.
@@ -19,7 +20,7 @@ var rings = [...]float64{7, 12, 20, 30, 44, 60}
 // find gives the room for a text that names a point, and how far out it is; false where there is none.
 // The first place that is free of lines is taken, else the first that crosses fewest.
 func (p *placer) find(at point, text string) (found box, ring int, ok bool) {
-	width, fewest := advance(text), len(p.lines)+1
+	width, fewest := advance(text), len(p.lines)+len(p.soft)+1
 	for i, distance := range rings {
 		for _, side := range sides {
 			b := beside(at, width, distance, side.dx, side.dy)
@@ -36,6 +37,12 @@ func (p *placer) find(at point, text string) (found box, ring int, ok bool) {
 		}
 	}
 	return found, ring, ok
+}
+
+// clear is find where only a place free of lines will do.
+func (p *placer) clear(at point, text string) (found box, ring int, ok bool) {
+	found, ring, ok = p.find(at, text)
+	return found, ring, ok && p.crossed(found) == 0
 }
 
 // beside gives the box of a text at a distance from a point.
@@ -55,11 +62,16 @@ func (p *placer) blocked(b box) bool {
 	return false
 }
 
-// crossed counts the lines through a box, with a little air around it.
+// crossed counts the lines through a box, with a little air around it, and what had better be left free.
 func (p *placer) crossed(b box) int {
 	n := 0
 	for _, l := range p.lines {
 		if l.crosses(b.grown(1.5)) {
+			n++
+		}
+	}
+	for _, f := range p.soft {
+		if f.meets(b) {
 			n++
 		}
 	}
@@ -73,6 +85,7 @@ func (p *placer) set(s *sheet, class string, at point, text string) bool {
 		return false
 	}
 	if ring >= 2 {
+		s.circle("g-pa", at.x, at.y, 1.4)
 		s.line("g-lead", at.x, at.y, nearest(at.x, b.left, b.right), nearest(at.y, b.top+2, b.bottom-1))
 	}
 	s.text(class, b.left, b.top+ascent, start, text)

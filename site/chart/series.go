@@ -38,7 +38,8 @@ func (s series) Render(r gochart.Renderer, b gochart.Box, _, _ gochart.Range, _ 
 
 // series lists what is drawn, single runs under lines under means.
 func (p *plot) series() []gochart.Series {
-	var under, lines, over []gochart.Series
+	under := []gochart.Series{series{"short ticks", p.axisOf(false), p.shortTicks}}
+	var lines, over []gochart.Series
 	for _, d := range p.Dots {
 		one := series{d.Name, p.axisOf(d.Right), func(s *sheet, b gochart.Box) { p.dots(s, p.canvas(b, d.Right), d) }}
 		if d.Class == Raw || d.Class == LeftOut {
@@ -51,6 +52,27 @@ func (p *plot) series() []gochart.Series {
 		lines = append(lines, series{l.Name, p.axisOf(l.Right), func(s *sheet, b gochart.Box) { p.line(s, p.canvas(b, l.Right), l) }})
 	}
 	return append(append(under, lines...), over...)
+}
+
+// shortTicks draws the divisions between the ticks, so that a value can be read off.
+func (p *plot) shortTicks(s *sheet, b gochart.Box) {
+	const length = 3
+	c := p.canvas(b, false).field
+	for _, v := range p.x.minor() {
+		x := c.left + p.x.at(v)
+		s.line("g-axis", x, c.bottom, x, c.bottom+length)
+	}
+	for _, v := range p.left.minor() {
+		y := c.bottom - p.left.at(v)
+		s.line("g-axis", c.left, y, c.left-length, y)
+	}
+	if p.right == nil {
+		return
+	}
+	for _, v := range p.right.minor() {
+		y := c.bottom - p.right.at(v)
+		s.line("g-axis", c.right, y, c.right+length, y)
+	}
 }
 
 // axisOf says on which of go-chart's axes a series is; see plot.axes.

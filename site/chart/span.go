@@ -39,7 +39,7 @@ func (s *span) over(pixels int) int { return max(0, pixels) % int(s.intervals())
 // Translate gives the pixels from the start of the axis, rounded; at gives them as they are.
 func (s *span) Translate(v float64) int { return int(math.Round(s.at(v))) }
 
-func (s *span) at(v float64) float64 { return float64(s.pixels) * s.part(v) }
+func (s *span) at(v float64) float64 { return float64(float64(s.pixels) * s.part(v)) }
 
 // GetTicks gives the ticks to go-chart, whose own are not round.
 func (s *span) GetTicks(gochart.Renderer, gochart.Style, gochart.ValueFormatter) []gochart.Tick {

@@ -109,6 +109,21 @@ func (s scale) ticks() []float64 {
 	return all
 }
 
+// minor gives the values between the ticks that get a short tick of their own: fifths, or quarters of a step of two.
+func (s scale) minor() []float64 {
+	parts := int64(5)
+	if s.tenths == 20 {
+		parts = 4
+	}
+	all := make([]float64, 0, s.intervals()*parts)
+	for i := s.first; i < s.last; i++ {
+		for k := int64(1); k < parts; k++ {
+			all = append(all, s.value(i)+float64(s.step()*float64(k))/float64(parts))
+		}
+	}
+	return all
+}
+
 // decimals is how many decimals the ticks need.
 func (s scale) decimals() int {
 	places := -s.power

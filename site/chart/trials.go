@@ -62,7 +62,7 @@ func Trim(t trial.Trial) Figure {
 		ID:    "fig-trim-" + slug(keyOf(t)),
 		Title: "Running trim over speed, trial " + keyOf(t),
 		X:     Axis{Name: "Speed", Unit: "kn"},
-		Y:     Axis{Name: "Trim, bow up", Unit: "°", From0: true},
+		Y:     Axis{Name: "Trim (bow up)", Unit: "°", From0: true},
 		Why:   "No trim on record for a setting that has a speed.",
 		Table: trimTable(t),
 	}

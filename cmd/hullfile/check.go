@@ -1,0 +1,87 @@
+package main
+
+import (
+	"errors"
+
+	"github.com/spf13/cobra"
+
+	"hullfile/engine"
+	"hullfile/engine/finding"
+)
+
+func checkCommand(d *desk) *cobra.Command {
+	asJSON := false
+	cmd := &cobra.Command{
+		Use:   "check [YARD]",
+		Short: "Read a yard folder, reckon every hull, and say what is short, contradictory or missing.",
+		Long: `Reads the records of a yard folder (this folder if none is named), reckons every hull and prints its standing and ` +
+			`its findings, each with the file and line to mend. Ends with 0 where nothing is short or contradictory, with 1 ` +
+			`where something is, and with 2 where the records cannot be read as they stand. Writes nothing.`,
+		Example: `  hullfile check                this folder
+  hullfile check skerry         the yard folder skerry
+  hullfile check skerry --json  the same for a machine`,
+		Args: atMost(1),
+		RunE: func(_ *cobra.Command, args []string) error { return check(d, folderOf(args), asJSON) },
+	}
+	cmd.Flags().BoolVar(&asJSON, "json", false, "print one JSON document with hulls, checks, findings, assumptions and faults")
+	return cmd
+}
+
+// folderOf is the yard folder that was named, or this one.
+func folderOf(args []string) string {
+	if len(args) == 0 {
+		return "."
+	}
+	return args[0]
+}
+
+func check(d *desk, folder string, asJSON bool) error {
+	r, err := openYard(folder)
+	if err != nil && asJSON {
+		return errors.Join(d.machineFailure(err), errTold)
+	}
+	if err != nil {
+		return err
+	}
+	defer r.close()
+	hulls, yard := r.dossiers(), r.yardFindings()
+	if asJSON {
+		err = d.machineCheck(hulls, yard)
+	} else {
+		d.out.report(hulls, yard)
+	}
+	if err == nil && anythingWrong(hulls, yard) {
+		return errFindings
+	}
+	return err
+}
+
+// yardFindings are those of the yard's own records, which belong to no hull.
+func (r *reading) yardFindings() []finding.Finding {
+	var own []finding.Finding
+	for _, doubt := range r.yard.Doubts {
+		if doubt.Hull == "" {
+			own = append(own, doubt.Finding)
+		}
+	}
+	return own
+}
+
+// anythingWrong reports whether something is short or contradictory. Gaps and doubts are told but are not wrong.
+func anythingWrong(hulls []*engine.Dossier, yard []finding.Finding) bool {
+	for _, h := range hulls {
+		if h.Standing() == finding.Short || wrong(h.Findings) {
+			return true
+		}
+	}
+	return wrong(yard)
+}
+
+func wrong(all []finding.Finding) bool {
+	for _, f := range all {
+		if f.Kind == finding.Contradiction || f.Kind == finding.Shortfall {
+			return true
+		}
+	}
+	return false
+}

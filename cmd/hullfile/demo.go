@@ -1,0 +1,79 @@
+package main
+
+import (
+	"context"
+	"path/filepath"
+
+	"github.com/spf13/cobra"
+
+	"hullfile/engine"
+	"hullfile/engine/finding"
+)
+
+func demoCommand(d *desk) *cobra.Command {
+	folder := ""
+	cmd := &cobra.Command{
+		Use:   "demo",
+		Short: "Write an invented yard and its technical files here, and say what to open.",
+		Long: `Writes the records of an invented yard and the technical files of its hulls, and says what to open, what stands short, ` +
+			`what contradicts and what is missing. A folder of an earlier demo is written anew; any other folder that is not empty, ` +
+			`or a demo record that was changed by hand, is left alone.`,
+		Example: `  hullfile demo             to the folder hullfile-demo
+  hullfile demo -o elsewhere`,
+		Args: atMost(0),
+		RunE: func(cmd *cobra.Command, _ []string) error { return demo(cmd.Context(), d, folder) },
+	}
+	cmd.Flags().StringVarP(&folder, "output", "o", "hullfile-demo", "the `FOLDER` to write")
+	return cmd
+}
+
+// demo ends well although hulls of the demo yard are short and contradictory: they are so on purpose, and the verb was
+// asked to write them, not to judge them.
+func demo(ctx context.Context, d *desk, folder string) error {
+	if err := writeDemoYard(folder); err != nil {
+		return err
+	}
+	yard, files := filepath.Join(folder, "yard"), filepath.Join(folder, "files")
+	r, err := openYard(yard)
+	if err != nil {
+		return err
+	}
+	defer r.close()
+	made, err := r.render(ctx, d, files, nil)
+	if err != nil {
+		return err
+	}
+	d.out.paragraph("", "Open "+shown(made.Register)+" in a browser; it needs no network.")
+	d.out.line("")
+	for _, h := range r.dossiers() {
+		d.out.brief(h)
+	}
+	d.out.paragraph("", "Yard, people and boats are invented, and what is wrong with them is so on purpose. The records are in "+
+		yard+"; copy that folder, change a record and see what follows.")
+	return nil
+}
+
+// brief prints how a hull stands and one line for each thing that is contradictory, short or missing.
+func (s *screen) brief(h *engine.Dossier) {
+	s.hull(h)
+	for _, kind := range []finding.Kind{finding.Contradiction, finding.Shortfall, finding.Gap} {
+		for _, f := range ofKind(kind, h.Findings) {
+			s.paragraph("    "+label(kind)+" ", f.Subject+": "+f.Says)
+		}
+	}
+	if n := len(ofKind(finding.Doubt, h.Findings)); n > 0 {
+		s.paragraph("    ", plural(finding.Doubt, n)+", told in the file")
+	}
+	s.line("")
+}
+
+// label is the word in front of a finding, all of one width.
+func label(kind finding.Kind) string {
+	switch kind {
+	case finding.Contradiction:
+		return "contradicts:"
+	case finding.Shortfall:
+		return "short:      "
+	}
+	return "missing:    "
+}

@@ -1,0 +1,142 @@
+package main
+
+import (
+	"bytes"
+	"errors"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"syscall"
+	"testing"
+)
+
+// smallDisk mounts a disk of the given size, e.g. "size=2m", for the length of a test. Only root can.
+func smallDisk(t *testing.T, options string) string {
+	t.Helper()
+	dir := t.TempDir()
+	if err := syscall.Mount("tmpfs", dir, "tmpfs", 0, options); err != nil {
+		t.Skipf("left out: a small disk cannot be mounted here: %v", err)
+	}
+	t.Cleanup(func() {
+		if err := syscall.Unmount(dir, 0); err != nil {
+			t.Errorf("unmounting: %v", err)
+		}
+	})
+	return dir
+}
+
+// statusOf runs the command in a process of its own.
+func statusOf(t *testing.T, cmd *exec.Cmd) (status int, said string) {
+	t.Helper()
+	var errs bytes.Buffer
+	cmd.Stderr = &errs
+	err := cmd.Run()
+	var ended *exec.ExitError
+	if err != nil && !errors.As(err, &ended) {
+		t.Fatal(err)
+	}
+	return cmd.ProcessState.ExitCode(), errs.String()
+}
+
+func TestFullDiskLeavesTheEarlierOutputWhole(t *testing.T) {
+	disk := smallDisk(t, "size=6m")
+	out := filepath.Join(disk, "files")
+	if status, said := statusOf(t, exec.Command("hullfile", "render", fleetYard(t, 1), "-o", out)); status != statusSound {
+		t.Fatalf("one hull does not fit: %s", said)
+	}
+	before, err := treeOf(disk)
+	if err != nil {
+		t.Fatal(err)
+	}
+	status, said := statusOf(t, exec.Command("hullfile", "render", fleetYard(t, 40), "-o", out))
+	if status != statusFailed || !strings.Contains(said, "disk is full") {
+		t.Errorf("status %d, said %q", status, said)
+	}
+	after, err := treeOf(disk)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := differences(before, after); len(diff) > 0 {
+		t.Errorf("the earlier output changed: %v", diff)
+	}
+}
+
+func TestResultThatCannotBeWrittenEndsWithTwo(t *testing.T) {
+	full, err := os.OpenFile("/dev/full", os.O_WRONLY, 0)
+	if err != nil {
+		t.Skipf("left out: %v", err)
+	}
+	defer full.Close()
+	for _, args := range [][]string{{"check", fleetYard(t, 1)}, {"check", fleetYard(t, 1), "--json"}, {"proof"}, {"schema"}, {"--help"}} {
+		cmd := exec.Command("hullfile", args...)
+		cmd.Stdout = full
+		if status, said := statusOf(t, cmd); status != statusFailed || !strings.Contains(said, "could not be written") {
+			t.Errorf("%v: status %d, said %q", args, status, said)
+		}
+	}
+}
+
+// TestFolderThatMayNotBeWritten runs as somebody who may not write; root may write everywhere, so it becomes nobody.
+func TestFolderThatMayNotBeWritten(t *testing.T) {
+	yard := fleetYard(t, 1)
+	locked := t.TempDir()
+	open(t, yard, locked)
+	if err := os.Chmod(locked, 0o555); err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { os.Chmod(locked, 0o755) })
+	for _, args := range [][]string{
+		{"render", yard, "-o", filepath.Join(locked, "files")},
+		{"render", yard, "-o", locked},
+		{"demo", "-o", filepath.Join(locked, "demo")},
+		{"start", filepath.Join(locked, "yard")},
+		{"schema", "-o", filepath.Join(locked, "schema.json")},
+	} {
+		status, said := statusOf(t, asNobody(t, args))
+		if status != statusFailed || !strings.Contains(said, "permission denied") {
+			t.Errorf("%v: status %d, said %q", args, status, said)
+		}
+		if left, err := os.ReadDir(locked); err != nil || len(left) > 0 {
+			t.Errorf("%v left %v %v", args, left, err)
+		}
+	}
+}
+
+// asNobody is the command, run without the rights of root.
+func asNobody(t *testing.T, args []string) *exec.Cmd {
+	t.Helper()
+	if os.Geteuid() != 0 {
+		return exec.Command("hullfile", args...)
+	}
+	found, err := exec.LookPath("hullfile")
+	if err != nil {
+		t.Fatal(err)
+	}
+	text, err := os.ReadFile(found)
+	if err != nil {
+		t.Fatal(err)
+	}
+	dir := t.TempDir()
+	copied := filepath.Join(dir, "hullfile")
+	if err := os.WriteFile(copied, text, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	open(t, dir)
+	cmd := exec.Command(copied, args...)
+	cmd.Dir = dir
+	cmd.SysProcAttr = &syscall.SysProcAttr{Credential: &syscall.Credential{Uid: 65534, Gid: 65534}}
+	return cmd
+}
+
+// open lets everybody read a temporary folder and walk down to it.
+func open(t *testing.T, dirs ...string) {
+	t.Helper()
+	for _, dir := range dirs {
+		for ; len(dir) > len(os.TempDir()); dir = filepath.Dir(dir) {
+			if err := os.Chmod(dir, 0o755); err != nil {
+				t.Fatal(err)
+			}
+		}
+	}
+}

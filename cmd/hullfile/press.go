@@ -1,0 +1,94 @@
+package main
+
+import (
+	"context"
+	"fmt"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+	"sync/atomic"
+
+	"hullfile/engine"
+	"hullfile/engine/finding"
+	"hullfile/engine/record"
+	"hullfile/site"
+)
+
+// render writes the technical files of the hulls named, of all where none is named.
+func (r *reading) render(ctx context.Context, d *desk, out string, named []string) (site.Report, error) {
+	hulls, err := r.choose(named)
+	if err != nil {
+		return site.Report{}, err
+	}
+	defer d.progress.done()
+	var begun atomic.Int32
+	return site.Render(ctx, site.Job{
+		Yard: r.yard, Hulls: hulls, Root: r.root, Out: out, Version: version(),
+		Assess: func(h *record.Hull) *engine.Dossier {
+			d.progress.show(fmt.Sprintf("hull %s (%d of %d)", h.Number, begun.Add(1), len(hulls)))
+			return engine.Assess(r.yard, h, r.ref, r.root)
+		},
+	})
+}
+
+// choose finds the hulls that were named, and refuses a number that the yard does not have.
+func (r *reading) choose(named []string) ([]*record.Hull, error) {
+	if len(named) == 0 {
+		return r.yard.Hulls, nil
+	}
+	byNumber, numbers := map[string]*record.Hull{}, []string{}
+	for _, h := range r.yard.Hulls {
+		byNumber[h.Number] = h
+		numbers = append(numbers, h.Number)
+	}
+	var chosen []*record.Hull
+	for _, n := range named {
+		h, there := byNumber[n]
+		if !there {
+			return nil, noSuchHull(n, numbers)
+		}
+		if !slices.Contains(chosen, h) {
+			chosen = append(chosen, h)
+		}
+	}
+	return chosen, nil
+}
+
+func noSuchHull(number string, numbers []string) error {
+	if near, ok := finding.Nearest(number, numbers); ok {
+		return fmt.Errorf("the yard has no hull %q; did you mean %s?", number, near)
+	}
+	return fmt.Errorf("the yard has no hull %q; it has %s", number, strings.Join(numbers, ", "))
+}
+
+// shown is a path as a person at this terminal would write it: from here where it lies below, else in full.
+func shown(path string) string {
+	here, err := os.Getwd()
+	if err != nil {
+		return path
+	}
+	near, err := filepath.Rel(here, path)
+	if err != nil || !filepath.IsLocal(near) {
+		return path
+	}
+	return near
+}
+
+// written tells what was made of one hull.
+func (s *screen) written(h site.HullReport) {
+	var counts []string
+	for _, kind := range finding.Kinds() {
+		if n := h.Counts[kind]; n > 0 {
+			counts = append(counts, plural(kind, n))
+		}
+	}
+	told := ""
+	if len(counts) > 0 {
+		told = "; " + strings.Join(counts, ", ")
+	}
+	s.verdict(h.Number+": ", h.Standing, told)
+	s.line("  %s", shown(h.Page))
+	s.line("  %s, %s, %.1f MB", count(h.Pages, "page", "pages"), count(h.Files, "file", "files"), float64(h.Bytes)/1e6)
+	s.line("  contents list sha256 %s", h.Root)
+}

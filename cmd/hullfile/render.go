@@ -1,0 +1,45 @@
+package main
+
+import (
+	"errors"
+
+	"github.com/spf13/cobra"
+)
+
+func renderCommand(d *desk) *cobra.Command {
+	out := ""
+	cmd := &cobra.Command{
+		Use:   "render [YARD] -o FOLDER [HULL...]",
+		Short: "Write the technical files of all hulls, or of those named.",
+		Long: `Reads the records of a yard folder (this folder if none is named) and writes one technical file a hull and a register above ` +
+			`them. An earlier output in the same folder is replaced at the end and in one go; after an error or an interruption it is ` +
+			`still whole. Ends with 0 where the files were written, whatever they say about the boats; hullfile check judges.`,
+		Example: `  hullfile render -o files                   this folder, all hulls
+  hullfile render skerry -o files            the yard folder skerry
+  hullfile render skerry -o files HL74-012   one hull of it`,
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if out == "" {
+				return misuse(cmd, errors.New("name the folder to write to with -o"))
+			}
+			r, err := openYard(folderOf(args))
+			if err != nil {
+				return err
+			}
+			defer r.close()
+			made, err := r.render(cmd.Context(), d, out, args[min(1, len(args)):])
+			if err != nil {
+				return err
+			}
+			for _, h := range made.Hulls {
+				d.out.written(h)
+			}
+			d.out.line("the register: %s", shown(made.Register))
+			for _, left := range made.Left {
+				d.out.paragraph("", shown(left)+" is of a hull that the yard no longer has; it was left as it is")
+			}
+			return nil
+		},
+	}
+	cmd.Flags().StringVarP(&out, "output", "o", "", "the `FOLDER` to write to")
+	return cmd
+}

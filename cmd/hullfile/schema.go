@@ -1,0 +1,52 @@
+package main
+
+import (
+	"fmt"
+	"os"
+
+	"github.com/spf13/cobra"
+
+	"hullfile/engine/record"
+)
+
+func schemaCommand(d *desk) *cobra.Command {
+	file := ""
+	cmd := &cobra.Command{
+		Use:   "schema [hull|yard]",
+		Short: "Print the JSON Schema of the records, for editors that check while you write.",
+		Long: `Prints the JSON Schema (2020-12) of hull.toml and design.toml, or with "yard" that of yard.toml. An editor that knows ` +
+			`TOML schemas shows each key with its meaning, unit and range while you write.`,
+		Example: `  hullfile schema -o hull.schema.json
+  hullfile schema yard -o yard.schema.json`,
+		Args:      atMost(1),
+		ValidArgs: []string{"hull", "yard"},
+		RunE:      func(_ *cobra.Command, args []string) error { return schema(d, args, file) },
+	}
+	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE` instead of the terminal")
+	return cmd
+}
+
+func schema(d *desk, args []string, file string) error {
+	text, err := schemaOf(args)
+	if err != nil {
+		return err
+	}
+	if file == "" {
+		d.out.raw(text)
+		return nil
+	}
+	if err := os.WriteFile(file, text, 0o644); err != nil {
+		return fmt.Errorf("the schema could not be written: %w", err)
+	}
+	return nil
+}
+
+func schemaOf(args []string) ([]byte, error) {
+	switch {
+	case len(args) == 0 || args[0] == "hull":
+		return record.Schema()
+	case args[0] == "yard":
+		return record.YardSchema()
+	}
+	return nil, fmt.Errorf("there is no schema %q; write hull or yard", args[0])
+}

@@ -1,0 +1,86 @@
+package main
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+
+	"hullfile/content"
+	"hullfile/engine"
+	"hullfile/engine/material"
+	"hullfile/engine/method"
+	"hullfile/engine/record"
+)
+
+// reading is a yard folder read without faults, with all that it is reckoned by.
+type reading struct {
+	root *os.Root
+	yard *record.Yard
+	ref  *engine.Reference
+}
+
+// openYard reads the yard folder. The error is finding.Faults where the records cannot be read as they stand.
+// Close the reading when done.
+func openYard(folder string) (*reading, error) {
+	root, err := openFolder(folder)
+	if err != nil {
+		return nil, err
+	}
+	r := &reading{root: root}
+	if err := r.read(); err != nil {
+		root.Close()
+		return nil, err
+	}
+	return r, nil
+}
+
+func (r *reading) read() error {
+	alloys, err := material.Load(content.Files)
+	if err != nil {
+		return fmt.Errorf("alloy tables: %w", err)
+	}
+	if r.yard, err = record.Read(r.root, record.Known{Alloys: alloys.Names()}); err != nil {
+		return err
+	}
+	r.ref, err = engine.NewReference(content.Files, r.sheets())
+	return err
+}
+
+// sheets hands the yard's own method sheets to the library.
+func (r *reading) sheets() []method.Source {
+	var own []method.Source
+	for _, s := range r.yard.Sheets {
+		own = append(own, method.Source{Name: s.Name, Path: s.Path, Text: s.Text})
+	}
+	return own
+}
+
+// dossiers reckons every hull, in order of number.
+func (r *reading) dossiers() []*engine.Dossier {
+	var all []*engine.Dossier
+	for _, h := range r.yard.Hulls {
+		all = append(all, engine.Assess(r.yard, h, r.ref, r.root))
+	}
+	return all
+}
+
+func (r *reading) close() { r.root.Close() }
+
+// openFolder opens the yard folder as a root that no path of the records can leave.
+func openFolder(folder string) (*os.Root, error) {
+	info, err := os.Stat(folder)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, fmt.Errorf("there is no yard folder %q", folder)
+	case err != nil:
+		return nil, fmt.Errorf("the yard folder %q cannot be read: %w", folder, err)
+	case !info.IsDir():
+		return nil, fmt.Errorf("%q is a file; name the folder that it lies in", folder)
+	}
+	root, err := os.OpenRoot(folder)
+	if err != nil {
+		return nil, fmt.Errorf("the yard folder %q cannot be read: %w", folder, err)
+	}
+	return root, nil
+}

@@ -66,12 +66,23 @@ func outside(w *method.Working, subject string) []finding.Finding {
 }
 
 func doubtOf(s *method.Shown, w *method.Working, subject string) finding.Finding {
-	says := s.Name + ": " + s.Why
+	says := s.Name + ": " + ownWhy(s.Why)
 	if s.Note != "" {
 		says += "; " + s.Note
 	}
 	return finding.Finding{Kind: finding.Doubt, Rule: ruleRange, Subject: subject, Says: says,
 		Settle: "another method for this " + strings.Fields(subject)[0] + ", or a test or calculation by a naval architect", Places: under(s, w)}
+}
+
+// ownWhy leaves out of a reason what began at another value: that one is told by itself.
+func ownWhy(why string) string {
+	var own []string
+	for _, part := range strings.Split(why, "; ") {
+		if !strings.HasPrefix(part, "rests on ") {
+			own = append(own, part)
+		}
+	}
+	return strings.Join(own, "; ")
 }
 
 // under lists the record lines below a result: its own, or those of what it was reckoned from.

@@ -3,6 +3,7 @@
 package engine
 
 import (
+	"hullfile/engine/crosscheck"
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
 	"hullfile/engine/proof"
@@ -20,6 +21,7 @@ type Dossier struct {
 	Weight    weight.Result
 	Trials    trial.Result
 	Documents document.Result
+	Records   crosscheck.Result // the records held against each other
 	Proofs    proof.Sheet
 
 	Checks      []finding.Check      // of all disciplines, in the order of the contents

@@ -68,7 +68,7 @@ func (r *Result) compareStated(c *finding.Check, key, name string, stated record
 	}
 	r.Assumptions = append(r.Assumptions, finding.Assumption{
 		Subject: "boat",
-		Says:    fmt.Sprintf("%s and the sum of the items agree when they are within %s %% of each other", name, unit.Text(statedAllowance*100, 0)),
+		Says:    fmt.Sprintf("%s and the sum of the items agree when they are within %s %% of the mass stated", name, unit.Text(statedAllowance*100, 0)),
 		Settle:  "a weighing with its own allowance says more", Basis: finding.Practice,
 	})
 }

@@ -1,0 +1,26 @@
+package engine
+
+import (
+	"os"
+
+	"hullfile/engine/crosscheck"
+	"hullfile/engine/document"
+	"hullfile/engine/record"
+	"hullfile/engine/scantling"
+	"hullfile/engine/trial"
+	"hullfile/engine/weight"
+)
+
+// Assess reckons one hull of a yard: the structure, the weights, the trials, the papers, and what the records say of each
+// other. root is the yard folder in which documents are looked for; without it none is shown. The hull, the yard and the
+// reference are only read, so hulls may be assessed side by side.
+func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Dossier {
+	d := &Dossier{Builder: &y.Builder, Hull: h, Proofs: ref.Proofs}
+	d.Structure = scantling.Assess(h, ref.Library, ref.Alloys)
+	d.Weight = weight.Assess(h, ref.Alloys)
+	d.Trials = trial.Assess(h, &y.Builder)
+	d.Documents = document.Assess(root, h)
+	d.Records = crosscheck.Assess(y, h)
+	d.collect(y)
+	return d
+}

@@ -1,0 +1,41 @@
+package engine
+
+import (
+	"fmt"
+	"io/fs"
+
+	"hullfile/engine/material"
+	"hullfile/engine/method"
+	"hullfile/engine/proof"
+)
+
+// Reference is what every hull of a yard is reckoned by. It is read once, never changed after, and shared by all hulls
+// and goroutines.
+type Reference struct {
+	Library *method.Library
+	Alloys  *material.Table
+	Proofs  proof.Sheet
+}
+
+// NewReference reads alloys/, methods/ and proofs/ of the content folder and lays the yard's own method sheets over the
+// shipped ones. The proofs run through the library that results, so that a sheet of the yard's own that no longer gives
+// the published values is seen to do so. The error is finding.Faults of the sheets, or an error of reading.
+func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
+	alloys, err := material.Load(content)
+	if err != nil {
+		return nil, err
+	}
+	methods, err := fs.Sub(content, "methods")
+	if err != nil {
+		return nil, fmt.Errorf("method sheets: %w", err)
+	}
+	library, err := method.NewLibrary(methods, yard)
+	if err != nil {
+		return nil, err
+	}
+	proofs, err := proof.Run(content, library, alloys)
+	if err != nil {
+		return nil, err
+	}
+	return &Reference{Library: library, Alloys: alloys, Proofs: proofs}, nil
+}

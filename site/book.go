@@ -1,0 +1,155 @@
+package site
+
+import (
+	"bytes"
+	"slices"
+	"strings"
+
+	"hullfile/engine"
+	"hullfile/engine/finding"
+	"hullfile/engine/method"
+	"hullfile/engine/record"
+)
+
+// book is the technical file of one hull in the making. It belongs to one goroutine.
+type book struct {
+	press   *press
+	dossier *engine.Dossier
+	hull    *record.Hull
+	folder  *folder
+
+	cover      *section
+	tops       []*section // the contents
+	order      []*section // all pages in reading order
+	open       map[*section]int
+	targets    map[string]target
+	rulePage   map[string]string // page of the discipline that a rule belongs to
+	findings   []finding.Finding // in the order in which they are told
+	anchors    slugs
+	panelSlugs slugs
+	sheets     []*method.Sheet
+	records    []record.File
+	isRecord   map[string]bool
+
+	buf    bytes.Buffer
+	pages  int
+	copied map[string]string // papers in the book, by their path in it, with their hash
+	root   string            // hash of the contents list
+}
+
+func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
+	b := &book{
+		press: p, dossier: d, hull: h, folder: f,
+		open: map[*section]int{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, isRecord: map[string]bool{}, copied: map[string]string{},
+	}
+	if d.Structure.Sheet != nil {
+		b.sheets = append(b.sheets, d.Structure.Sheet)
+	}
+	b.records = recordsOf(p.job.Yard, h)
+	for _, file := range b.records {
+		b.isRecord[file.Path] = true
+	}
+	b.contents()
+	b.order = b.flat()
+	b.subjects()
+	b.disciplines()
+	b.findings = told(d.Findings)
+	b.countOpen()
+	return b
+}
+
+// recordsOf gives the record files that made a hull: those that it is laid over, and those of the yard as a whole.
+func recordsOf(y *record.Yard, h *record.Hull) []record.File {
+	var out []record.File
+	for _, f := range y.Files {
+		top, _, _ := strings.Cut(f.Path, "/")
+		if slices.Contains(h.Over, f.Path) || (top != "hulls" && top != "designs") {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// write makes all files of the book. The cover comes last but one, because it prints the hash of the contents list.
+func (b *book) write() error {
+	for _, step := range []func() error{b.assets, b.documents, b.rawRecords, b.innerPages, b.results, b.search, b.coverPage} {
+		if err := step(); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+func (b *book) assets() error {
+	issue := "issue not recorded"
+	if b.hull.Issue.Number.Set {
+		issue = "issue " + wordsOfInt(b.hull.Issue.Number.V)
+	}
+	if b.hull.Issue.Date.Set {
+		issue += ", " + b.hull.Issue.Date.V.Long()
+	}
+	right := b.dossier.Builder.Name.V
+	if b.dossier.Builder.Invented.V {
+		right += ", invented for demonstration"
+	}
+	return b.press.assets(b.folder, b.hull.Number+", "+issue, right)
+}
+
+func (b *book) innerPages() error {
+	for _, s := range b.order {
+		if s == b.cover {
+			continue
+		}
+		if err := b.page(s); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// page makes and writes the page of a section.
+func (b *book) page(s *section) error {
+	l := b.leaf(s)
+	body, err := s.body(l)
+	if err != nil {
+		return err
+	}
+	if err := b.press.print(&b.buf, s.kind, Page{l.frame(body), body}); err != nil {
+		return err
+	}
+	b.pages++
+	return b.folder.write(s.path, b.buf.Bytes())
+}
+
+// coverPage closes the contents list, prints the cover with its hash, and closes the sums.
+func (b *book) coverPage() error {
+	root, err := b.folder.closeContents()
+	if err != nil {
+		return err
+	}
+	b.root = root
+	return b.page(b.cover)
+}
+
+// rawRecords copies the record files as they were read.
+func (b *book) rawRecords() error {
+	for _, f := range b.records {
+		if err := b.folder.write("records/"+f.Path, f.Text); err != nil {
+			return err
+		}
+	}
+	return nil
+}
+
+// told gives the findings by kind; within a kind they keep their order.
+func told(all []finding.Finding) []finding.Finding {
+	var out []finding.Finding
+	for _, k := range finding.Kinds() {
+		for _, f := range all {
+			if f.Kind == k {
+				out = append(out, f)
+			}
+		}
+	}
+	return out
+}

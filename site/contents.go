@@ -1,0 +1,85 @@
+package site
+
+import (
+	"strconv"
+	"strings"
+)
+
+// section is one page in the contents of a hull's book.
+type section struct {
+	no    string // "3.2"; empty on the cover
+	title string // as in the contents
+	path  string // root-relative, with forward slashes
+	kind  string // template
+	body  func(*leaf) (any, error)
+	above *section
+	kids  []*section
+}
+
+// longRail is the number of pages below a section above which the rail does not list them; the section's own page does.
+const longRail = 40
+
+// contents lays out the pages of a book in reading order: panels below the structure, sheets below the methods, record
+// files below the records. A new page is one line here, one struct, one template.
+func (b *book) contents() {
+	b.cover = &section{title: "Cover", path: coverName, kind: "cover", body: page((*leaf).coverPage)}
+	b.tops = append(b.tops, b.cover)
+	b.top("Findings", findingsPath, "findings", page((*leaf).findingsPage))
+	b.top("Boat", boatPath, "boat", page((*leaf).boatPage))
+	b.panels(b.top("Structure", structurePath, "structure", page((*leaf).structurePage)))
+	b.top("Weight", weightPath, "weight", page((*leaf).weightPage))
+	b.top("Trials", trialsPath, "trials", page((*leaf).trialsPage))
+	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))
+	b.methodSheets(b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage)))
+	b.top("Proofs", proofsPath, "proofs", page((*leaf).proofsPage))
+	b.recordFiles(b.top("Records", recordsPath, "records", page((*leaf).recordsPage)))
+}
+
+// page fits a maker of one kind of body to the contents.
+func page[T any](make func(*leaf) (T, error)) func(*leaf) (any, error) {
+	return func(l *leaf) (any, error) { return make(l) }
+}
+
+func (b *book) panels(above *section) {
+	for i := range b.dossier.Structure.Panels {
+		p := &b.dossier.Structure.Panels[i]
+		below(above, "Panel "+p.Record.ID, "structure/"+b.panelSlugs.take(p.Record.ID)+".html", "panel",
+			page(func(l *leaf) (PanelPage, error) { return l.panelPage(p) }))
+	}
+}
+
+func (b *book) methodSheets(above *section) {
+	names := slugs{}
+	for _, s := range b.sheets {
+		below(above, s.Title, "methods/"+names.take(strings.TrimSuffix(s.Name, ".toml"))+".html", "sheet",
+			page(func(l *leaf) (SheetPage, error) { return l.sheetPage(s) }))
+	}
+}
+
+func (b *book) recordFiles(above *section) {
+	for _, f := range b.records {
+		below(above, f.Path, recordPage(f.Path), "record",
+			page(func(l *leaf) (RecordPage, error) { return l.recordPage(f) }))
+	}
+}
+
+func (b *book) top(title, path, kind string, body func(*leaf) (any, error)) *section {
+	s := &section{no: strconv.Itoa(len(b.tops)), title: title, path: path, kind: kind, body: body}
+	b.tops = append(b.tops, s)
+	return s
+}
+
+func below(above *section, title, path, kind string, body func(*leaf) (any, error)) {
+	no := above.no + "." + strconv.Itoa(len(above.kids)+1)
+	above.kids = append(above.kids, &section{no: no, title: title, path: path, kind: kind, body: body, above: above})
+}
+
+// flat gives all sections in reading order.
+func (b *book) flat() []*section {
+	var out []*section
+	for _, s := range b.tops {
+		out = append(out, s)
+		out = append(out, s.kids...)
+	}
+	return out
+}

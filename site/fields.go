@@ -1,0 +1,103 @@
+package site
+
+import (
+	"reflect"
+	"strconv"
+	"strings"
+
+	"hullfile/engine/finding"
+	"hullfile/engine/record"
+	"hullfile/engine/unit"
+)
+
+// fields gives the values of one record as facts, in the order in which its struct declares them: the name is the key
+// without its unit, the note what the record says it is. Values that nobody wrote are listed too, as not recorded.
+// Keys in skip are left out.
+func (l *leaf) fields(rec any, skip ...string) []Fact {
+	v := reflect.Indirect(reflect.ValueOf(rec))
+	var out []Fact
+	for i := range v.NumField() {
+		tag := v.Type().Field(i).Tag
+		key := tag.Get("toml")
+		val := v.Field(i)
+		if key == "" || contains(skip, key) || val.Kind() != reflect.Struct || !val.FieldByName("Set").IsValid() {
+			continue
+		}
+		quantity, _ := unit.Of(val.FieldByName("V").Type().Name())
+		fact := Fact{Key: key, Name: plainKey(key, quantity.Suffix), Unit: quantity.Sign, Note: tag.Get("doc"), Value: Figure{Why: "not recorded"}}
+		if val.FieldByName("Set").Bool() {
+			fact.Value = Figure{Text: wordsOf(val.FieldByName("V"), quantity.Sign)}
+			fact.Place = l.place(val.FieldByName("At").Interface().(finding.Place))
+		} else {
+			fact.Unit = ""
+		}
+		out = append(out, fact)
+	}
+	return out
+}
+
+// onlyWritten leaves the the facts that somebody wrote.
+func onlyWritten(all []Fact) []Fact {
+	var out []Fact
+	for _, f := range all {
+		if f.Value.Text != "" {
+			out = append(out, f)
+		}
+	}
+	return out
+}
+
+// plainKey turns a record key into words: short_side_mm is "short side".
+func plainKey(key, suffix string) string {
+	if suffix != "" {
+		key = strings.TrimSuffix(key, "_"+suffix)
+	}
+	return strings.ReplaceAll(key, "_", " ")
+}
+
+// wordsOf gives one recorded value as text.
+func wordsOf(v reflect.Value, sign string) string {
+	switch v.Kind() {
+	case reflect.Float64:
+		return written(v.Float(), sign)
+	case reflect.Int:
+		return strconv.FormatInt(v.Int(), 10)
+	case reflect.Bool:
+		if v.Bool() {
+			return "yes"
+		}
+		return "no"
+	case reflect.String:
+		return v.String()
+	case reflect.Slice:
+		parts := make([]string, v.Len())
+		for i := range parts {
+			parts[i] = wordsOf(v.Index(i), sign)
+		}
+		return strings.Join(parts, ", ")
+	}
+	if d, ok := v.Interface().(record.Date); ok {
+		return d.Long()
+	}
+	return ""
+}
+
+func contains(all []string, word string) bool {
+	for _, w := range all {
+		if w == word {
+			return true
+		}
+	}
+	return false
+}
+
+// word gives a recorded text as a figure.
+func word(v record.Val[string]) Figure { return has(v.V != "", v.V, "not recorded") }
+
+// day gives a recorded date as a figure.
+func day(v record.Val[record.Date]) Figure { return has(v.Set, v.V.Long(), "not recorded") }
+
+// measured gives a recorded quantity as a figure, as it was written.
+func measured[T ~float64](v record.Val[T], sign string) Figure {
+	return has(v.Set, written(float64(v.V), sign), "not recorded")
+}

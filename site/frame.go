@@ -1,0 +1,147 @@
+package site
+
+import (
+	"strconv"
+	"strings"
+
+	"hullfile/engine/finding"
+	"hullfile/engine/record"
+)
+
+// Page is what every template is executed with: the frame that all pages have, and the body of one kind of page.
+type Page struct {
+	Frame
+	Body any
+}
+
+// Frame is what stands around the body of a page.
+type Frame struct {
+	Title   string // as in the contents and the window
+	Heading string // as at the head of the page
+	Under   string // what stands behind the heading, smaller
+	No      string // section number, empty on the cover and the register
+	Up      string // "../" as often as the page lies below its folder
+	Block   Block
+	Rail    []RailItem
+	Crumbs  []Link
+	Prev    Link
+	Next    Link
+	Version string
+}
+
+// Block is the title block at the head of a page, as on a drawing.
+type Block struct {
+	Hull     string // empty on the register
+	Home     string // way to the cover
+	Design   string
+	Issue    string
+	Date     string
+	State    string
+	Builder  string
+	Invented bool
+}
+
+// RailItem is one line of the contents.
+type RailItem struct {
+	No   string
+	Link Link
+	Here bool // this page
+	Open int  // findings other than doubts that are shown on it
+	Kids []RailItem
+}
+
+// headed is a body that says more at its head than the contents do.
+type headed interface {
+	heading() (heading, under string)
+}
+
+// frame makes the frame of a page.
+func (l *leaf) frame(body any) Frame {
+	f := Frame{Title: l.at.title, Heading: l.at.title, No: l.at.no, Up: l.up, Block: l.block(), Rail: l.rail(), Version: l.press.job.Version}
+	if h, ok := body.(headed); ok {
+		f.Heading, f.Under = h.heading()
+	}
+	if l.at.above != nil {
+		f.Crumbs = append(f.Crumbs, l.section(l.at.above))
+	}
+	order := l.order
+	for i, s := range order {
+		if s != l.at {
+			continue
+		}
+		if i > 0 {
+			f.Prev = l.section(order[i-1])
+		}
+		if i+1 < len(order) {
+			f.Next = l.section(order[i+1])
+		}
+	}
+	return f
+}
+
+func (l *leaf) block() Block {
+	h := l.hull
+	b := blockOf(&l.press.job.Yard.Builder)
+	b.Hull, b.Home, b.Design, b.State = h.Number, l.to(coverName, ""), h.Design.V, h.Identity.State.V
+	if h.Issue.Number.Set {
+		b.Issue = strconv.Itoa(h.Issue.Number.V)
+	}
+	if h.Issue.Date.Set {
+		b.Date = h.Issue.Date.V.Long()
+	}
+	return b
+}
+
+func blockOf(builder *record.Builder) Block {
+	return Block{Builder: builder.Name.V, Invented: builder.Invented.V}
+}
+
+func (l *leaf) rail() []RailItem {
+	out := make([]RailItem, 0, len(l.tops))
+	for _, s := range l.tops {
+		item := l.railItem(s)
+		if (s == l.at || s == l.at.above) && len(s.kids) <= longRail {
+			for _, kid := range s.kids {
+				item.Kids = append(item.Kids, l.railItem(kid))
+			}
+		}
+		out = append(out, item)
+	}
+	return out
+}
+
+func (l *leaf) railItem(s *section) RailItem {
+	return RailItem{No: s.no, Link: l.section(s), Here: s == l.at, Open: l.open[s]}
+}
+
+// countOpen counts, for each page and the page above it, the findings that call for something: all but doubts.
+// The findings page counts all of them.
+func (b *book) countOpen() {
+	at := map[string]*section{}
+	for _, s := range b.order {
+		at[s.path] = s
+	}
+	all := at[findingsPath]
+	for _, f := range b.findings {
+		if f.Kind == finding.Doubt {
+			continue
+		}
+		b.open[all]++
+		t, ok := b.shownAt(f.Rule, f.Subject)
+		if !ok || at[t.path] == all {
+			continue
+		}
+		b.open[at[t.path]]++
+		if above := at[t.path].above; above != nil {
+			b.open[above]++
+		}
+	}
+}
+
+// capital gives a sentence a capital first letter.
+func capital(s string) string {
+	for _, r := range s {
+		return strings.ToUpper(string(r)) + s[len(string(r)):]
+	}
+	return s
+}

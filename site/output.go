@@ -1,0 +1,118 @@
+package site
+
+import (
+	"bytes"
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path"
+	"path/filepath"
+	"strings"
+	"syscall"
+)
+
+// folder is one folder of output in the making. It keeps the hash of every file that went in. Paths are relative to
+// it, with forward slashes. It belongs to one goroutine.
+type folder struct {
+	ctx   context.Context // one run of one hull; a folder does not outlive it
+	dir   string
+	made  map[string]bool   // sub-folders that exist
+	names map[string]string // path in lower case -> path, because some file systems know no case
+	sums  []sum
+	bytes int64
+}
+
+// sum is one file and its hash in hexadecimal.
+type sum struct {
+	path string
+	hash string
+}
+
+func newFolder(ctx context.Context, dir string) (*folder, error) {
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		return nil, plainly(err)
+	}
+	return &folder{ctx: ctx, dir: dir, made: map[string]bool{".": true}, names: map[string]string{}}, nil
+}
+
+// write puts a file into the folder.
+func (f *folder) write(name string, data []byte) error {
+	_, err := f.take(name, bytes.NewReader(data))
+	return err
+}
+
+// take puts a file into the folder as it is read, and gives its hash.
+func (f *folder) take(name string, from io.Reader) (hash string, err error) {
+	if err := f.ctx.Err(); err != nil {
+		return "", err
+	}
+	to, err := f.open(name)
+	if err != nil {
+		return "", err
+	}
+	h := sha256.New()
+	n, err := io.Copy(io.MultiWriter(to, h), patient{f.ctx, from})
+	if closing := to.Close(); err == nil {
+		err = closing
+	}
+	if err != nil {
+		return "", plainly(err)
+	}
+	hash = hex.EncodeToString(h.Sum(nil))
+	f.sums = append(f.sums, sum{name, hash})
+	f.bytes += n
+	return hash, nil
+}
+
+// open makes a new file. It refuses a path that leaves the folder, a name that sha256sum or another file system could
+// not hold, and a second file under a name that differs only in case.
+func (f *folder) open(name string) (*os.File, error) {
+	if !filepath.IsLocal(filepath.FromSlash(name)) || path.Clean(name) != name || strings.ContainsAny(name, "\\\n\r\x00") {
+		return nil, fmt.Errorf("%q cannot be the name of a file in a technical file", name)
+	}
+	low := strings.ToLower(name)
+	if other, taken := f.names[low]; taken {
+		return nil, fmt.Errorf("two files want the name %q (the other is %q)", name, other)
+	}
+	f.names[low] = name
+	sub := path.Dir(name)
+	if !f.made[sub] {
+		if err := os.MkdirAll(filepath.Join(f.dir, filepath.FromSlash(sub)), 0o755); err != nil {
+			return nil, plainly(err)
+		}
+		f.made[sub] = true
+	}
+	to, err := os.OpenFile(filepath.Join(f.dir, filepath.FromSlash(name)), os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	if err != nil {
+		return nil, plainly(err)
+	}
+	return to, nil
+}
+
+// patient is a reader that stops when the run is interrupted, so that a long document does not hold it up.
+type patient struct {
+	ctx  context.Context
+	from io.Reader
+}
+
+func (p patient) Read(b []byte) (int, error) {
+	if err := p.ctx.Err(); err != nil {
+		return 0, err
+	}
+	return p.from.Read(b)
+}
+
+// plainly says what kept a file from being written, in words that name a remedy where there is one.
+func plainly(err error) error {
+	switch {
+	case errors.Is(err, syscall.ENOSPC):
+		return fmt.Errorf("the disk is full: %w", err)
+	case errors.Is(err, os.ErrPermission), errors.Is(err, syscall.EROFS):
+		return fmt.Errorf("the folder may not be written to; choose another with -o: %w", err)
+	}
+	return err
+}

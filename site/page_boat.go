@@ -1,0 +1,96 @@
+package site
+
+import (
+	"html/template"
+
+	"hullfile/engine/record"
+)
+
+// BoatPage says what the boat is: principal data, identity, issue, builder, people and instruments.
+type BoatPage struct {
+	Number      string
+	Title       string
+	Use         string
+	Missing     int // principal data that nobody wrote
+	Principal   []Fact
+	Identity    []Fact
+	Issue       []Fact
+	Rules       []Fact
+	Builder     []Fact
+	People      []PersonRow
+	Instruments []InstrumentRow
+	Absent      []AbsentRow
+	Findings    []FindingRow
+	Notes       []Note
+	Caution     template.HTML
+}
+
+// PersonRow is somebody who did something that the file relies on.
+type PersonRow struct {
+	ID    string
+	Key   string
+	Name  string
+	Role  string
+	Since Figure
+	Until Figure
+	Place Link
+}
+
+// InstrumentRow is something that measures.
+type InstrumentRow struct {
+	ID          string
+	Key         string
+	Name        string
+	Serial      Figure
+	Calibrated  Figure
+	Due         Figure
+	Certificate Figure
+	Place       Link
+}
+
+// AbsentRow is an entry of the design that this hull does not have.
+type AbsentRow struct {
+	Subject string
+	At      Link
+	Was     Link
+}
+
+func (l *leaf) boatPage() (BoatPage, error) {
+	h, builder := l.hull, l.dossier.Builder
+	notes, err := l.notesFor("boat")
+	if err != nil {
+		return BoatPage{}, err
+	}
+	p := BoatPage{
+		Number: h.Number, Title: h.Title.V, Use: h.Boat.Use.V, Principal: l.fields(&h.Boat, "use"), Identity: l.fields(&h.Identity),
+		Issue: l.fields(&h.Issue), Rules: l.fields(&h.Rules), Builder: l.fields(builder, "invented"),
+		Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["boat"],
+	}
+	p.Identity = append([]Fact{{Name: "hull number", Value: Figure{Text: h.Number}, Note: "the yard's own number"}, l.designFact()}, p.Identity...)
+	p.Missing = len(p.Principal) - len(onlyWritten(p.Principal))
+	for i := range builder.People {
+		p.People = append(p.People, l.personRow(&builder.People[i]))
+	}
+	for i := range builder.Instruments {
+		p.Instruments = append(p.Instruments, l.instrumentRow(&builder.Instruments[i]))
+	}
+	for _, a := range h.Absent {
+		p.Absent = append(p.Absent, AbsentRow{a.Subject, l.place(a.At), l.place(a.Was)})
+	}
+	return p, nil
+}
+
+func (l *leaf) designFact() Fact {
+	return Fact{Name: "design", Value: word(l.hull.Design), Note: "the design that this hull is laid over", Place: l.place(l.hull.Design.At)}
+}
+
+func (l *leaf) personRow(p *record.Person) PersonRow {
+	return PersonRow{l.anchor("person " + p.ID), p.ID, p.Name.V, p.Role.V, day(p.Since), day(p.Until), l.place(p.At)}
+}
+
+func (l *leaf) instrumentRow(i *record.Instrument) InstrumentRow {
+	return InstrumentRow{
+		ID: l.anchor("instrument " + i.ID), Key: i.ID, Name: i.Name.V, Serial: word(i.Serial), Calibrated: day(i.Calibrated), Due: day(i.Due),
+		Certificate: word(i.Document), Place: l.place(i.At),
+	}
+}

@@ -1,0 +1,109 @@
+package site
+
+import (
+	"html/template"
+
+	"hullfile/engine/finding"
+)
+
+// CoverPage says what the boat is, how it stands, and what is short, contradictory or missing.
+type CoverPage struct {
+	Number      string
+	Title       string
+	Use         string
+	Verdict     Verdict
+	Facts       []Fact
+	Structure   Discipline
+	Panels      StructureSays
+	Weight      Discipline
+	Masses      WeightSays
+	Trials      Discipline
+	Speeds      TrialsSays
+	Documents   Discipline
+	Papers      DocumentsSays
+	Open        []FindingRow
+	More        int // findings that the cover does not list
+	AllFindings Link
+	Issue       []Fact
+	HowToCheck  Link
+	Root        string
+	About       template.HTML
+	Caution     template.HTML
+}
+
+// Verdict is the standing of the whole file in words.
+type Verdict struct {
+	Tally
+	Counts         []Count
+	Contradictions int
+	Soft           bool // no check is short or not shown, but there are doubts
+}
+
+// Discipline is one line of the table of standings.
+type Discipline struct {
+	Link Link
+	Tally
+	Open int
+}
+
+// coverFindings is the number of findings that the cover lists.
+const coverFindings = 12
+
+// principal are the keys of [boat] that the cover shows.
+var principal = []string{"length_hull_m", "beam_hull_m", "loaded_mass_kg", "speed_kn", "category", "persons", "power_kw", "fuel_usable_l"}
+
+func (l *leaf) coverPage() (CoverPage, error) {
+	d, h := l.dossier, l.hull
+	c := CoverPage{
+		Number: h.Number, Title: h.Title.V, Use: h.Boat.Use.V, Verdict: l.verdict(), Facts: l.coverFacts(),
+		Structure: l.discipline(structurePath, d.Structure.Checks), Panels: l.structureSays(),
+		Weight: l.discipline(weightPath, d.Weight.Checks), Masses: l.weightSays(),
+		Trials: l.discipline(trialsPath, d.Trials.Checks), Speeds: l.trialsSays(),
+		Documents: l.discipline(documentsPath, d.Documents.Checks), Papers: l.documentsSays(),
+		AllFindings: Link{Href: l.to(findingsPath, "")}, HowToCheck: Link{Href: l.to(documentsPath, "hashes")},
+		Root: l.root, About: l.press.notes["about"], Caution: l.press.notes["cautions"],
+		Issue: onlyWritten(l.fields(&h.Issue)),
+	}
+	for i, f := range l.findings {
+		if f.Kind == finding.Doubt {
+			break
+		}
+		if i == coverFindings {
+			break
+		}
+		row := l.findingRow(f, i+1)
+		row.ID = ""
+		c.Open = append(c.Open, row)
+	}
+	c.More = len(l.findings) - len(c.Open)
+	return c, nil
+}
+
+func (l *leaf) verdict() Verdict {
+	v := Verdict{Tally: tally(l.dossier.Checks), Counts: l.counts()}
+	n := tellKinds(l.findings)
+	v.Contradictions = n[finding.Contradiction]
+	v.Soft = n[finding.Doubt] > 0
+	return v
+}
+
+func (l *leaf) discipline(path string, checks []finding.Check) Discipline {
+	s := l.sectionOf(path)
+	return Discipline{Link: l.section(s), Tally: tally(checks), Open: l.open[s]}
+}
+
+// coverFacts are the facts that an owner would name first.
+func (l *leaf) coverFacts() []Fact {
+	all := l.fields(&l.hull.Boat)
+	var out []Fact
+	for _, key := range principal {
+		for _, f := range all {
+			if f.Key == key {
+				out = append(out, f)
+			}
+		}
+	}
+	return append(out, onlyWritten(l.fields(&l.hull.Identity, "state"))...)
+}
+
+func (c CoverPage) heading() (heading, under string) { return c.Number, c.Title }

@@ -1,0 +1,56 @@
+package site
+
+import (
+	"html/template"
+
+	"hullfile/engine/scantling"
+	"hullfile/engine/trial"
+	"hullfile/engine/weight"
+	"hullfile/site/chart"
+)
+
+// This file is the only one that calls the renderer of pictures.
+
+// drawing takes a figure of the renderer over. What the drawing says in words stands below it; where there was nothing
+// to draw there is no picture.
+func drawing(title string, f chart.Figure) Drawing {
+	if f.Empty {
+		return Drawing{}
+	}
+	d := Drawing{SVG: template.HTML(f.SVG), Title: title, Note: f.Note} //nolint:gosec // our own renderer, which escapes
+	if len(f.Table) > 1 {
+		d.Head, d.Rows = f.Table[0], f.Table[1:]
+	}
+	return d
+}
+
+func (l *leaf) marginsPicture() Drawing {
+	way := func(p scantling.Panel) string { return l.subject("panel " + p.Record.ID).Href }
+	return drawing("Needed and fitted thickness of each panel", chart.Margins(l.dossier.Structure.Panels, way))
+}
+
+func (l *leaf) panelPicture(p *scantling.Panel) Drawing {
+	return drawing("The panel and where it lies", chart.Panel(*p, &l.hull.Boat))
+}
+
+func (l *leaf) groupsPicture() Drawing {
+	return drawing("Mass of each group by how it is known", chart.WeightGroups(l.dossier.Weight))
+}
+
+func (l *leaf) centresPicture() Drawing {
+	return drawing("Where the masses lie along the boat", chart.Centres(l.dossier.Weight, &l.hull.Boat))
+}
+
+func (l *leaf) movingPicture() Drawing {
+	return drawing("What moves the sums most", chart.Sensitivity(l.dossier.Weight))
+}
+
+func (l *leaf) weighingPicture(w *weight.Weighing) Drawing {
+	return drawing("Points, readings and the centre that follows from them", chart.Weighing(*w))
+}
+
+func (l *leaf) trialPictures(t *trial.Trial) (speed, mile, trim Drawing) {
+	return drawing("Speed and fuel flow over engine speed", chart.SpeedFuel(*t)),
+		drawing("Fuel for a mile and range over speed", chart.MileRange(*t)),
+		drawing("Running trim over speed", chart.Trim(*t))
+}

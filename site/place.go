@@ -1,0 +1,145 @@
+package site
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+
+	"hullfile/engine/record"
+)
+
+// recordFolders are the folders of a yard that hold its records and papers, whether or not they exist yet.
+var recordFolders = []string{"designs", "hulls", "methods", "requirements", "procedures", "stock", "documents"}
+
+// place is the folder that the output goes to, looked at before anything is written.
+type place struct {
+	out   string // absolute
+	fresh bool   // did not exist before
+}
+
+// openPlace looks at the job's output folder and its hull numbers. It refuses the yard's own records, a folder with
+// other contents than an earlier output, and hull numbers that cannot be the name of a folder.
+func openPlace(job Job) (place, error) {
+	if job.Out == "" {
+		return place{}, errors.New("no output folder is named")
+	}
+	out, err := filepath.Abs(job.Out)
+	if err != nil {
+		return place{}, fmt.Errorf("output folder %s: %w", job.Out, err)
+	}
+	if err := keepOffRecords(out, job); err != nil {
+		return place{}, err
+	}
+	if err := folderNames(job.Yard.Hulls); err != nil {
+		return place{}, err
+	}
+	p := place{out: out}
+	entries, err := os.ReadDir(out)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		p.fresh = true
+		return p, nil
+	case err != nil:
+		return place{}, fmt.Errorf("output folder %s: %w", job.Out, err)
+	}
+	return p, onlyOurs(out, entries, job)
+}
+
+// keepOffRecords refuses an output folder that is the yard folder, holds it, or lies in one of its record folders.
+func keepOffRecords(out string, job Job) error {
+	if job.Root == nil {
+		return nil
+	}
+	yard, err := filepath.Abs(job.Root.Name())
+	if err != nil {
+		return fmt.Errorf("yard folder %s: %w", job.Root.Name(), err)
+	}
+	rel, err := filepath.Rel(settled(yard), settled(out))
+	if err != nil {
+		return nil // on another volume
+	}
+	rel = filepath.ToSlash(rel)
+	if rel == "." || strings.Trim(rel, "./") == "" {
+		return fmt.Errorf("output folder %s holds the yard's own records; choose another with -o", job.Out)
+	}
+	if strings.HasPrefix(rel, "../") {
+		return nil
+	}
+	first, _, _ := strings.Cut(rel, "/")
+	for _, kept := range append(topNames(job.Yard.Files), recordFolders...) {
+		if strings.EqualFold(first, kept) {
+			return fmt.Errorf("output folder %s lies among the yard's own records (%s); choose another with -o", job.Out, kept)
+		}
+	}
+	return nil
+}
+
+// settled follows symbolic links as far as the path exists, so that a link cannot lead into the records unseen.
+func settled(p string) string {
+	if real, err := filepath.EvalSymlinks(p); err == nil {
+		return real
+	}
+	parent := filepath.Dir(p)
+	if parent == p {
+		return p
+	}
+	return filepath.Join(settled(parent), filepath.Base(p))
+}
+
+func topNames(files []record.File) []string {
+	var out []string
+	for _, f := range files {
+		first, _, _ := strings.Cut(f.Path, "/")
+		out = append(out, first)
+	}
+	return out
+}
+
+// onlyOurs refuses a folder with contents unless an earlier run made it, and hull folders in it that no run made.
+func onlyOurs(out string, entries []os.DirEntry, job Job) error {
+	others := false
+	for _, e := range entries {
+		others = others || !strings.HasPrefix(e.Name(), stagePrefix)
+	}
+	if others && !ours(out) {
+		return fmt.Errorf("output folder %s is not empty and holds no earlier output (%s and %s are not in it); choose another with -o",
+			job.Out, contentsName, sumsName)
+	}
+	for _, h := range job.Hulls {
+		dir := filepath.Join(out, h.Number)
+		if _, err := os.Lstat(dir); err == nil && !ours(dir) {
+			return fmt.Errorf("%s is in the way: no earlier output made it; move it away or choose another folder with -o", dir)
+		}
+	}
+	return nil
+}
+
+// ours reports whether this package wrote the folder.
+func ours(dir string) bool {
+	for _, name := range []string{contentsName, sumsName} {
+		info, err := os.Lstat(filepath.Join(dir, name))
+		if err != nil || !info.Mode().IsRegular() {
+			return false
+		}
+	}
+	return true
+}
+
+// folderNames refuses hull numbers that cannot be folders beside each other.
+func folderNames(hulls []*record.Hull) error {
+	seen := map[string]string{}
+	for _, h := range hulls {
+		if !plainName(h.Number) {
+			return fmt.Errorf("hull number %q cannot be the name of a folder: write letters, digits, - _ and . only", h.Number)
+		}
+		low := strings.ToLower(h.Number)
+		if other, taken := seen[low]; taken {
+			return fmt.Errorf("hulls %s and %s would share one folder", other, h.Number)
+		}
+		seen[low] = h.Number
+	}
+	return nil
+}

@@ -1,0 +1,137 @@
+package site
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+	"html/template"
+	"io/fs"
+	"strings"
+
+	"hullfile/content"
+	"hullfile/engine/record"
+	"hullfile/templates"
+)
+
+// press is what all books of a run share. It is not changed once it is made and may be used from many goroutines.
+type press struct {
+	job    Job
+	pages  map[string]*template.Template // by page kind
+	style  []byte
+	script []byte
+	notes  map[string]template.HTML // content/notes by name without .md
+}
+
+// pageKinds are the templates that a page can be made of: NAME.html defines "main".
+var pageKinds = []string{
+	"cover", "findings", "boat", "structure", "panel", "weight", "trials", "documents", "methods", "sheet", "proofs", "records", "record", "register",
+}
+
+func newPress(job Job) (*press, error) {
+	p := &press{job: job}
+	var err error
+	if p.pages, err = parsePages(templates.Files); err != nil {
+		return nil, fmt.Errorf("templates: %w", err)
+	}
+	if p.style, err = joined(templates.Files, "book.css", "chart.css", "print.css"); err != nil {
+		return nil, fmt.Errorf("templates: %w", err)
+	}
+	if p.script, err = fs.ReadFile(templates.Files, "book.js"); err != nil {
+		return nil, fmt.Errorf("templates: %w", err)
+	}
+	if p.notes, err = shippedNotes(content.Files); err != nil {
+		return nil, fmt.Errorf("notes: %w", err)
+	}
+	return p, nil
+}
+
+// parsePages parses every template once. All of them share the frame (base.html) and the parts.
+func parsePages(files fs.FS) (map[string]*template.Template, error) {
+	shared, err := template.New("base").Option("missingkey=error").Funcs(template.FuncMap{"capital": capital}).ParseFS(files, "base.html", "parts*.html")
+	if err != nil {
+		return nil, err
+	}
+	pages := map[string]*template.Template{}
+	for _, name := range pageKinds {
+		page, err := shared.Clone()
+		if err != nil {
+			return nil, err
+		}
+		if pages[name], err = page.ParseFS(files, name+".html"); err != nil {
+			return nil, err
+		}
+	}
+	return pages, nil
+}
+
+// joined puts style sheets one after the other. One that is not there is left out: not every part of the site has its own.
+func joined(files fs.FS, names ...string) ([]byte, error) {
+	var out bytes.Buffer
+	for _, name := range names {
+		text, err := fs.ReadFile(files, name)
+		if err != nil {
+			return nil, err
+		}
+		out.Write(text)
+		out.WriteByte('\n')
+	}
+	return out.Bytes(), nil
+}
+
+// print executes a page's template into the buffer, which it empties first.
+func (p *press) print(into *bytes.Buffer, kind string, page Page) error {
+	into.Reset()
+	if err := p.pages[kind].ExecuteTemplate(into, "base", page); err != nil {
+		return fmt.Errorf("page %s: %w", kind, err)
+	}
+	return nil
+}
+
+// assets writes the style sheet and the script. The running head of a printed page is part of the style sheet, because
+// only there can a page's margin hold words.
+func (p *press) assets(f *folder, left, right string) error {
+	style := append([]byte(nil), p.style...)
+	style = append(style, runningHead(left, right)...)
+	if err := f.write("assets/book.css", style); err != nil {
+		return err
+	}
+	return f.write("assets/book.js", p.script)
+}
+
+// runningHead gives the style rules that print words at the head of every page of paper.
+func runningHead(left, right string) string {
+	return "@page{@top-left{content:" + cssString(left) + "}@top-right{content:" + cssString(right) + "}}\n"
+}
+
+// cssString gives a text as a string of a style sheet. Everything but letters, digits, spaces and a few signs that mean
+// nothing there is written as an escape, so that nothing in a record can end the string.
+func cssString(text string) string {
+	var b strings.Builder
+	b.WriteByte('"')
+	for _, r := range text {
+		if plainRune(r) || r == ' ' || r == ',' {
+			b.WriteRune(r)
+			continue
+		}
+		if r == 0 {
+			continue
+		}
+		fmt.Fprintf(&b, "\\%06x", r)
+	}
+	b.WriteByte('"')
+	return b.String()
+}
+
+// book makes the folder of one hull and says what became of it.
+func (p *press) book(ctx context.Context, h *record.Hull, stage *stage) (line, error) {
+	f, err := newFolder(ctx, stage.fresh(h.Number))
+	if err != nil {
+		return line{}, err
+	}
+	b := newBook(p, p.job.Assess(h), h, f)
+	if err := b.write(); err != nil {
+		return line{}, err
+	}
+	sums, err := f.closeSums()
+	return b.line(sums), err
+}

@@ -1,0 +1,126 @@
+package site
+
+import (
+	"strconv"
+
+	"hullfile/engine/finding"
+)
+
+// Tally counts checks by their outcome.
+type Tally struct {
+	Checks   int
+	Met      int
+	Short    int
+	NotShown int
+	Standing Standing
+}
+
+func tally(checks []finding.Check) Tally {
+	t := Tally{Checks: len(checks)}
+	all := make([]finding.Standing, len(checks))
+	for i, c := range checks {
+		all[i] = c.Standing
+		switch c.Standing {
+		case finding.Met:
+			t.Met++
+		case finding.Short:
+			t.Short++
+		default:
+			t.NotShown++
+		}
+	}
+	t.Standing = standing(finding.Worst(all...))
+	return t
+}
+
+// checksOf gives the checks about one subject, or about subjects that begin with it.
+func checksOf(checks []finding.Check, subject string) []finding.Check {
+	var out []finding.Check
+	for _, c := range checks {
+		if c.Subject == subject {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+// counts gives the findings by kind, in the order in which they are told, with a way to each group.
+func (l *leaf) counts() []Count {
+	n := tellKinds(l.findings)
+	var out []Count
+	for _, k := range finding.Kinds() {
+		if n[k] > 0 {
+			out = append(out, Count{kind(k), n[k], l.to(findingsPath, string(k))})
+		}
+	}
+	return out
+}
+
+func tellKinds(all []finding.Finding) map[finding.Kind]int {
+	out := map[finding.Kind]int{}
+	for _, f := range all {
+		out[f.Kind]++
+	}
+	return out
+}
+
+// FindingRow is one finding as a page shows it.
+type FindingRow struct {
+	ID      string
+	No      string
+	Kind    Kind
+	Subject string
+	Says    string
+	Places  []Link
+	Settle  string
+	Working Link
+}
+
+func (l *leaf) findingRow(f finding.Finding, n int) FindingRow {
+	row := FindingRow{Kind: kind(f.Kind), Subject: f.Subject, Says: f.Says, Places: l.places(f.Places), Settle: f.Settle, Working: l.about(f.Rule, f.Subject)}
+	if n > 0 {
+		row.No = strconv.Itoa(n)
+		row.ID = "f" + row.No
+	}
+	return row
+}
+
+// findingsHere gives the findings that belong on this page, or at one anchor of it.
+func (l *leaf) findingsHere(anchor string) []FindingRow {
+	var out []FindingRow
+	for i, f := range l.findings {
+		t, ok := l.shownAt(f.Rule, f.Subject)
+		if !ok || t.path != l.at.path || t.anchor != anchor {
+			continue
+		}
+		row := l.findingRow(f, i+1)
+		row.ID, row.Working = "", Link{}
+		out = append(out, row)
+	}
+	return out
+}
+
+// CheckRow is one requirement held against what is there.
+type CheckRow struct {
+	Subject  Link
+	Asks     string
+	Needed   string
+	Has      string
+	Standing Standing
+	Says     string
+	Basis    Basis
+	Source   string
+	Places   []Link
+	Missing  []string
+}
+
+func (l *leaf) checkRows(checks []finding.Check) []CheckRow {
+	out := make([]CheckRow, 0, len(checks))
+	for _, c := range checks {
+		out = append(out, CheckRow{
+			Subject: l.about(c.Rule, c.Subject), Asks: c.Asks, Needed: c.Needed, Has: c.Has, Standing: standing(c.Standing), Says: c.Says,
+			Basis: basis(c.Basis), Source: c.Source, Places: l.places(c.Places), Missing: c.Missing,
+		})
+	}
+	return out
+}

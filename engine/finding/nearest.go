@@ -3,14 +3,17 @@ package finding
 import "strings"
 
 // Nearest gives the known word that a mistyped one most likely stands for; ok is false when none is close. A word is
-// close when no more than a third of its letters, and at most three, must be put in, taken out, changed or swapped.
-// Of several equally close the first in the list is taken.
+// close when no more than a third of its letters, at least one and at most three, must be put in, taken out, changed or
+// swapped; a single letter is close only to its capital. Of several equally close the first in the list is taken.
 func Nearest(word string, known []string) (nearest string, ok bool) {
 	typed := []rune(strings.ToLower(word))
 	if len(typed) > 64 {
 		return "", false
 	}
 	least := min(3, max(1, len(typed)/3)) + 1
+	if len(typed) < 2 {
+		least = 1
+	}
 	for _, k := range known {
 		if d := distance(typed, []rune(strings.ToLower(k))); d < least {
 			nearest, least = k, d

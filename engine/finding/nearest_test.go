@@ -16,6 +16,7 @@ func TestNearest(t *testing.T) {
 		{"thickness", "", false},
 		{"", "", false},
 		{"σ_d", "", false},
+		{"b", "", false},
 	}
 	for _, r := range rows {
 		got, ok := Nearest(r.word, known)

@@ -70,13 +70,14 @@ func (t *block) named() string {
 	if s == "" {
 		return ""
 	}
-	if why := reserved(s); why != "" {
-		t.wrong("symbol", s+" "+why, "choose another symbol")
-	} else if !isSymbol(s) {
+	if !isSymbol(s) {
 		t.wrong("symbol", strconv.Quote(clip(s))+" cannot be a symbol", "a letter, then letters, digits and single _, 40 bytes at most")
 		return ""
 	}
 	t.shown = t.shown[:strings.LastIndex(t.shown, ".")+1] + s
+	if why := reserved(s); why != "" {
+		t.wrong("symbol", s+" "+why, "choose another symbol")
+	}
 	return s
 }
 
@@ -191,62 +192,4 @@ func (t *block) basis() finding.Basis {
 		t.wrong("basis", strconv.Quote(clip(b))+" is no basis", hint)
 	}
 	return finding.Basis(b)
-}
-
-// tables reads the tables of the sheet.
-func (p *page) tables(top *block) []*Table {
-	all := top.sub("table")
-	if all == nil {
-		return nil
-	}
-	var out []*Table
-	for _, name := range all.names() {
-		if t := all.sub(name); t != nil {
-			out = append(out, p.table(name, t))
-		}
-	}
-	return out
-}
-
-func (p *page) table(name string, t *block) *Table {
-	read := &Table{Name: name, Title: t.must("title", "say what the table gives"), Clause: t.must("clause", "name clause, table or page of the work"), Basis: t.basis()}
-	read.Step, read.X, read.Y, read.Words = t.flag("step"), t.numbers("x"), t.numbers("y"), t.words("words")
-	t.close()
-	if why := reserved(name); why != "" {
-		p.fault(p.ofKey(t.path), t.shown, name+" "+why, "choose another name")
-	} else if !isSymbol(name) {
-		p.fault(p.ofKey(t.path), t.shown, strconv.Quote(clip(name))+" cannot be the name of a table", "a letter, then letters, digits and single _")
-	}
-	t.rowsMatch(read)
-	return read
-}
-
-// rowsMatch checks that every row has its value and that the rows rise.
-func (t *block) rowsMatch(read *Table) {
-	_, x := t.rows["x"]
-	_, words := t.rows["words"]
-	rows := len(read.X) + len(read.Words)
-	place := t.page.ofKey(t.path)
-	switch {
-	case x == words:
-		t.page.fault(place, t.shown, "must have either x or words", "")
-	case words && read.Step:
-		t.wrong("step", "stands beside words", "leave it out: rows of words are looked up")
-	case rows != len(read.Y):
-		t.page.fault(place, t.key("y"), fmt.Sprintf("has %d values for %d rows", len(read.Y), rows), "")
-	case rows == 0 || x && rows < 2:
-		t.page.fault(place, t.shown, "has too few rows", "")
-	}
-	for i := 1; i < len(read.X); i++ {
-		if read.X[i] <= read.X[i-1] {
-			t.wrong("x", fmt.Sprintf("does not rise: %v after %v", read.X[i], read.X[i-1]), "write the rows in rising order")
-			return
-		}
-	}
-	for i, w := range read.Words {
-		if slices.Contains(read.Words[:i], w) {
-			t.wrong("words", "holds "+strconv.Quote(clip(w))+" twice", "")
-			return
-		}
-	}
 }

@@ -1,17 +1,14 @@
 package method
 
 import (
-	"errors"
 	"fmt"
 	"math"
-	"strings"
 
 	"github.com/expr-lang/expr/ast"
 	"github.com/expr-lang/expr/builtin"
 	"github.com/expr-lang/expr/conf"
 	"github.com/expr-lang/expr/file"
 	"github.com/expr-lang/expr/parser"
-	"github.com/expr-lang/expr/parser/lexer"
 )
 
 // The walls of a formula: what a page of a rule never needs and a hostile sheet might use to be slow.
@@ -66,84 +63,6 @@ func (g *grammar) read(text string) (*Formula, *slip) {
 	return &Formula{Text: text, Root: root}, nil
 }
 
-// tokens refuses every sign that has no place in a formula, with its own words, before the parser makes something of it.
-func (g *grammar) tokens(text string) *slip {
-	for _, comment := range []string{"//", "/*"} {
-		if before, _, found := strings.Cut(text, comment); found {
-			return &slip{len([]rune(before)), comment + " is not allowed", "remarks belong in note; division is one /"}
-		}
-	}
-	all, err := lexer.Lex(file.NewSource(text))
-	if err != nil {
-		return unread(err)
-	}
-	for i, t := range all {
-		if says, hint := refused(t); says != "" {
-			return &slip{t.From, says, hint}
-		}
-		if t.Kind == lexer.Identifier && i+1 < len(all) && all[i+1].Is(lexer.Bracket, "(") && !g.callable(t.Value) {
-			return g.unknown(t.Value, t.From)
-		}
-	}
-	return nil
-}
-
-func (g *grammar) callable(name string) bool {
-	_, function := functions[name]
-	return function || g.tables[name] != nil
-}
-
-func refused(t lexer.Token) (says, hint string) {
-	switch t.Kind {
-	case lexer.Bytes:
-		return "bytes are not allowed", ""
-	case lexer.Identifier:
-		if strings.ContainsRune(t.Value, '$') {
-			return t.Value + " is not a symbol", ""
-		}
-	case lexer.Number:
-		if strings.ContainsAny(t.Value, "xXoObB_") {
-			return t.Value + " is not a number as people write it", "write 1000 or 1e-6"
-		}
-	case lexer.Operator, lexer.Bracket:
-		return refusedSign(t.Value)
-	}
-	return "", ""
-}
-
-func refusedSign(sign string) (says, hint string) {
-	switch sign {
-	case "+", "-", "*", "/", "**", "<", "<=", ">", ">=", "==", "!=", "?", ":", ",", "(", ")", "[", "]",
-		"and", "or", "not", "in", "&&", "||", "!":
-		return "", ""
-	case "^":
-		return "^ is not allowed", "write a power as **"
-	case "=":
-		return "= is not allowed", "write a comparison as =="
-	}
-	return sign + " is not allowed", "a formula may use + - * / **, comparisons, and, or, not, in, ? : and the functions of method sheets"
-}
-
-// unread turns an error of the parser into ours.
-func unread(err error) *slip {
-	var e *file.Error
-	if !errors.As(err, &e) {
-		return &slip{0, "cannot be read: " + err.Error(), ""}
-	}
-	says := e.Message
-	switch {
-	case strings.Contains(says, "maximum allowed nodes"):
-		return &slip{0, fmt.Sprintf("is made of more than %d parts", mostNodes), "part it into several steps"}
-	case strings.Contains(says, "EOF"), strings.Contains(says, "unexpected end"):
-		says = "ends too early"
-	case strings.HasPrefix(says, "unexpected token "):
-		says = "has something out of place: " + clip(strings.TrimPrefix(says, "unexpected token "))
-	default:
-		says = "cannot be read: " + clip(says)
-	}
-	return &slip{e.From, says, "look for a missing sign or bracket"}
-}
-
 // builder walks the tree of the parser.
 type builder struct {
 	*grammar
@@ -157,16 +76,16 @@ func (b *builder) node(n ast.Node, depth int) (*Node, *slip) {
 	at := n.Location().From
 	switch n := n.(type) {
 	case *ast.IntegerNode:
-		return b.number(float64(n.Value), n.Location())
+		return b.number(float64(n.Value), n.Location()), nil
 	case *ast.FloatNode:
-		return b.number(n.Value, n.Location())
+		return b.number(n.Value, n.Location()), nil
 	case *ast.StringNode:
 		if !clean(n.Value) {
 			return nil, &slip{at, "holds a character that cannot be seen", "take out control characters"}
 		}
 		return &Node{Op: OpWord, Word: n.Value, at: at}, nil
 	case *ast.IdentifierNode:
-		return b.symbol(n.Value, at)
+		return b.symbol(n.Value, at), nil
 	case *ast.UnaryNode:
 		return b.unary(n, depth)
 	case *ast.BinaryNode:
@@ -183,19 +102,15 @@ func (b *builder) node(n ast.Node, depth int) (*Node, *slip) {
 	return nil, &slip{at, "[ ] after a value is not allowed", "a table is read as NAME(value)"}
 }
 
-func (b *builder) number(v float64, loc file.Location) (*Node, *slip) {
-	raw := string(b.text[loc.From:loc.To])
-	if math.IsInf(v, 0) {
-		return nil, &slip{loc.From, raw + " is too large a number", ""}
-	}
-	return &Node{Op: OpNumber, Number: v, Raw: raw, at: loc.From}, nil
+func (b *builder) number(v float64, loc file.Location) *Node {
+	return &Node{Op: OpNumber, Number: v, Raw: string(b.text[loc.From:loc.To]), at: loc.From}
 }
 
-func (b *builder) symbol(name string, at int) (*Node, *slip) {
+func (b *builder) symbol(name string, at int) *Node {
 	if Written(name) == "π" {
-		return &Node{Op: OpNumber, Number: math.Pi, Raw: "π", at: at}, nil
+		return &Node{Op: OpNumber, Number: math.Pi, Raw: "π", at: at}
 	}
-	return &Node{Op: OpSymbol, Symbol: name, at: at}, nil
+	return &Node{Op: OpSymbol, Symbol: name, at: at}
 }
 
 func (b *builder) unary(n *ast.UnaryNode, depth int) (*Node, *slip) {
@@ -292,15 +207,6 @@ func are(n int) string {
 		return "is 1"
 	}
 	return fmt.Sprintf("are %d", n)
-}
-
-// unknown is a call of something that is neither a function nor a table.
-func (g *grammar) unknown(name string, at int) *slip {
-	known := functionNames()
-	for t := range g.tables {
-		known = append(known, t)
-	}
-	return &slip{at, name + " is no function of method sheets and no table of this sheet", suggest(name, known)}
 }
 
 // list is the words on the right of "in".

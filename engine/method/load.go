@@ -50,9 +50,9 @@ func decode(name string, text []byte) (map[string]any, *finding.Fault) {
 		return rows, nil
 	case errors.As(err, &wrong):
 		at.Line, at.Col = wrong.Position.Line, max(1, wrong.Position.Col)
-		return nil, &finding.Fault{Place: at, Says: "is no TOML: " + wrong.Message}
+		return nil, &finding.Fault{Place: at, Says: "is no TOML: " + seen(wrong.Message)}
 	}
-	return nil, &finding.Fault{Place: at, Says: "is no TOML: " + err.Error()}
+	return nil, &finding.Fault{Place: at, Says: "is no TOML: " + seen(err.Error())}
 }
 
 // badByte gives line and column of the first byte that is no UTF-8.

@@ -87,18 +87,25 @@ func (s *scanner) header(e *unstable.Node, array bool) (path string, offset int)
 }
 
 func (s *scanner) pair(under string, e *unstable.Node) {
-	path, offset := under, 0
+	path, offset, end := under, 0, 0
 	keys := e.Key()
 	for keys.Next() {
+		raw := keys.Node().Raw
 		path = child(path, string(keys.Node().Data))
-		offset = int(keys.Node().Raw.Offset)
+		offset, end = int(raw.Offset), int(raw.Offset+raw.Length)
 		s.note(path, spot{key: offset, value: offset})
 	}
-	s.value(path, offset, e.Value())
+	s.value(path, spot{key: offset, value: s.after(end)}, e.Value())
 }
 
-func (s *scanner) value(path string, key int, v *unstable.Node) {
-	here := spot{key: key, value: key}
+// after skips the equals sign behind a key: where the value begins.
+func (s *scanner) after(end int) int {
+	rest := bytes.TrimLeft(s.text[end:], " \t=")
+	return len(s.text) - len(rest)
+}
+
+// value notes a value and all that it holds. The parser gives no position for an array, so here has it.
+func (s *scanner) value(path string, here spot, v *unstable.Node) {
 	if v.Raw.Length > 0 {
 		here.value = int(v.Raw.Offset)
 		here.plain = v.Kind == unstable.String && plain(s.parser.Raw(v.Raw))
@@ -110,7 +117,7 @@ func (s *scanner) value(path string, key int, v *unstable.Node) {
 			s.pair(path, children.Node())
 			continue
 		}
-		s.value(item(path, i), here.value, children.Node())
+		s.value(item(path, i), spot{key: here.value, value: here.value}, children.Node())
 	}
 }
 

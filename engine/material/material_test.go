@@ -246,3 +246,13 @@ func TestFaultsAreAllTold(t *testing.T) {
 func load(text string) (*material.Table, error) {
 	return material.Load(fstest.MapFS{"alloys/x.toml": {Data: []byte(text)}})
 }
+
+func BenchmarkLoad(b *testing.B) {
+	files := os.DirFS("../../content")
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := material.Load(files); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

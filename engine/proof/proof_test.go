@@ -43,3 +43,61 @@ func TestShippedProofs(t *testing.T) {
 		})
 	}
 }
+
+// TestListedSetsAreThere guards against a set that vanishes, or is emptied so that it passes.
+func TestListedSetsAreThere(t *testing.T) {
+	sheet, err := proof.Run(shipped(t))
+	if err != nil {
+		t.Fatal(err)
+	}
+	have := map[string]int{}
+	for _, c := range sheet.Cases {
+		have[c.Set]++
+		if c.Source == "" || c.Title == "" || c.Printed == "" || c.Inputs == "" {
+			t.Errorf("%s, %s: source %q, title %q, printed %q, inputs %q", c.Set, c.Name, c.Source, c.Title, c.Printed, c.Inputs)
+		}
+	}
+	for set, least := range map[string]int{
+		"iso-12215-5-example": 8, "iso-12215-5-k2": 15, "clamped-plate-theory": 7, "plate-and-beam": 5,
+		"practice-7m-c": 16, "practice-7m-b": 1, "mean-of-means": 4, "propeller-slip": 2, "student-t": 10,
+		"alloys-en-485-2": 60, "alloys-design-manual": 10, "alloys-lr": 34, "alloys-dnv": 11, "alloys-en-1999": 16, "alloys-abs": 12,
+	} {
+		if have[set] < least {
+			t.Errorf("set %s has %d cases, want %d or more", set, have[set], least)
+		}
+	}
+}
+
+// The formulas that the standard's own figures touch must be off the list, those that nothing touches on it.
+func TestWithoutAnOutsideCheck(t *testing.T) {
+	sheet, err := proof.Run(shipped(t))
+	if err != nil {
+		t.Fatal(err)
+	}
+	on := map[string]bool{}
+	for _, u := range sheet.Without {
+		if u.Method == "iso-12215-5-2008.toml" {
+			on[u.Scope+" "+u.Symbol] = true
+		}
+	}
+	for _, symbol := range []string{"craft n_1", "craft P_BMPBASE", "craft P_BMMIN", "craft P_DMBASE", "panel k_2", "panel k_C"} {
+		if on[symbol] {
+			t.Errorf("%s has an outside check, yet it is on the list", symbol)
+		}
+	}
+	for _, symbol := range []string{"craft n_2", "panel k_Z", "panel sigma_d", "panel t_min", "panel k_SUP", "stiffener SM"} {
+		if !on[symbol] {
+			t.Errorf("%s has no outside check, yet it is not on the list", symbol)
+		}
+	}
+}
+
+func BenchmarkRun(b *testing.B) {
+	content, lib, table := shipped(b)
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := proof.Run(content, lib, table); err != nil {
+			b.Fatal(err)
+		}
+	}
+}

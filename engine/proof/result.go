@@ -50,4 +50,5 @@ type Untouched struct {
 	When   string // condition of the step, empty if it has none
 	Clause string
 	Basis  finding.Basis
+	Softly []string // sets that use the formula without being an outside check of it: practice, own arithmetic, memory
 }

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"io/fs"
 
-	"hullfile/engine/finding"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/unit"
@@ -18,7 +17,7 @@ func Run(files fs.FS, lib *method.Library, alloys *material.Table) (Sheet, error
 	if err != nil {
 		return Sheet{}, err
 	}
-	r := &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]bool{}}
+	r := &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{}}
 	var out Sheet
 	for _, s := range sets {
 		for i := range s.Cases {
@@ -33,7 +32,13 @@ func Run(files fs.FS, lib *method.Library, alloys *material.Table) (Sheet, error
 type runner struct {
 	lib     *method.Library
 	alloys  *material.Table
-	touched map[*method.Formula]bool
+	touched map[*method.Formula]*touch
+}
+
+// touch is which sets used a formula in a case that passed.
+type touch struct {
+	outside bool     // one of them is an outside check
+	softly  []string // the others, in order of name
 }
 
 // outcome is what the calculator gives for a case.
@@ -60,8 +65,8 @@ func (r *runner) run(s *set, c *row) Case {
 		out.Unit = got.unit
 	}
 	out.Pass = agrees(out.Got, want, tolerance)
-	if out.Pass && s.Basis == finding.Read {
-		r.touch(got.under, got.symbol)
+	if out.Pass {
+		r.touch(s, got.under, got.symbol)
 	}
 	return out
 }

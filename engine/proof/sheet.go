@@ -2,10 +2,12 @@ package proof
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
 
+	"hullfile/engine/finding"
 	"hullfile/engine/method"
 )
 
@@ -126,17 +128,37 @@ func quantity(in *method.Input, v any) (method.Quantity, string, error) {
 }
 
 // touch marks the formula of a result and every formula that it was reckoned from.
-func (r *runner) touch(w *method.Working, symbol string) {
+func (r *runner) touch(s *set, w *method.Working, symbol string) {
 	if w == nil {
 		return
 	}
-	shown, ok := w.Get(symbol)
-	if !ok || shown.Formula == nil || r.touched[shown.Formula] {
-		return
+	met := map[string]bool{}
+	var follow func(symbol string)
+	follow = func(symbol string) {
+		shown, ok := w.Get(symbol)
+		if !ok || shown.Formula == nil || met[shown.Symbol] {
+			return
+		}
+		met[shown.Symbol] = true
+		r.mark(s, shown.Formula)
+		for _, used := range shown.Uses {
+			follow(used)
+		}
 	}
-	r.touched[shown.Formula] = true
-	for _, used := range shown.Uses {
-		r.touch(w, used)
+	follow(symbol)
+}
+
+func (r *runner) mark(s *set, f *method.Formula) {
+	t := r.touched[f]
+	if t == nil {
+		t = &touch{}
+		r.touched[f] = t
+	}
+	switch {
+	case s.Basis == finding.Read:
+		t.outside = true
+	case !slices.Contains(t.softly, s.name):
+		t.softly = append(t.softly, s.name)
 	}
 }
 
@@ -146,8 +168,12 @@ func (r *runner) without() []Untouched {
 	for _, sheet := range r.lib.Sheets() {
 		for _, sc := range sheet.Scopes {
 			for _, st := range sc.Steps {
-				if !r.touched[st.Formula] {
-					out = append(out, untouched(sheet, sc, st))
+				t := r.touched[st.Formula]
+				if t == nil {
+					t = &touch{}
+				}
+				if !t.outside {
+					out = append(out, untouched(sheet, sc, st, t.softly))
 				}
 			}
 		}
@@ -155,8 +181,8 @@ func (r *runner) without() []Untouched {
 	return out
 }
 
-func untouched(sheet *method.Sheet, sc *method.Scope, st *method.Step) Untouched {
-	u := Untouched{Method: sheet.Name, Scope: sc.Name, Symbol: st.Symbol, Name: st.Name, Clause: st.Clause, Basis: st.Basis}
+func untouched(sheet *method.Sheet, sc *method.Scope, st *method.Step, softly []string) Untouched {
+	u := Untouched{Method: sheet.Name, Scope: sc.Name, Symbol: st.Symbol, Name: st.Name, Clause: st.Clause, Basis: st.Basis, Softly: softly}
 	if st.When != nil {
 		u.When = st.When.String()
 	}

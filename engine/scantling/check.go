@@ -23,7 +23,7 @@ func (j *judge) check(p *judged) finding.Check {
 		c.Has = fittedText(p.Fitted) + " mm"
 	}
 	if p.Standing == finding.NotShown {
-		c.Says = "not shown: " + p.Why
+		c.Says = "the thickness needed is not shown: " + p.Why
 		c.Settle = p.settle()
 		return c
 	}

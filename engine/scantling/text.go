@@ -32,13 +32,13 @@ func neededText(needed, fitted unit.MM) string {
 // roundUp rounds up at a decimal; what lies above it by less than a thousandth of a unit there is left alone.
 func roundUp(v float64, decimals int) float64 {
 	scale := math.Pow10(decimals)
-	return math.Ceil(v*scale-1e-3) / scale
+	return math.Ceil(float64(v*scale)-1e-3) / scale
 }
 
 // marginText writes fitted over needed rounded down to a hundredth, so that a margin never looks more than it is, and
 // one that is short never looks like 1.00.
 func marginText(margin float64, met bool) string {
-	down := math.Floor(margin*100+1e-6) / 100
+	down := math.Floor(float64(margin*100)+1e-6) / 100
 	if !met {
 		down = math.Min(down, 0.99)
 	}

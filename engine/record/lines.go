@@ -2,17 +2,16 @@ package record
 
 import "hullfile/engine/unit"
 
-// Lines is the shape of the hull as tables of its edges at stations. Positions as in Weight: x forward of the transom at
-// the bottom centre line, y to starboard, z above the base line. The hull is the same to port; between stations every
-// edge runs straight.
+// Lines is what the stations do not say about the shape of the hull.
 type Lines struct {
-	Stations []Station     `toml:"station" csv:"lines" doc:"stations from aft to forward"`
-	Camber   Val[unit.MM]  `toml:"deck_camber_mm" least:"0" most:"500" eg:"40" doc:"rise of the deck on the centre line above the sheer"`
-	Rake     Val[unit.Deg] `toml:"transom_rake_deg" least:"-45" most:"45" eg:"12" doc:"rake of the transom from the vertical, top aft"`
-	Sides    Val[string]   `toml:"decked" oneof:"fully decked|partly decked|open" doc:"how far the hull is closed at the sheer"`
+	Camber Val[unit.MM]  `toml:"deck_camber_mm" least:"0" most:"500" eg:"40" doc:"rise of the deck on the centre line above the sheer"`
+	Rake   Val[unit.Deg] `toml:"transom_rake_deg" least:"-45" most:"45" eg:"12" doc:"rake of the transom from the vertical, top aft"`
+	Sides  Val[string]   `toml:"decked" oneof:"fully decked|partly decked|open" doc:"how far the hull is closed at the sheer"`
 }
 
 // Station is one section of the hull: keel, chine, where there is one a flat (outer chine) and a knuckle, and sheer.
+// Positions as in Weight: x forward of the transom at the bottom centre line, y to starboard, z above the base line. The
+// hull is the same to port; between stations every edge runs straight.
 type Station struct {
 	Entry
 	X        Val[unit.M]  `toml:"x_m" must:"yes" least:"-3" most:"30" eg:"1.5" doc:"position of the station"`

@@ -128,7 +128,8 @@ type HullFile struct {
 	Weights   []Weight    `toml:"weight" csv:"weights" doc:"items of the weight breakdown"`
 	Weighings []Weighing  `toml:"weighing" doc:"weighings of the boat"`
 	Trials    []Trial     `toml:"trial" doc:"sea trials"`
-	Lines     Lines       `toml:"lines" doc:"shape of the hull as tables of its edges"`
+	Lines     Lines       `toml:"lines" doc:"what the stations do not say about the shape of the hull"`
+	Stations  []Station   `toml:"station" csv:"lines" doc:"shape of the hull as tables of its edges, from aft to forward"`
 	Recesses  []Recess    `toml:"recess" doc:"cockpits and wells that water can enter"`
 	Openings  []Opening   `toml:"opening" csv:"openings" doc:"ways for water into the hull"`
 	Documents []Document  `toml:"document" csv:"documents" doc:"certificates, photographs and reports"`

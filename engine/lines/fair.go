@@ -21,7 +21,7 @@ type Fair struct {
 }
 
 // Fairness holds every ordinate against the cubic through the two neighbours on either side. An ordinate stands out when
-// it is off by more than five millimetres and by more than six times the median of its edge: common practice of lofting,
+// it is off by more than eight millimetres and by more than six times the median of its edge: common practice of lofting,
 // no published limit.
 func (h *Hull) Fairness() []Fair {
 	var out []Fair
@@ -62,7 +62,7 @@ func (h *Hull) fair(e Edge, height bool) []Fair {
 	sort.Float64s(offs)
 	for i := range rows {
 		if r := &rows[i]; r.HasOff {
-			r.Stands = math.Abs(r.Off) > 0.005 && math.Abs(r.Off) > 6*offs[len(offs)/2]
+			r.Stands = math.Abs(r.Off) > 0.008 && math.Abs(r.Off) > 6*offs[len(offs)/2]
 		}
 	}
 	return worstOfRun(rows)

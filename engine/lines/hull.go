@@ -209,8 +209,8 @@ func (h *Hull) Along(e Edge) []hydrostatics.Vector {
 // FromRecord takes the records over. Stations keep their order; what is wrong with them is said by Check.
 func FromRecord(f *record.HullFile) *Hull {
 	h := &Hull{Camber: float64(f.Lines.Camber.V) / 1000}
-	for i := range f.Lines.Stations {
-		r := &f.Lines.Stations[i]
+	for i := range f.Stations {
+		r := &f.Stations[i]
 		s := Station{ID: r.ID, Place: r.At, X: float64(r.X.V), Round: float64(r.Round.V) / 1000}
 		s.At[Keel] = hydrostatics.Point{Z: float64(r.KeelZ.V)}
 		s.At[Chine] = point(r.ChineY.V, r.ChineZ.V)

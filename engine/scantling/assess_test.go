@@ -218,3 +218,18 @@ func TestYardSheets(t *testing.T) {
 		})
 	}
 }
+
+// Where both modes ask the same of the bottom, neither governs, and the side takes the greater pressure. Own arithmetic:
+// a light boat, a panel so large that both bottom pressures are the least pressure.
+func TestSideWhereNoModeGoverns(t *testing.T) {
+	h := hand{lwl: 4, bc: 1.2, deadrise: 17, mass: 600, speed: 12, category: "D", zone: "side", z: 0.2, top: 0.6, short: 1500, long: 3000}
+	p, _ := shipped(t).judgeOne(t, first(h.record()), second(h.record()))
+	slow, _ := p.Working.Value("P_BMD")
+	fast, _ := p.Working.Value("P_BMP")
+	sideSlow, _ := p.Working.Value("P_SMD")
+	sideFast, _ := p.Working.Value("P_SMP")
+	if slow != fast || p.Pressure != max(sideSlow, sideFast) {
+		t.Errorf("bottom %v and %v, side %v and %v, taken %v", slow, fast, sideSlow, sideFast, p.Pressure)
+	}
+	near(t, "pressure", p.Pressure, h.pressure())
+}

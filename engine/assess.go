@@ -20,7 +20,7 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 	d.Weight = weight.Assess(h, ref.Alloys)
 	d.Trials = trial.Assess(h, &y.Builder)
 	d.Documents = document.Assess(root, h)
-	d.Records = crosscheck.Assess(y, h)
+	d.Records = crosscheck.Assess(y, h, &d.Documents)
 	d.collect(y)
 	return d
 }

@@ -5,6 +5,7 @@ package crosscheck
 import (
 	"fmt"
 
+	"hullfile/engine/document"
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
 )
@@ -15,12 +16,13 @@ type Result struct {
 	Findings []finding.Finding
 }
 
-// Assess asks all questions about one hull of a yard.
-func Assess(y *record.Yard, h *record.Hull) Result {
+// Assess asks all questions about one hull of a yard. papers says which of its documents are there.
+func Assess(y *record.Yard, h *record.Hull, papers *document.Result) Result {
 	var r Result
 	r.Checks = append(r.Checks, identified(h)...)
 	r.Checks = append(r.Checks, issued(h)...)
 	r.Checks = append(r.Checks, weighedWith(&y.Builder, h)...)
+	r.Checks = append(r.Checks, signedSheets(h, papers)...)
 	r.Findings = append(r.Findings, sameHIN(y, h)...)
 	r.Findings = append(r.Findings, stateAgrees(h)...)
 	r.Findings = append(r.Findings, afterIssue(h)...)

@@ -5,6 +5,7 @@ import (
 	"testing"
 	"time"
 
+	"hullfile/engine/document"
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
 	"hullfile/engine/unit"
@@ -30,8 +31,8 @@ func orderly() *record.Yard {
 		LengthOverall: put(unit.M(7.9)), LengthHull: put(unit.M(7.4)), LengthWL: put(unit.M(6.6)), BeamHull: put(unit.M(2.5)), BeamChine: put(unit.M(2.1)),
 		LightMass: put(unit.KG(2000)), LoadedMass: put(unit.KG(2700)), FuelTank: put(unit.Litre(300)), FuelUsable: put(unit.Litre(285)),
 	}
-	h.Weighings = []record.Weighing{{Entry: record.Entry{ID: "W1", At: put(0).At}, Date: day(3, 1), By: put("mo"), Instrument: put("cells")}}
-	h.Trials = []record.Trial{{Entry: record.Entry{ID: "T1", At: put(0).At}, Date: day(4, 10), By: put("mo"), Mass: put(unit.KG(2300))}}
+	h.Weighings = []record.Weighing{{Entry: record.Entry{ID: "W1", At: put(0).At}, Date: day(3, 1), By: put("mo"), Instrument: put("cells"), Document: put("cert")}}
+	h.Trials = []record.Trial{{Entry: record.Entry{ID: "T1", At: put(0).At}, Date: day(4, 10), By: put("mo"), Mass: put(unit.KG(2300)), Document: put("cert")}}
 	h.Documents = []record.Document{{Entry: record.Entry{ID: "cert"}, Date: day(2, 1)}}
 	other := &record.Hull{Number: "H2"}
 	other.Identity = record.Identity{HIN: put("ZZ-ABC00002A626")}
@@ -44,13 +45,56 @@ func orderly() *record.Yard {
 	}
 }
 
+// papers holds every document of a hull as present.
+func papers(h *record.Hull) *document.Result {
+	r := &document.Result{}
+	for i := range h.Documents {
+		r.Documents = append(r.Documents, document.Document{Record: &h.Documents[i], Present: true, Matches: true, Bytes: 9})
+	}
+	return r
+}
+
+func TestSignedSheets(t *testing.T) {
+	rows := []struct {
+		where string
+		alter func(h *record.Hull, p *document.Result)
+		says  string
+	}{
+		{"no sheet named", func(h *record.Hull, p *document.Result) {
+			h.Trials[0].Document, h.Weighings[0].Document = record.Val[string]{}, record.Val[string]{}
+		}, "no signed sheet is named"},
+		{"named and not there", func(h *record.Hull, p *document.Result) { p.Documents[0].Present = false }, "document cert is named, but its file is not there"},
+		{"named and empty", func(h *record.Hull, p *document.Result) { p.Documents[0].Bytes = 0 }, "not there or not the one on record"},
+		{"named and altered", func(h *record.Hull, p *document.Result) { p.Documents[0].Matches = false }, "not the one on record"},
+	}
+	for _, r := range rows {
+		y := orderly()
+		h := y.Hulls[0]
+		p := papers(h)
+		r.alter(h, p)
+		found := 0
+		for _, c := range Assess(y, h, p).Checks {
+			if c.Rule != "trial-sheet" && c.Rule != "weighing-sheet" {
+				continue
+			}
+			found++
+			if c.Standing != finding.NotShown || !strings.Contains(c.Says, r.says) || c.Settle == "" {
+				t.Errorf("%s: %+v", r.where, c)
+			}
+		}
+		if found != 2 {
+			t.Errorf("%s: %d sheets looked for, want 2", r.where, found)
+		}
+	}
+}
+
 func TestAnOrderlyYard(t *testing.T) {
 	y := orderly()
-	r := Assess(y, y.Hulls[0])
+	r := Assess(y, y.Hulls[0], papers(y.Hulls[0]))
 	if len(r.Findings) != 0 {
 		t.Errorf("findings %v", r.Findings)
 	}
-	if len(r.Checks) != 3 {
+	if len(r.Checks) != 5 {
 		t.Fatalf("checks %v", r.Checks)
 	}
 	for _, c := range r.Checks {
@@ -89,7 +133,7 @@ func TestContradictions(t *testing.T) {
 		y := orderly()
 		r.alter(y, y.Hulls[0])
 		found := false
-		for _, f := range Assess(y, y.Hulls[0]).Findings {
+		for _, f := range Assess(y, y.Hulls[0], papers(y.Hulls[0])).Findings {
 			if f.Rule == r.rule && f.Subject == r.subject && strings.Contains(f.Says, r.says) {
 				found = true
 				if f.Kind != finding.Contradiction || f.Settle == "" || len(f.Places) < 2 {
@@ -98,7 +142,7 @@ func TestContradictions(t *testing.T) {
 			}
 		}
 		if !found {
-			t.Errorf("%s: no %s on %s with %q in %v", r.where, r.rule, r.subject, r.says, Assess(y, y.Hulls[0]).Findings)
+			t.Errorf("%s: no %s on %s with %q in %v", r.where, r.rule, r.subject, r.says, Assess(y, y.Hulls[0], papers(y.Hulls[0])).Findings)
 		}
 	}
 }
@@ -107,7 +151,7 @@ func TestSameDayIsInOrder(t *testing.T) {
 	y := orderly()
 	h := y.Hulls[0]
 	h.Trials[0].Date, h.Identity.Launched, h.Identity.Handed = h.Issue.Date, h.Issue.Date, h.Issue.Date
-	if all := Assess(y, h).Findings; len(all) != 0 {
+	if all := Assess(y, h, papers(h)).Findings; len(all) != 0 {
 		t.Errorf("everything on the day of the issue: %v", all)
 	}
 }
@@ -128,7 +172,7 @@ func TestGaps(t *testing.T) {
 			h.Identity.State = put(r.state)
 		}
 		got := map[string]finding.Standing{}
-		for _, c := range Assess(&record.Yard{Hulls: []*record.Hull{h}}, h).Checks {
+		for _, c := range Assess(&record.Yard{Hulls: []*record.Hull{h}}, h, papers(h)).Checks {
 			got[c.Rule] = c.Standing
 		}
 		if len(got) != len(r.want) {
@@ -145,7 +189,7 @@ func TestGaps(t *testing.T) {
 func TestHalfAnIssueIsAGapInBuildToo(t *testing.T) {
 	h := &record.Hull{Number: "H1"}
 	h.Identity.State, h.Issue.Number = put("in build"), put(1)
-	r := Assess(&record.Yard{Hulls: []*record.Hull{h}}, h)
+	r := Assess(&record.Yard{Hulls: []*record.Hull{h}}, h, papers(h))
 	if len(r.Checks) != 1 || strings.Join(r.Checks[0].Missing, " ") != "issue.date issue.by" {
 		t.Errorf("%+v", r.Checks)
 	}

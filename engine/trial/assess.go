@@ -60,7 +60,6 @@ func checks(t *Trial, b *record.Builder) []finding.Check {
 		calibration.Check(b, calibration.Use{
 			Subject: t.subject(), Key: t.key("instrument"), Instrument: t.Record.Instrument, Day: t.Record.Date,
 		}),
-		signedSheet(t.Record),
 	}
 	if t.burns() {
 		all = append(all, rangeStated(t))

@@ -1,7 +1,6 @@
 package trial
 
 import (
-	"fmt"
 	"strings"
 
 	"hullfile/engine/finding"
@@ -37,26 +36,6 @@ func particulars(rec *record.Trial) finding.Check {
 		c.Says = "not written: " + strings.Join(c.Missing, ", ")
 		c.Settle = "write them from the trial sheet"
 	}
-	return c
-}
-
-// signedSheet checks that the trial names the paper that shows it. Whether the paper is there is for the documents.
-func signedSheet(rec *record.Trial) finding.Check {
-	c := finding.Check{
-		Rule: "trial-sheet", Subject: "trial " + rec.ID,
-		Asks:  "a signed trial sheet stands behind the runs",
-		Basis: finding.Practice, Source: "practice", Places: []finding.Place{rec.At},
-	}
-	if name, ok := rec.Document.Get(); ok {
-		c.Standing = finding.Met
-		c.Says = fmt.Sprintf("document %s is named", name)
-		c.Places = []finding.Place{rec.Document.At}
-		return c
-	}
-	c.Standing = finding.NotShown
-	c.Says = "no trial sheet is named"
-	c.Missing = []string{"trial." + rec.ID + ".document"}
-	c.Settle = "put the signed sheet into the documents folder and name it"
 	return c
 }
 

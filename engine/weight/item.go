@@ -51,7 +51,7 @@ func reckon(rec *record.Weight, alloys *material.Table) (Item, reckoned) {
 // for something taken out: not knowing makes the boat heavier, never lighter.
 func (it *Item) take(w way) {
 	count := float64(it.Count)
-	bare := w.each * count
+	bare := float64(w.each * count)
 	margin := math.Abs(bare) * float64(it.Record.Margin.V) / 100
 	it.HasMass = true
 	it.Each, it.Margin, it.Mass = unit.KG(w.each), unit.KG(margin), unit.KG(bare+margin)

@@ -23,7 +23,7 @@ func (r *Result) sensitivity() {
 		if !it.HasMass {
 			continue
 		}
-		more := tenth * float64(it.Mass)
+		more := float64(tenth * float64(it.Mass))
 		it.MovesKG = unit.KG(more)
 		if r.Loaded.HasX && it.HasX && total+more > 0 {
 			arm := float64(it.Record.X.V - r.Loaded.X)

@@ -56,17 +56,6 @@ func check(d *desk, folder string, asJSON bool) error {
 	return err
 }
 
-// yardFindings are those of the yard's own records, which belong to no hull.
-func (r *reading) yardFindings() []finding.Finding {
-	var own []finding.Finding
-	for _, doubt := range r.yard.Doubts {
-		if doubt.Hull == "" {
-			own = append(own, doubt.Finding)
-		}
-	}
-	return own
-}
-
 // anythingWrong reports whether something is short or contradictory. Gaps and doubts are told but are not wrong.
 func anythingWrong(hulls []*engine.Dossier, yard []finding.Finding) bool {
 	for _, h := range hulls {

@@ -90,5 +90,5 @@ func (s *screen) written(h site.HullReport) {
 	s.verdict(h.Number+": ", h.Standing, told)
 	s.line("  %s", shown(h.Page))
 	s.line("  %s, %s, %.1f MB", count(h.Pages, "page", "pages"), count(h.Files, "file", "files"), float64(h.Bytes)/1e6)
-	s.line("  contents list sha256 %s", h.Root)
+	s.line("  SHA256SUMS: %s", h.Root)
 }

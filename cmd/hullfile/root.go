@@ -13,9 +13,9 @@ func rootCommand(d *desk) *cobra.Command {
 	root := &cobra.Command{
 		Use:   "hullfile",
 		Short: "Makes the technical file of a boat from a yard's plain records.",
-		Example: `  hullfile demo                      write an invented yard and its technical files, and say what to open
-  hullfile check skerry              read the yard folder skerry and say what is short, contradictory or missing
-  hullfile render skerry -o files    write the technical files of all its hulls to the folder files`,
+		Example: `  hullfile demo                    write an invented yard and its files
+  hullfile check skerry            say what is short, contradictory or missing
+  hullfile render skerry -o files  write the technical files of the yard's hulls`,
 		Version:                    version(),
 		SilenceUsage:               true,
 		SilenceErrors:              true,

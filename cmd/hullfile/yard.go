@@ -8,6 +8,7 @@ import (
 
 	"hullfile/content"
 	"hullfile/engine"
+	"hullfile/engine/finding"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
@@ -63,6 +64,17 @@ func (r *reading) dossiers() []*engine.Dossier {
 		all = append(all, engine.Assess(r.yard, h, r.ref, r.root))
 	}
 	return all
+}
+
+// yardFindings are those of the yard's own records, which belong to no hull.
+func (r *reading) yardFindings() []finding.Finding {
+	var own []finding.Finding
+	for _, doubt := range r.yard.Doubts {
+		if doubt.Hull == "" {
+			own = append(own, doubt.Finding)
+		}
+	}
+	return own
 }
 
 func (r *reading) close() { r.root.Close() }

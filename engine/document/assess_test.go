@@ -152,6 +152,22 @@ func TestValidOnTheLastDay(t *testing.T) {
 	}
 }
 
+// A paper used on two days must be valid on the later of them.
+func TestValidOnTheLaterOfTwoDays(t *testing.T) {
+	root, _ := yard(t, map[string]string{"hulls/H1/documents/good.pdf": pdf})
+	on := func(d int) record.Val[record.Date] { return put(record.Date{Year: 2026, Month: time.May, Day: d}) }
+	d := paper("a", "good.pdf")
+	d.Until = on(10)
+	for _, days := range [][2]int{{9, 11}, {11, 9}} {
+		h := hull(d)
+		h.Trials = []record.Trial{{Document: put("a"), Date: on(days[0])}}
+		h.Weighings = []record.Weighing{{Document: put("a"), Date: on(days[1])}}
+		if c := last(Assess(root, h)); c.Standing != finding.Short || c.Needed != "on 2026-05-11" {
+			t.Errorf("used on %v: %s, %s", days, c.Standing, c.Says)
+		}
+	}
+}
+
 func last(r Result) finding.Check { return r.Checks[len(r.Checks)-1] }
 
 func TestLinksAreRefused(t *testing.T) {

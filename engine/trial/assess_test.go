@@ -248,6 +248,17 @@ func TestFindings(t *testing.T) {
 	}
 }
 
+// Own arithmetic: in 3 m of water the wave goes sqrt(9.81 x 3) m/s = 10.5 kn, so 7.4 to 12.7 kn are distorted.
+func TestOnlySpeedsNearTheWaveAreShallow(t *testing.T) {
+	for speed, want := range map[unit.Knot]bool{7: false, 7.8: true, 12: true, 13: false, 30: false} {
+		h := tried(leg("a", 90, speed, 2500, 20), leg("a", 270, speed, 2500, 20))
+		h.Trials[0].Depth = put(unit.M(3))
+		if got := hasRule(Assess(h, builder()).Findings, "trial-shallow", finding.Doubt); got != want {
+			t.Errorf("%v kn: doubted %v, want %v", speed, got, want)
+		}
+	}
+}
+
 func TestRangeIsNeverReckonedWithTheTankVolume(t *testing.T) {
 	h := tried(good()...)
 	h.Boat.FuelUsable = record.Val[unit.Litre]{}

@@ -170,15 +170,28 @@ func TestTotals(t *testing.T) {
 }
 
 func TestACentreNeedsEveryPosition(t *testing.T) {
-	b := item("b", 100, 3, 0, 0.9)
-	b.Y = record.Val[unit.M]{}
-	res := Assess(boat(item("a", 300, 1, 0.2, 0.5), b), nil)
-	if !res.Light.HasX || res.Light.HasY || !res.Light.HasZ || fmt.Sprint(res.Light.Without) != "[b]" {
-		t.Errorf("light %+v", res.Light)
+	var none record.Val[unit.M]
+	rows := []struct {
+		where   string
+		alter   func(*record.Weight)
+		x, y, z bool
+		key     string
+	}{
+		{"without x", func(w *record.Weight) { w.X = none }, false, true, true, "x_m"},
+		{"without y", func(w *record.Weight) { w.Y = none }, true, false, true, "y_m"},
+		{"without z", func(w *record.Weight) { w.Z = none }, true, true, false, "z_m"},
 	}
-	c := one(t, res.Checks, "weight-centre")
-	if c.Standing != finding.NotShown || !strings.Contains(c.Says, "b (y_m)") || c.Missing[0] != "weight.b.y_m" {
-		t.Errorf("%+v", c)
+	for _, r := range rows {
+		b := item("b", 100, 3, 0, 0.9)
+		r.alter(&b)
+		res := Assess(boat(b, item("a", 300, 1, 0.2, 0.5)), nil)
+		if l := res.Light; l.HasX != r.x || l.HasY != r.y || l.HasZ != r.z || fmt.Sprint(l.Without) != "[b]" || l.Mass != 400 {
+			t.Errorf("%s: %+v", r.where, l)
+		}
+		c := one(t, res.Checks, "weight-centre")
+		if c.Standing != finding.NotShown || !strings.Contains(c.Says, "b ("+r.key+")") || c.Missing[0] != "weight.b."+r.key {
+			t.Errorf("%s: %+v", r.where, c)
+		}
 	}
 }
 

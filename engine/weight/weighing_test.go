@@ -33,6 +33,7 @@ func TestWeighing(t *testing.T) {
 		{"own arithmetic: as reckoned", []record.Weight{item("a", 1000, 1.5, 0, 0)}, nil, finding.Met, finding.Met},
 		{"own arithmetic: 40 kg and 4 % apart", []record.Weight{item("a", 960, 1.5, 0, 0)}, nil, finding.Short, finding.Met},
 		{"own arithmetic: 100 mm apart", []record.Weight{item("a", 1000, 1.4, 0, 0)}, nil, finding.Met, finding.Short},
+		{"own arithmetic: 40 kg too light and 100 mm too far aft", []record.Weight{item("a", 1040, 1.6, 0, 0)}, nil, finding.Short, finding.Short},
 		{"ashore is not counted", []record.Weight{item("a", 1000, 1.5, 0, 0), item("seat", 50, 2, 0, 0)},
 			func(w *record.Weighing) { w.Ashore = put([]string{"seat"}) }, finding.Met, finding.Met},
 		{"own arithmetic: aboard is counted, (900 x 1.4 + 100 x 2.4)/1000", []record.Weight{item("a", 900, 1.4, 0, 0), carry("fuel", 100, 2.4), carry("crew", 300, 1)},

@@ -17,17 +17,17 @@ type completer struct {
 
 func (c *completer) table(t *table, n *node, way *trail) {
 	for _, f := range t.fields {
-		kid, to := n.kid(f.key), way.to(f.key)
+		kid := n.kid(f.key)
 		switch {
 		case kid == nil && f.must:
-			c.fs.add(n.key, to.String(), "add "+f.key+": "+f.inShort(), "missing")
+			c.fs.add(n.key, way.to(f.key).String(), "add "+f.key+": "+f.inShort(), "missing")
 		case kid == nil || kid.shape == broken:
 		case f.kind == plain:
-			c.table(f.sub, kid, to)
+			c.table(f.sub, kid, way.to(f.key))
 		case f.kind == entries:
-			c.entries(f, kid, to)
-		default:
-			c.value(f, kid, n, to)
+			c.entries(f, kid, way.to(f.key))
+		case f.looksAround():
+			c.value(f, kid, n, way.to(f.key))
 		}
 	}
 }
@@ -60,6 +60,11 @@ func solid(n *node) []string {
 		}
 	}
 	return all
+}
+
+// looksAround reports whether a value has anything to be held against once the whole hull is known.
+func (f *field) looksAround() bool {
+	return f.ref != "" || f.after != nil || f.upto != "" || f.low.set
 }
 
 func (c *completer) value(f *field, n, table *node, way *trail) {

@@ -48,7 +48,7 @@ func (o *overlay) entries(f *field, base, over *node, way *trail) *node {
 		case kid.shape != branch || old != nil && old.shape != branch:
 			out.put(name, kid)
 		default:
-			o.back(to.subject())
+			o.back(to)
 			out.put(name, o.table(f.sub, old, kid, to))
 		}
 	}
@@ -63,7 +63,11 @@ func nothingBelow(name string, base *node) string {
 }
 
 // back forgets that an entry was taken away further down, now that it is there again.
-func (o *overlay) back(subject string) {
+func (o *overlay) back(way *trail) {
+	if len(o.absent) == 0 {
+		return
+	}
+	subject := way.subject()
 	o.absent = slices.DeleteFunc(o.absent, func(a Absent) bool { return a.Subject == subject })
 }
 

@@ -116,24 +116,34 @@ type Absent struct {
 
 // HullFile is what may stand in hull.toml and in design.toml.
 type HullFile struct {
-	Design    Val[string] `toml:"design" ref:"design" in:"hull" doc:"name of the design folder that this hull is laid over; in hull.toml only"`
-	BasedOn   Val[string] `toml:"based_on" ref:"design" in:"design" doc:"name of the design that this design is a variant of; in design.toml only"`
-	NumberKey Val[string] `toml:"number" in:"hull" doc:"the yard's own hull number; must agree with the folder name"`
-	Title     Val[string] `toml:"title" doc:"what the boat is called in words, e.g. harbour launch"`
-	Identity  Identity    `toml:"identity" doc:"what makes this boat this boat"`
-	Issue     Issue       `toml:"issue" doc:"which issue of the technical file this is"`
-	Boat      Boat        `toml:"boat" doc:"principal data of the boat"`
-	Rules     Rules       `toml:"rules" doc:"by which method sheets the boat is reckoned"`
-	Panels    []Panel     `toml:"panel" csv:"panels" doc:"plate panels between stiffeners"`
-	Weights   []Weight    `toml:"weight" csv:"weights" doc:"items of the weight breakdown"`
-	Weighings []Weighing  `toml:"weighing" doc:"weighings of the boat"`
-	Trials    []Trial     `toml:"trial" doc:"sea trials"`
-	Lines     Lines       `toml:"lines" doc:"what the stations do not say about the shape of the hull"`
-	Stations  []Station   `toml:"station" csv:"lines" doc:"shape of the hull as tables of its edges, from aft to forward"`
-	Recesses  []Recess    `toml:"recess" doc:"cockpits and wells that water can enter"`
-	Openings  []Opening   `toml:"opening" csv:"openings" doc:"ways for water into the hull"`
-	Documents []Document  `toml:"document" csv:"documents" doc:"certificates, photographs and reports"`
-	Notes     []Note      `toml:"note" doc:"notes in Markdown that belong in the file"`
+	Design      Val[string]     `toml:"design" ref:"design" in:"hull" doc:"name of the design folder that this hull is laid over; in hull.toml only"`
+	BasedOn     Val[string]     `toml:"based_on" ref:"design" in:"design" doc:"name of the design that this design is a variant of; in design.toml only"`
+	NumberKey   Val[string]     `toml:"number" in:"hull" doc:"the yard's own hull number; must agree with the folder name"`
+	Title       Val[string]     `toml:"title" doc:"what the boat is called in words, e.g. harbour launch"`
+	Identity    Identity        `toml:"identity" doc:"what makes this boat this boat"`
+	Issue       Issue           `toml:"issue" doc:"which issue of the technical file this is"`
+	Boat        Boat            `toml:"boat" doc:"principal data of the boat"`
+	Rules       Rules           `toml:"rules" doc:"by which method sheets the boat is reckoned"`
+	Panels      []Panel         `toml:"panel" csv:"panels" doc:"plate panels between stiffeners"`
+	Weights     []Weight        `toml:"weight" csv:"weights" doc:"items of the weight breakdown"`
+	Weighings   []Weighing      `toml:"weighing" doc:"weighings of the boat"`
+	Trials      []Trial         `toml:"trial" doc:"sea trials"`
+	Lines       Lines           `toml:"lines" doc:"what the stations do not say about the shape of the hull"`
+	Stations    []Station       `toml:"station" csv:"lines" doc:"shape of the hull as tables of its edges, from aft to forward"`
+	Recesses    []Recess        `toml:"recess" doc:"cockpits and wells that water can enter"`
+	Openings    []Opening       `toml:"opening" csv:"openings" doc:"ways for water into the hull"`
+	Afloat      Afloat          `toml:"afloat" doc:"by what the boat is judged afloat"`
+	Tanks       []Tank          `toml:"tank" csv:"tanks" doc:"tanks with their contents"`
+	CrewAreas   []CrewArea      `toml:"crew_area" csv:"crew_areas" doc:"places where people can be"`
+	Conditions  []Condition     `toml:"condition" doc:"states of loading; the usual ones are derived if not written"`
+	Buoyancy    []Buoyancy      `toml:"buoyancy" csv:"buoyancy" doc:"foam and air chambers that keep a swamped boat up"`
+	HeelTests   []HeelTest      `toml:"heel_test" doc:"inclining tests"`
+	Freeboards  []FreeboardTest `toml:"freeboard" doc:"freeboards measured afloat"`
+	OffsetTests []OffsetTest    `toml:"offset_test" doc:"tests with people to one side"`
+	SwampTests  []SwampTest     `toml:"swamp_test" doc:"tests of the boat full of water"`
+	ListTests   []ListTest      `toml:"list_test" doc:"float-to-list tests"`
+	Documents   []Document      `toml:"document" csv:"documents" doc:"certificates, photographs and reports"`
+	Notes       []Note          `toml:"note" doc:"notes in Markdown that belong in the file"`
 }
 
 // Identity is what makes this boat this boat.

@@ -94,6 +94,7 @@ func TestFaults(t *testing.T) {
 		{"word in list that cannot be", step("zone in [\"side\", \"deck\"] ? 1 : 2"), "f.toml:19:29: c.step.y.formula: zone is never \"deck\"\n    known here: bottom, side"},
 		{"branches of two kinds", step("x > 2 ? 1 : \"a\""), "f.toml:19:24: c.step.y.formula: a is a word, here must stand a number"},
 		{"number as condition", step("x ? 1 : 2"), "f.toml:19:12: c.step.y.formula: x is a number, here must stand a condition"},
+		{"not without brackets", step("not x > 2 ? 1 : 2"), "f.toml:19:16: c.step.y.formula: x is a number, here must stand a condition\n    put what not denies in brackets: not (a > b)"},
 		{"order of words", step("zone < \"side\" ? 1 : 2"), "f.toml:19:12: c.step.y.formula: zone is a word and cannot be compared so"},
 		{"in a number", step("x in zone ? 1 : 2"), "f.toml:19:14: c.step.y.formula: after in must stand a list of words\n    write category in [\"A\", \"B\"]"},
 		{"open quote", step("1\nwhen = x"), "f.toml:19:13: is no TOML: strings cannot contain newlines"},

@@ -42,8 +42,10 @@ func (k kinds) of(n *Node) (kind, *slip) {
 		return "", &slip{n.at, "a list of words may stand only after in", ""}
 	case OpCompare:
 		return truth, k.compared(n)
-	case OpAnd, OpOr, OpNot:
+	case OpAnd, OpOr:
 		return truth, k.all(n, truth)
+	case OpNot:
+		return truth, k.denied(n)
 	case OpCases:
 		return k.cases(n)
 	case OpTable:
@@ -62,6 +64,15 @@ func (k kinds) all(n *Node, want kind) *slip {
 		}
 	}
 	return nil
+}
+
+// denied checks "not", which binds more firmly than a comparison.
+func (k kinds) denied(n *Node) *slip {
+	wrong := k.is(n.Args[0], truth)
+	if wrong != nil && wrong.hint == "" {
+		wrong.hint = "put what not denies in brackets: not (a > b)"
+	}
+	return wrong
 }
 
 func (k kinds) is(n *Node, want kind) *slip {

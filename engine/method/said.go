@@ -73,7 +73,7 @@ func (p *printer) call(n *Node) piece {
 		if first, _ := utf8.DecodeRuneInString(arg.text); degrees && arg.single() && unicode.IsDigit(first) {
 			arg.text += "°"
 		}
-		args = append(args, arg.text)
+		args = append(args, arg.at(either)) // the comma of a case distinction is not one of the list
 	}
 	return piece{name + "(" + strings.Join(args, ", ") + ")", atom}
 }

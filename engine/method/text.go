@@ -202,10 +202,10 @@ func (p *printer) fraction(n *Node) piece {
 	if a.single() && b.single() {
 		sign = "/"
 	}
-	switch a.binds {
-	case over:
-		return piece{a.at(rooted) + sign + b.at(rooted), over}
-	case minus:
+	switch {
+	case n.Args[0].Op == OpDiv:
+		return piece{"(" + a.text + ")" + sign + b.at(rooted), over}
+	case a.binds == minus:
 		return piece{a.text + sign + b.at(rooted), minus}
 	}
 	return piece{a.at(times) + sign + b.at(rooted), over}

@@ -24,7 +24,7 @@ func (l *leaf) fields(rec any, skip ...string) []Fact {
 			continue
 		}
 		quantity, _ := unit.Of(val.FieldByName("V").Type().Name())
-		fact := Fact{Key: key, Name: plainKey(key, quantity.Suffix), Unit: quantity.Sign, Note: tag.Get("doc"), Value: Figure{Why: "not recorded"}}
+		fact := Fact{Key: key, Name: label(key, quantity.Suffix), Unit: quantity.Sign, Note: tag.Get("doc"), Value: Figure{Why: "not recorded"}}
 		if val.FieldByName("Set").Bool() {
 			fact.Value = Figure{Text: wordsOf(val.FieldByName("V"), quantity.Sign)}
 			fact.Place = l.place(val.FieldByName("At").Interface().(finding.Place))
@@ -47,8 +47,18 @@ func onlyWritten(all []Fact) []Fact {
 	return out
 }
 
-// plainKey turns a record key into words: short_side_mm is "short side".
-func plainKey(key, suffix string) string {
+// labels names the keys whose words alone would not be understood.
+var labels = map[string]string{
+	"hin": "hull identification number", "x_m": "centre, forward of the aft end of the waterline", "z_m": "centre, above the loaded waterline",
+	"hull_top_m": "edge of the hull above the loaded waterline", "by": "by", "reason": "why this issue was made", "number": "number of the issue",
+	"date": "date", "load_aboard": "load on board", "ashore": "not on board", "structure": "method sheet for the structure", "maker_code": "maker's code",
+}
+
+// label turns a record key into words: short_side_mm is "short side".
+func label(key, suffix string) string {
+	if words, named := labels[key]; named {
+		return words
+	}
 	if suffix != "" {
 		key = strings.TrimSuffix(key, "_"+suffix)
 	}

@@ -39,10 +39,12 @@ func mass(v float64) string {
 func written(v float64, sign string) string {
 	least := 0
 	switch sign {
-	case "kn", "°":
+	case "kn":
 		least = 1
 	case "m", "m²":
-		least = 2
+		if math.Abs(v) < 20 && v != 0 {
+			least = 2
+		}
 	case "mm":
 		if math.Abs(v) < 30 && v != 0 {
 			least = 1
@@ -57,6 +59,9 @@ func writtenDecimals(v float64) int {
 	_, part, _ := strings.Cut(text, ".")
 	return min(len(part), 6)
 }
+
+// times gives fitted over needed rounded down to a hundredth, so that a margin never looks more than it is.
+func times(margin float64) string { return unit.Text(math.Floor(float64(margin*100)+1e-6)/100, 2) }
 
 // has gives a figure with so many decimals, or the reason why it is not there.
 func has(ok bool, text, why string) Figure {

@@ -138,6 +138,14 @@ func (b *book) countOpen() {
 	}
 }
 
+// closed ends a sentence with a full stop, where it has no end yet.
+func closed(s string) string {
+	if s == "" || strings.HasSuffix(s, ".") || strings.HasSuffix(s, "?") || strings.HasSuffix(s, ":") {
+		return s
+	}
+	return s + "."
+}
+
 // capital gives a sentence a capital first letter.
 func capital(s string) string {
 	for _, r := range s {

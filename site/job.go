@@ -46,6 +46,7 @@ type HullReport struct {
 	Files    int
 	Bytes    int64
 	Root     string // hash of the contents list, as printed on the cover
+	Sums     string // hash of SHA256SUMS, as printed in the register
 }
 
 // Render writes the technical files of the job's hulls and the yard's register. Everything is written beside the

@@ -152,6 +152,9 @@ func (l *leaf) subjectAs(subject, text string) Link {
 // about gives a link to where a finding or a check of a rule is shown.
 func (l *leaf) about(rule, subject string) Link {
 	t, ok := l.shownAt(rule, subject)
+	if ok && subject == "boat" {
+		return l.way(t, ok, strings.ToLower(l.sectionOf(t.path).title))
+	}
 	return l.way(t, ok, subject)
 }
 
@@ -161,6 +164,9 @@ func (l *leaf) way(t target, ok bool, text string) Link {
 	}
 	if t.path == l.at.path && t.anchor == "" {
 		return Link{Text: text, Href: "#main"}
+	}
+	if t.path == l.at.path {
+		return Link{Text: text, Href: "#" + t.anchor}
 	}
 	return Link{Text: text, Href: l.to(t.path, t.anchor), To: t.no}
 }
@@ -194,13 +200,22 @@ func (l *leaf) place(p finding.Place) Link {
 	return Link{Text: text, Href: l.to(recordPage(p.File), anchor)}
 }
 
+// places gives links to several lines, each once. After the first of a file its further lines are named by their number.
 func (l *leaf) places(all []finding.Place) []Link {
 	var out []Link
+	seen := map[Link]bool{}
+	last := ""
 	for _, p := range all {
 		link := l.place(p)
-		if link.Text != "" && (len(out) == 0 || out[len(out)-1] != link) {
-			out = append(out, link)
+		if link.Text == "" || seen[link] {
+			continue
 		}
+		seen[link] = true
+		if p.File == last && p.Line > 0 {
+			link.Text = strconv.Itoa(p.Line)
+		}
+		last = p.File
+		out = append(out, link)
 	}
 	return out
 }

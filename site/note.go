@@ -13,7 +13,6 @@ import (
 	"github.com/yuin/goldmark/extension"
 	east "github.com/yuin/goldmark/extension/ast"
 	"github.com/yuin/goldmark/parser"
-	"github.com/yuin/goldmark/renderer/html"
 	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
 )
@@ -37,11 +36,19 @@ func shippedNotes(files fs.FS) (map[string]template.HTML, error) {
 		if err != nil {
 			return nil, err
 		}
-		if out[strings.TrimSuffix(path.Base(name), ".md")], err = prose(string(raw), 3, nil); err != nil {
+		if out[strings.TrimSuffix(path.Base(name), ".md")], err = prose(withoutTitle(string(raw)), 3, nil); err != nil {
 			return nil, fmt.Errorf("%s: %w", name, err)
 		}
 	}
 	return out, nil
+}
+
+// withoutTitle takes away the title of a note of ours; the page has a heading of its own for it.
+func withoutTitle(markdown string) string {
+	if first, rest, found := strings.Cut(markdown, "\n"); found && strings.HasPrefix(first, "# ") {
+		return rest
+	}
+	return markdown
 }
 
 // prose renders Markdown. Headings begin at the given level and skip none. Raw HTML is left out. A link may lead to a
@@ -51,7 +58,6 @@ func prose(markdown string, level int, way func(subject string) string) (templat
 	md := goldmark.New(
 		goldmark.WithExtensions(extension.NewTable(extension.WithTableCellAlignMethod(extension.TableCellAlignNone)), extension.Strikethrough, extension.DefinitionList),
 		goldmark.WithParserOptions(parser.WithASTTransformers(util.Prioritized(tamer{level, way}, 900))),
-		goldmark.WithRendererOptions(html.WithXHTML()),
 	)
 	var out bytes.Buffer
 	if err := md.Convert([]byte(markdown), &out); err != nil {

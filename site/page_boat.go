@@ -11,7 +11,7 @@ type BoatPage struct {
 	Number      string
 	Title       string
 	Use         string
-	Missing     int // principal data that nobody wrote
+	Says        BoatSays
 	Principal   []Fact
 	Identity    []Fact
 	Issue       []Fact
@@ -21,8 +21,16 @@ type BoatPage struct {
 	Instruments []InstrumentRow
 	Absent      []AbsentRow
 	Findings    []FindingRow
+	Checks      []CheckRow
 	Notes       []Note
 	Caution     template.HTML
+}
+
+// BoatSays is the answer about the record of the boat itself; the cover says it too.
+type BoatSays struct {
+	Values  int // principal data
+	Missing int // of them not written
+	HIN     string
 }
 
 // PersonRow is somebody who did something that the file relies on.
@@ -62,12 +70,12 @@ func (l *leaf) boatPage() (BoatPage, error) {
 		return BoatPage{}, err
 	}
 	p := BoatPage{
-		Number: h.Number, Title: h.Title.V, Use: h.Boat.Use.V, Principal: l.fields(&h.Boat, "use"), Identity: l.fields(&h.Identity),
+		Number: h.Number, Title: h.Title.V, Use: h.Boat.Use.V, Says: l.boatSays(), Principal: l.fields(&h.Boat, "use"), Identity: l.fields(&h.Identity),
 		Issue: l.fields(&h.Issue), Rules: l.fields(&h.Rules), Builder: l.fields(builder, "invented"),
 		Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["boat"],
+		Checks: l.checkRows(l.otherChecks()),
 	}
 	p.Identity = append([]Fact{{Name: "hull number", Value: Figure{Text: h.Number}, Note: "the yard's own number"}, l.designFact()}, p.Identity...)
-	p.Missing = len(p.Principal) - len(onlyWritten(p.Principal))
 	for i := range builder.People {
 		p.People = append(p.People, l.personRow(&builder.People[i]))
 	}
@@ -78,6 +86,11 @@ func (l *leaf) boatPage() (BoatPage, error) {
 		p.Absent = append(p.Absent, AbsentRow{a.Subject, l.place(a.At), l.place(a.Was)})
 	}
 	return p, nil
+}
+
+func (l *leaf) boatSays() BoatSays {
+	all := l.fields(&l.hull.Boat, "use")
+	return BoatSays{Values: len(all), Missing: len(all) - len(onlyWritten(all)), HIN: l.hull.Identity.HIN.V}
 }
 
 func (l *leaf) designFact() Fact {

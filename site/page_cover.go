@@ -13,6 +13,8 @@ type CoverPage struct {
 	Use         string
 	Verdict     Verdict
 	Facts       []Fact
+	Boat        Discipline
+	Data        BoatSays
 	Structure   Discipline
 	Panels      StructureSays
 	Weight      Discipline
@@ -56,6 +58,7 @@ func (l *leaf) coverPage() (CoverPage, error) {
 	d, h := l.dossier, l.hull
 	c := CoverPage{
 		Number: h.Number, Title: h.Title.V, Use: h.Boat.Use.V, Verdict: l.verdict(), Facts: l.coverFacts(),
+		Boat: l.discipline(boatPath, l.otherChecks()), Data: l.boatSays(),
 		Structure: l.discipline(structurePath, d.Structure.Checks), Panels: l.structureSays(),
 		Weight: l.discipline(weightPath, d.Weight.Checks), Masses: l.weightSays(),
 		Trials: l.discipline(trialsPath, d.Trials.Checks), Speeds: l.trialsSays(),

@@ -1,9 +1,14 @@
 package site
 
-import "hullfile/engine/finding"
+import (
+	"html/template"
+
+	"hullfile/engine/finding"
+)
 
 // FindingsPage tells everything that a reader must be told, by kind, then what was assumed, then every check.
 type FindingsPage struct {
+	Caution     template.HTML
 	Verdict     Verdict
 	Groups      []FindingGroup
 	Assumptions []AssumptionRow
@@ -25,7 +30,7 @@ type AssumptionRow struct {
 }
 
 func (l *leaf) findingsPage() (FindingsPage, error) {
-	p := FindingsPage{Verdict: l.verdict(), Checks: l.checkRows(l.dossier.Checks)}
+	p := FindingsPage{Caution: l.press.notes["findings"], Verdict: l.verdict(), Checks: l.checkRows(l.dossier.Checks)}
 	for i := range p.Verdict.Counts {
 		p.Verdict.Counts[i].Href = "#" + p.Verdict.Counts[i].Kind.Word
 	}
@@ -43,7 +48,7 @@ func (l *leaf) findingsPage() (FindingsPage, error) {
 		}
 	}
 	for _, a := range l.dossier.Assumptions {
-		p.Assumptions = append(p.Assumptions, AssumptionRow{l.subject(a.Subject), a.Says, a.Settle, basis(a.Basis)})
+		p.Assumptions = append(p.Assumptions, AssumptionRow{l.subject(a.Subject), closed(capital(a.Says)), closed(capital(a.Settle)), basis(a.Basis)})
 	}
 	return p, nil
 }

@@ -50,7 +50,7 @@ func (l *leaf) panelPage(p *scantling.Panel) (PanelPage, error) {
 		Findings: l.findingsHere(""),
 	}
 	if p.Margin > 0 {
-		page.Needed, page.Margin = unit.Text(p.Needed, 2), unit.Text(p.Margin, 2)
+		page.Needed, page.Margin = unit.Text(p.Needed, 2), times(p.Margin)
 	}
 	if s := l.dossier.Structure.Sheet; s != nil {
 		page.Sheet, page.Work = l.sheetLink(s), workOf(s)

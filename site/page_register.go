@@ -152,7 +152,7 @@ func report(p *press, s *stage, lines []line) Report {
 	for _, n := range lines {
 		out.Hulls = append(out.Hulls, HullReport{
 			Number: n.number, Page: filepath.Join(s.final(n.number), coverName), Standing: n.standing, Counts: n.counts,
-			Pages: n.pages, Files: n.files, Bytes: n.bytes, Root: n.root,
+			Pages: n.pages, Files: n.files, Bytes: n.bytes, Root: n.root, Sums: n.sums,
 		})
 	}
 	return out

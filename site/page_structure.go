@@ -47,8 +47,7 @@ type Zone struct {
 	Rows []PanelRow
 }
 
-// PanelRow is one panel in the table of its zone. The marks say what is true of all rows of the row, so that the
-// columns can be read down.
+// PanelRow is one panel in the table of its zone.
 type PanelRow struct {
 	Link     Link
 	Where    string
@@ -101,7 +100,7 @@ func (l *leaf) panelRow(p *scantling.Panel) PanelRow {
 		Sides: written(float64(rec.Short.V), "mm") + " × " + written(float64(rec.Long.V), "mm"), Alloy: rec.Alloy.V,
 		Pressure: has(p.Pressure > 0, unit.Text(p.Pressure, 1), "not shown"),
 		Needed:   has(shown, unit.Text(p.Needed, 2), "not shown"), Fitted: written(float64(p.Fitted), "mm"),
-		Margin: has(p.Margin > 0, unit.Text(p.Margin, 2), "not shown"), Governs: governing(p), Standing: standing(p.Standing), Why: p.Why, Place: l.place(rec.At),
+		Margin: has(p.Margin > 0, times(p.Margin), "not shown"), Governs: governing(p), Standing: standing(p.Standing), Why: p.Why, Place: l.place(rec.At),
 	}
 }
 
@@ -146,7 +145,7 @@ func (l *leaf) structureSays() StructureSays {
 func (l *leaf) panelBrief(p *scantling.Panel) PanelBrief {
 	return PanelBrief{
 		Link: l.subjectAs("panel "+p.Record.ID, p.Record.ID), Where: p.Record.Where.V, Fitted: written(float64(p.Fitted), "mm"),
-		Needed: unit.Text(p.Needed, 2), Margin: unit.Text(p.Margin, 2),
+		Needed: unit.Text(p.Needed, 2), Margin: times(p.Margin),
 	}
 }
 

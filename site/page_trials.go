@@ -164,7 +164,7 @@ func (l *leaf) runRow(setting string, r *trial.Run) RunRow {
 	rec := r.Record
 	return RunRow{
 		Setting: setting, RPM: measured(rec.RPM, "rpm"), Heading: has(rec.Heading.Set, unit.Text(rec.Heading.V, 0), "not recorded"), Speed: measured(rec.Speed, "kn"),
-		Fuel: has(rec.Fuel.Set, unit.Text(rec.Fuel.V, 1), "not recorded"), Trim: measured(rec.Trim, "°"), Duration: measured(rec.Seconds, "s"),
+		Fuel: has(rec.Fuel.Set, unit.Text(rec.Fuel.V, 1), "not recorded"), Trim: has(rec.Trim.Set, unit.Text(rec.Trim.V, 1), "not recorded"), Duration: measured(rec.Seconds, "s"),
 		Used: r.Used, Why: r.Why, Place: l.place(rec.At),
 	}
 }

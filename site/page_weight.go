@@ -39,7 +39,7 @@ type WeightSays struct {
 	Date     string
 	Mass     string // weighed
 	Diff     string // weighed less reckoned, with its sign
-	DiffPart string // in percent of the reckoned mass
+	DiffPart string // in percent of the mass weighed
 }
 
 // TotalRow is one sum with its centre.
@@ -215,8 +215,8 @@ func (l *leaf) weightSays() WeightSays {
 		w := &r.Weighings[n-1]
 		s.Weighed, s.Mass, s.Diff = true, mass(float64(w.Mass)), signed(float64(w.DiffMass), 0)
 		s.Date = w.Record.Date.V.Long()
-		if w.Reckoned.Mass > 0 {
-			s.DiffPart = signed(float64(w.DiffMass)/float64(w.Reckoned.Mass)*100, 1)
+		if w.Mass > 0 {
+			s.DiffPart = signed(float64(w.DiffMass)/float64(w.Mass)*100, 1)
 		}
 	}
 	return s

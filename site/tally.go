@@ -33,6 +33,18 @@ func tally(checks []finding.Check) Tally {
 	return t
 }
 
+// otherChecks gives the checks that belong to no discipline with a page of its own: those of the boat as a whole, of its
+// lines, and of the records held against each other.
+func (b *book) otherChecks() []finding.Check {
+	var out []finding.Check
+	for _, c := range b.dossier.Checks {
+		if b.rulePage[c.Rule] == "" {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
 // checksOf gives the checks about one subject, or about subjects that begin with it.
 func checksOf(checks []finding.Check, subject string) []finding.Check {
 	var out []finding.Check
@@ -77,12 +89,23 @@ type FindingRow struct {
 }
 
 func (l *leaf) findingRow(f finding.Finding, n int) FindingRow {
-	row := FindingRow{Kind: kind(f.Kind), Subject: f.Subject, Says: f.Says, Places: l.places(f.Places), Settle: f.Settle, Working: l.about(f.Rule, f.Subject)}
+	row := FindingRow{Kind: kind(f.Kind), Subject: subjectWords(f.Subject), Says: closed(f.Says), Places: l.places(f.Places), Settle: closed(capital(f.Settle)), Working: l.about(f.Rule, f.Subject)}
+	if row.Subject == "" {
+		row.Says = capital(row.Says)
+	}
 	if n > 0 {
 		row.No = strconv.Itoa(n)
 		row.ID = "f" + row.No
 	}
 	return row
+}
+
+// subjectWords names what a finding is about; the boat as a whole needs no name.
+func subjectWords(subject string) string {
+	if subject == "boat" || subject == "weights" || subject == "documents" {
+		return ""
+	}
+	return capital(subject)
 }
 
 // findingsHere gives the findings that belong on this page, or at one anchor of it.
@@ -118,7 +141,7 @@ func (l *leaf) checkRows(checks []finding.Check) []CheckRow {
 	out := make([]CheckRow, 0, len(checks))
 	for _, c := range checks {
 		out = append(out, CheckRow{
-			Subject: l.about(c.Rule, c.Subject), Asks: c.Asks, Needed: c.Needed, Has: c.Has, Standing: standing(c.Standing), Says: c.Says,
+			Subject: l.about(c.Rule, c.Subject), Asks: c.Asks, Needed: c.Needed, Has: c.Has, Standing: standing(c.Standing), Says: closed(capital(c.Says)),
 			Basis: basis(c.Basis), Source: c.Source, Places: l.places(c.Places), Missing: c.Missing,
 		})
 	}

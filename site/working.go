@@ -11,6 +11,7 @@ import (
 type Working struct {
 	Inputs []InputRow
 	Steps  []StepRow
+	Idle   []StepRow // steps that do not apply under these conditions
 }
 
 // InputRow is one value that went in.
@@ -24,6 +25,7 @@ type InputRow struct {
 	Source string
 	State  string // empty when sound
 	Why    string
+	Idle   bool // not recorded, and no step needs it here
 	Place  Link
 }
 
@@ -71,14 +73,35 @@ func (l *leaf) working(w *method.Working, prefix, governs string) Working {
 	}
 	ids := slugs{}
 	var out Working
+	lacking := lacks(w)
 	for i := range w.Inputs {
-		out.Inputs = append(out.Inputs, l.inputRow(&w.Inputs[i], ids.take(prefix+w.Inputs[i].Symbol)))
+		in := &w.Inputs[i]
+		row := l.inputRow(in, ids.take(prefix+in.Symbol))
+		if in.State == method.Missing && !lacking[in.From] {
+			row.State, row.Why, row.Idle = "", "", true
+		}
+		out.Inputs = append(out.Inputs, row)
 	}
 	for i := range w.Steps {
 		s := &w.Steps[i]
 		row := l.stepRow(w, s, ids.take(prefix+s.Symbol))
 		row.Governs = s.Symbol == governs
+		if s.State == method.NotSet {
+			out.Idle = append(out.Idle, row)
+			continue
+		}
 		out.Steps = append(out.Steps, row)
+	}
+	return out
+}
+
+// lacks gives the record names of the values for want of which a step has no result.
+func lacks(w *method.Working) map[string]bool {
+	out := map[string]bool{}
+	for i := range w.Steps {
+		for _, from := range w.Steps[i].Lacks {
+			out[from] = true
+		}
 	}
 	return out
 }

@@ -116,8 +116,8 @@ type Absent struct {
 
 // HullFile is what may stand in hull.toml and in design.toml.
 type HullFile struct {
-	Design      Val[string]     `toml:"design" ref:"design" in:"hull" doc:"name of the design folder that this hull is laid over; in hull.toml only"`
-	BasedOn     Val[string]     `toml:"based_on" ref:"design" in:"design" doc:"name of the design that this design is a variant of; in design.toml only"`
+	Design      Val[string]     `toml:"design" ref:"design" in:"hull" doc:"name of the design folder that this hull is laid over"`
+	BasedOn     Val[string]     `toml:"based_on" ref:"design" in:"design" doc:"name of the design that this design is a variant of"`
 	NumberKey   Val[string]     `toml:"number" in:"hull" doc:"the yard's own hull number; must agree with the folder name"`
 	Title       Val[string]     `toml:"title" doc:"what the boat is called in words, e.g. harbour launch"`
 	Identity    Identity        `toml:"identity" doc:"what makes this boat this boat"`

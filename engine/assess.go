@@ -5,6 +5,7 @@ import (
 
 	"hullfile/engine/crosscheck"
 	"hullfile/engine/document"
+	"hullfile/engine/lines"
 	"hullfile/engine/record"
 	"hullfile/engine/scantling"
 	"hullfile/engine/trial"
@@ -18,6 +19,7 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 	d := &Dossier{Builder: &y.Builder, Hull: h, Proofs: ref.Proofs}
 	d.Structure = scantling.Assess(h, ref.Library, ref.Alloys)
 	d.Weight = weight.Assess(h, ref.Alloys)
+	d.Lines = lines.Assess(h, d.Weight.Loaded)
 	d.Trials = trial.Assess(h, &y.Builder)
 	d.Documents = document.Assess(root, h)
 	d.Records = crosscheck.Assess(y, h, &d.Documents)

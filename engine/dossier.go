@@ -6,6 +6,7 @@ import (
 	"hullfile/engine/crosscheck"
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
+	"hullfile/engine/lines"
 	"hullfile/engine/proof"
 	"hullfile/engine/record"
 	"hullfile/engine/scantling"
@@ -19,6 +20,7 @@ type Dossier struct {
 	Hull      *record.Hull
 	Structure scantling.Result
 	Weight    weight.Result
+	Lines     lines.Result
 	Trials    trial.Result
 	Documents document.Result
 	Records   crosscheck.Result // the records held against each other

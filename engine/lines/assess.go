@@ -34,7 +34,7 @@ func Assess(h *record.Hull, loaded weight.Total) Result {
 	r := Result{}
 	if len(h.Stations) == 0 {
 		r.Checks = append(r.Checks, finding.Check{Rule: "lines", Subject: "boat", Asks: "the shape of the hull is on record",
-			Standing: finding.NotShown, Says: "the lines are not on record, so nothing that depends on the shape of the hull is shown",
+			Standing: finding.NotShown, Source: "the lines on record", Says: "the lines are not on record, so nothing that depends on the shape of the hull is shown",
 			Missing: []string{"station"}, Settle: "write the stations in lines.csv beside the design: keel, chine and sheer"})
 		return r
 	}
@@ -56,7 +56,7 @@ func Assess(h *record.Hull, loaded weight.Total) Result {
 
 func (r *Result) shape(h *record.Hull, s finding.Standing) finding.Check {
 	c := finding.Check{Rule: "lines", Subject: "boat", Asks: "the shape of the hull is on record", Standing: s,
-		Places: []finding.Place{h.Stations[0].At}}
+		Basis: finding.Yard, Source: "the lines on record", Places: []finding.Place{h.Stations[0].At}}
 	if s == finding.Met {
 		c.Says = fmt.Sprintf("%d stations from x %.2f to %.2f m", len(h.Stations), r.Hull.Stations[0].X, r.Hull.Stations[len(h.Stations)-1].X)
 		return c
@@ -85,6 +85,20 @@ func (r *Result) unfair() []finding.Finding {
 
 // float puts the hull in salt water with the loaded mass of the breakdown.
 func (r *Result) float(h *record.Hull, loaded weight.Total) {
+	r.settle(h, loaded)
+	c := finding.Check{Rule: "lines-afloat", Subject: "boat", Asks: "the hull floats with its loaded mass",
+		Basis: finding.Derived, Source: "hydrostatics of the lines on record", Places: []finding.Place{h.Stations[0].At}}
+	if r.HasAfloat {
+		c.Standing = finding.Met
+		c.Says = fmt.Sprintf("with %.0f kg it draws %.2f m on a waterline of %.2f m", r.Afloat.Load.Mass, r.Afloat.Draught, r.Afloat.LengthWL)
+	} else {
+		c.Standing, c.Says = finding.NotShown, "dimensions afloat are not shown: "+r.Why
+		c.Settle = "complete the masses and positions of the weight breakdown"
+	}
+	r.Checks = append(r.Checks, c)
+}
+
+func (r *Result) settle(h *record.Hull, loaded weight.Total) {
 	if !(loaded.Mass > 0) || !loaded.HasX || !loaded.HasZ {
 		r.Why = "the weight breakdown gives no loaded mass with its centre"
 		return

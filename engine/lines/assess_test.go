@@ -10,7 +10,9 @@ import (
 	"hullfile/engine/weight"
 )
 
-func at(line int) finding.Place { return finding.Place{File: "designs/P/design.toml", Line: line, Col: 1} }
+func at(line int) finding.Place {
+	return finding.Place{File: "designs/P/design.toml", Line: line, Col: 1}
+}
 
 func m(v float64) record.Val[unit.M] { return record.Written(unit.M(v), at(3)) }
 

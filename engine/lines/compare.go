@@ -68,12 +68,13 @@ func (r *Result) angle(key, name string, stated record.Val[unit.Deg], lines floa
 func (r *Result) add(c Compared) {
 	c.Agrees = c.HasLines && math.Abs(c.Stated-c.Lines) <= c.Allowed+1e-9
 	r.Compared = append(r.Compared, c)
+	if !c.HasLines {
+		return // told once for all of them by the check of the boat afloat
+	}
 	k := finding.Check{Rule: "lines-" + strings.TrimPrefix(strings.ReplaceAll(c.Key, "_", "-"), "boat."), Subject: "boat",
-		Asks: c.Name + " as stated agrees with the lines", Basis: finding.Practice, Places: []finding.Place{c.Place},
-		Settle: "measure it on the boat, then mend the one that is wrong: " + c.Key + " or the stations"}
+		Asks: c.Name + " as stated agrees with the lines", Basis: finding.Practice, Source: "the lines on record; allowance by common practice",
+		Places: []finding.Place{c.Place}, Settle: "measure it on the boat, then mend the one that is wrong: " + c.Key + " or the stations"}
 	switch {
-	case !c.HasLines:
-		k.Standing, k.Says = finding.NotShown, fmt.Sprintf("%s stated as %s; the lines give none, because %s", c.Name, figure(c.Stated, c.Unit), r.Why)
 	case c.Agrees:
 		k.Standing, k.Says = finding.Met, fmt.Sprintf("%s stated as %s; the lines give %s", c.Name, figure(c.Stated, c.Unit), figure(c.Lines, c.Unit))
 	default:

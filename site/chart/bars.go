@@ -8,6 +8,7 @@ import (
 // barField is one field of horizontal bars, one an item, from nought to both sides.
 type barField struct {
 	top, from, length float64
+	left, right       float64 // as far as its figures may go
 	name              string
 	named             bool // the names of the items stand here
 	value             func(weight.Item) (float64, bool)
@@ -19,7 +20,7 @@ func (v sensitivity) bars(s *sheet, f barField) float64 {
 	if s.slim() {
 		pitch = 38
 	}
-	e := extent{has: true}
+	e := extent{has: true, hi: 0.1} // a tenth at least, so that the scale can be read
 	for _, i := range v.items {
 		if x, has := f.value(i); has {
 			e.take(x)
@@ -34,7 +35,7 @@ func (v sensitivity) bars(s *sheet, f barField) float64 {
 			v.itemName(s, i, f, y)
 		}
 		if x, has := f.value(i); has {
-			s.valueBar(r, x, y+pitch-12, unit.Text(x, places))
+			s.valueBar(r, x, y+pitch-12, unit.Text(x, places), f)
 		}
 	}
 	return foot
@@ -49,13 +50,13 @@ func (v sensitivity) itemName(s *sheet, i weight.Item, f barField, y float64) {
 	s.text("g-text", 2, y+16, start, fit(nameOf(i), f.from-40))
 }
 
-// valueBar draws a bar from nought, with its figure at the end of it.
-func (s *sheet) valueBar(r ruler, x, y float64, words string) {
-	from, to := r.at(0), r.at(x)
+// valueBar draws a bar from nought, with its figure at the end of it and inside the field.
+func (s *sheet) valueBar(r ruler, x, y float64, words string, f barField) {
+	from, to, width := r.at(0), r.at(x), advance(words)
 	s.rect("g-room", box{min(from, to), y - 4, max(from, to), y + 4})
+	left := to + 5
 	if x < 0 {
-		s.text("g-label", to-5, y+4.3, end, words)
-		return
+		left = to - 5 - width
 	}
-	s.text("g-label", to+5, y+4.3, start, words)
+	s.text("g-label", nearest(left, f.left, f.right-width), y+4.3, start, words)
 }

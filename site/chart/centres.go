@@ -45,7 +45,7 @@ type centre struct {
 }
 
 func newCentres(r weight.Result, boat *record.Boat) centres {
-	c := centres{level: true}
+	c := centres{}
 	for _, item := range r.Items {
 		one, ok := placedOf(item)
 		if !ok {
@@ -53,7 +53,6 @@ func newCentres(r weight.Result, boat *record.Boat) centres {
 			continue
 		}
 		c.items = append(c.items, one)
-		c.level = c.level && !one.hasZ
 	}
 	sortByMass(c.items)
 	c.take("light", "g-light", r.Light)
@@ -63,17 +62,38 @@ func newCentres(r weight.Result, boat *record.Boat) centres {
 			c.marks = append(c.marks, centre{word: "weighed" + keyOfWeighing(w), class: "g-scale", mass: float64(w.Mass), x: float64(w.X)})
 		}
 	}
+	c.level = !c.anyHeight()
 	if boat != nil && boat.LengthHull.Set && near0(float64(boat.LengthHull.V)) {
 		c.length = max(0, float64(boat.LengthHull.V))
 	}
 	return c
 }
 
+// anyHeight reports whether a height is known of any item or centre.
+func (c centres) anyHeight() bool {
+	for _, i := range c.items {
+		if i.hasZ {
+			return true
+		}
+	}
+	for _, m := range c.marks {
+		if m.hasZ {
+			return true
+		}
+	}
+	return false
+}
+
+// take adds a centre where its mass and its place along the boat are known.
 func (c *centres) take(word, class string, t weight.Total) {
 	if !t.HasX || !near0(float64(t.X)) || !usable(float64(t.Mass)) {
 		return
 	}
-	c.marks = append(c.marks, centre{word, class, float64(t.Mass), float64(t.X), float64(t.Z), t.HasZ && near0(float64(t.Z))})
+	mark := centre{word: word, class: class, mass: float64(t.Mass), x: float64(t.X)}
+	if z := float64(t.Z); t.HasZ && near0(z) {
+		mark.z, mark.hasZ = z, true
+	}
+	c.marks = append(c.marks, mark)
 }
 
 // near0 reports whether a position in metres is one that a boat can have.
@@ -83,8 +103,11 @@ func placedOf(item weight.Item) (placed, bool) {
 	if item.Record == nil || !item.HasMass || !item.HasX || !usable(float64(item.Mass)) || item.Mass == 0 {
 		return placed{}, false
 	}
-	x, z := float64(item.Record.X.V), float64(item.Record.Z.V)
-	return placed{nameOf(item), float64(item.Mass), x, z, item.HasZ && near0(z)}, near0(x)
+	one := placed{name: nameOf(item), mass: float64(item.Mass), x: float64(item.Record.X.V)}
+	if z := float64(item.Record.Z.V); item.HasZ && near0(z) {
+		one.z, one.hasZ = z, true
+	}
+	return one, near0(one.x)
 }
 
 func nameOf(item weight.Item) string {
@@ -113,9 +136,19 @@ func (c centres) words() string {
 }
 
 func (c centres) note() string {
-	note := "Area of a disc: mass. Quartered disc: centre of the light boat; filled disc with a cross: of the loaded boat; triangle: as weighed. Heights are above the base line."
-	if c.level {
-		note = "Area of a disc: mass. No heights are on record, so all items stand on one line."
+	const signs = "Area of a disc: mass. Quartered disc: centre of the light boat; filled disc with a cross: of the loaded boat; triangle: as weighed."
+	note := signs + " Heights are above the base line."
+	low := 0
+	for _, i := range c.items {
+		if !i.hasZ {
+			low++
+		}
+	}
+	switch {
+	case c.level:
+		note = signs + " No heights are on record, so all items stand on one line."
+	case low > 0:
+		note += fmt.Sprintf(" %d items without a height on record stand on the base line.", low)
 	}
 	if c.without > 0 {
 		note += fmt.Sprintf(" %d items have no mass or no position and are not drawn.", c.without)

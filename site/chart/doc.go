@@ -37,14 +37,17 @@
 // --short and --open where the page sets them, and has values of its own for light, dark and print where it does not.
 // Classes, all beginning with g-:
 //
-//	g-wide g-narrow            the two drawings            g-axis g-grid         axes, hairlines
-//	g-text g-soft g-label      text, quiet text, label     g-a g-b g-c           lines of a series
-//	g-area                     area under a line           g-pa g-pb g-pc        filled marks of a series
-//	g-raw g-left               single runs, left out       g-ring g-lead         ring round a marked point, its leader
-//	g-plate g-metal g-hatch    field, cut metal, hatching  g-dim g-tip           dimension lines, their tips
-//	g-weighed g-reckoned g-maker g-estimated               how a mass is known
-//	g-room g-gap g-need        room above what is needed, what lacks, what is needed
-//	g-item g-hull g-beam g-open                            weight items, outline, beam, open marks
+//	g-wide g-narrow              the two drawings         g-axis g-grid      axes, hairlines
+//	g-text g-soft g-short        text, quiet, warning     g-label            text with a rim in the colour of the paper
+//	g-a g-b g-c                  lines of a series        g-b-name g-c-name  their names
+//	g-pa g-pb g-pc g-open        marks, filled and open   g-raw g-left       single runs, left out
+//	g-area g-ring g-lead         area, ring, leader       g-blank            frame of a figure without a drawing
+//	g-plate g-metal g-hatch      field, cut, hatching     g-stiff g-wanted   stiffeners, needed thickness
+//	g-dim g-tip                  dimension lines, tips    g-hull g-beam      outline of the boat, beam
+//	g-room g-gap g-need          room, lack, what is needed
+//	g-weighed g-reckoned g-maker g-estimated              how a mass is known
+//	g-item g-away g-cross        item, item taken away, cross in a loaded centre
+//	g-key g-hit                  name of a row that is a link, the field that takes the click
 //
 // # Inside
 //

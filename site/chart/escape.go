@@ -9,7 +9,7 @@ import (
 // and marks that turn the direction of the text that follows, become the replacement character.
 func appendText(out []byte, text string) []byte {
 	for _, r := range text {
-		switch {
+		switch r = written(r); {
 		case r == '&':
 			out = append(out, "&amp;"...)
 		case r == '<':
@@ -20,15 +20,22 @@ func appendText(out []byte, text string) []byte {
 			out = append(out, "&#34;"...)
 		case r == '\'':
 			out = append(out, "&#39;"...)
-		case r == '\t' || r == '\n' || r == '\r':
-			out = append(out, ' ')
-		case refused(r):
-			out = utf8.AppendRune(out, utf8.RuneError)
 		default:
 			out = utf8.AppendRune(out, r)
 		}
 	}
 	return out
+}
+
+// written gives the rune that is written for one of a record, and so the one that is measured.
+func written(r rune) rune {
+	switch {
+	case r == '\t' || r == '\n' || r == '\r':
+		return ' '
+	case refused(r):
+		return utf8.RuneError
+	}
+	return r
 }
 
 // refused reports whether a rune has no place in markup: controls, half characters, non-characters (XML 1.0, fifth
@@ -59,6 +66,20 @@ func slug(key string) string {
 		out.Write([]byte{'_', digits[c>>4], digits[c&15]})
 	}
 	return out.String()
+}
+
+// identifier gives an identifier of letters, digits, hyphens and underscores, whatever it is made from.
+func identifier(id string) string {
+	for _, r := range id {
+		plain := r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z' || r >= '0' && r <= '9' || r == '-' || r == '_'
+		if !plain {
+			return "fig-" + slug(id)
+		}
+	}
+	if id == "" {
+		return "fig"
+	}
+	return id
 }
 
 // fit shortens a text with an ellipsis so that it is no wider than most, in drawing units.

@@ -41,6 +41,7 @@ func newFace() *face {
 // look gives the advance width of a rune in font units. A rune that the font lacks is taken as wide as it may come out
 // in another font: one em, or more for pictures.
 func (f *face) look(r rune) int {
+	r = written(r)
 	index := f.font.Index(r)
 	switch {
 	case index == 0 && r >= 0x1F000:

@@ -77,9 +77,9 @@ func (g groups) table() [][]string {
 	return table
 }
 
-// span gives how far the bars reach left and right of nought.
+// reach gives how far the bars reach left and right of nought.
 func (g groups) reach() extent {
-	e := extent{has: true}
+	e := extent{has: true, hi: 1} // a kilogram at least, so that the scale can be read
 	for _, one := range g {
 		left, right := 0.0, 0.0
 		for _, way := range ways() {

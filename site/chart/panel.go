@@ -36,6 +36,21 @@ func (d panelDrawing) sides() (short, long float64) {
 	return min(a, b), max(a, b)
 }
 
+// fitted and needed give the thicknesses in millimetres, nought where there is none to draw.
+func (d panelDrawing) fitted() float64 {
+	if !thick(d.Fitted) {
+		return 0
+	}
+	return float64(d.Fitted)
+}
+
+func (d panelDrawing) needed() float64 {
+	if !judged(d.Panel) {
+		return 0
+	}
+	return float64(d.Needed)
+}
+
 func (d panelDrawing) camber() float64 {
 	if c, set := d.Record.Camber.Get(); set && thick(c) {
 		return float64(c)

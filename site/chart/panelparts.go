@@ -19,9 +19,9 @@ func (d panelDrawing) field(s *sheet, room box) float64 {
 	s.rect("g-plate", f)
 	d.stiffeners(s, f)
 	d.fieldWords(s, f)
-	s.upright(f.top, f.bottom, f.left-22, unit.Text(short, 0)+" mm")
+	s.upright(f.top, f.bottom, f.left-22, room.top+20, unit.Text(short, 0)+" mm")
 	s.across(f.left, f.right, f.bottom+28, unit.Text(long, 0)+" mm")
-	return f.bottom + below
+	return max(f.bottom+below, room.top+90)
 }
 
 // stiffeners draws the four edges, each a little longer than the field.
@@ -62,7 +62,7 @@ func (d panelDrawing) section(s *sheet, room box) float64 {
 	short, _ := d.sides()
 	width := room.right - room.left
 	scale := width / short
-	rises, t := min(float64(d.camber()*scale), highest), min(max(float64(float64(d.Fitted)*scale), 2), highest/2)
+	rises, t := min(float64(d.camber()*scale), highest), min(max(float64(d.fitted()*scale), 2), highest/2)
 	top := room.top + 34 + rises
 	s.text("g-soft", room.left-38, room.top+14, start, "Section across the short side")
 	const web = 30.0
@@ -111,18 +111,18 @@ func (d panelDrawing) thickness(s *sheet, room box) float64 {
 	const most = 84.0
 	s.text("g-soft", room.left-38, room.top+14, start, "Thickness")
 	foot := room.top + 40 + most
-	scale := most / max(float64(d.Fitted), float64(d.Needed), 1)
+	scale := most / max(d.fitted(), d.needed(), 1)
 	centre := (room.left + room.right) / 2
 	fitted, needed := box{room.left, foot, centre - 12, foot}, box{centre + 12, foot, room.right, foot}
 	s.line("g-dim", room.left-8, foot, room.right+8, foot)
 	if thick(d.Fitted) {
-		fitted.top = foot - float64(float64(d.Fitted)*scale)
+		fitted.top = foot - float64(d.fitted()*scale)
 		s.rect("g-metal", fitted)
 		s.hatched(fitted, 6)
 	}
 	fittedWords, neededWords := figure(float64(d.Fitted), thick(d.Fitted), 1)+" mm", "–"
 	if judged(d.Panel) {
-		needed.top = foot - float64(float64(d.Needed)*scale)
+		needed.top = foot - float64(d.needed()*scale)
 		s.rect("g-wanted", needed)
 		s.line("g-lead", fitted.left, needed.top, needed.right, needed.top)
 		neededWords = unit.Text(d.Needed, 2) + " mm"
@@ -153,9 +153,7 @@ func (d panelDrawing) along(s *sheet, room box) float64 {
 	s.line("g-axis", r.from, y, r.from+r.length, y)
 	s.rect("g-need", box{r.at(0), y - 2, r.at(length), y + 2})
 	s.divisions(r, y)
-	for _, v := range r.long() {
-		s.text("g-text", r.at(v), y+18, middle, r.label(v))
-	}
+	s.figures(r, y+18)
 	s.circle("g-open", r.at(x), y, 5)
 	words := fit(unit.Text(x, 2)+" m, "+unit.Text(x/length, 2)+" of the waterline", s.w-8)
 	half := advance(words)/2 + 1

@@ -15,6 +15,7 @@ type plot struct {
 
 // Plot draws an x-y figure.
 func Plot(spec Spec) Figure {
+	spec.ID = identifier(spec.ID)
 	spec, said := spec.cleaned()
 	spec = spec.oneSided()
 	if !spec.has() {

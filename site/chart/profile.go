@@ -58,7 +58,10 @@ func (c centres) draw(s *sheet) {
 	p := c.field(s)
 	foot := p.base
 	for _, i := range c.items {
-		foot = max(foot, p.up(i.z)+12)
+		foot = max(foot, p.up(i.z)+c.radius(s, i))
+	}
+	for _, m := range c.marks {
+		foot = max(foot, p.up(m.z)+12)
 	}
 	lanes := c.lanes()
 	s.h = s.ruled(p.ruler, 22, foot+28+float64(line*float64(len(lanes))), "forward of the transom, m")
@@ -77,11 +80,12 @@ func (c centres) heights(s *sheet, p profile) {
 		return
 	}
 	s.text("g-text", 2, 14, start, "height, m")
-	up := newScale(0, max(p.top, 0.1), 5)
+	up, last := newScale(0, max(p.top, 0.5), 5), p.base
 	for _, z := range up.ticks() {
-		if y := p.up(z); z > 0 && y > 26 {
+		if y := p.up(z); last-y > line && y > 26 {
 			s.line("g-grid", p.from, y, p.from+p.length, y)
 			s.text("g-text", p.from-8, y+rise/2, end, up.label(z))
+			last = y
 		}
 	}
 }

@@ -68,20 +68,28 @@ func (s *sheet) ruled(r ruler, top, bottom float64, name string) float64 {
 	}
 	s.line("g-axis", r.from, bottom, r.from+r.length, bottom)
 	s.divisions(r, bottom)
-	for _, v := range r.long() {
-		s.text("g-text", r.at(v), bottom+18, middle, r.label(v))
-	}
+	s.figures(r, bottom+18)
 	s.text("g-text", r.from+r.length/2, bottom+36, middle, fit(name, s.w-8))
 	return bottom + 42
 }
 
 // divisions draws the ticks of a ruler downward, long and short.
 func (s *sheet) divisions(r ruler, y float64) {
+	var strokes []segment
 	for _, v := range r.long() {
-		s.line("g-axis", r.at(v), y, r.at(v), y+5)
+		strokes = append(strokes, segment{point{r.at(v), y}, point{r.at(v), y + 5}})
 	}
 	for _, v := range r.short() {
-		s.line("g-axis", r.at(v), y, r.at(v), y+3)
+		strokes = append(strokes, segment{point{r.at(v), y}, point{r.at(v), y + 3}})
+	}
+	s.strokes("g-axis", strokes)
+}
+
+// figures sets the labels of a ruler under its ticks.
+func (s *sheet) figures(r ruler, y float64) {
+	for _, v := range r.long() {
+		half := advance(r.label(v)) / 2
+		s.text("g-text", nearest(r.at(v), half, s.w-half), y, middle, r.label(v))
 	}
 }
 
@@ -94,12 +102,12 @@ func (s *sheet) across(x0, x1, y float64, words string) {
 	s.text("g-label", x, y-4, middle, words)
 }
 
-// upright draws a vertical dimension with its words to the left of the line, read upward.
-func (s *sheet) upright(y0, y1, x float64, words string) {
+// upright draws a vertical dimension with its words to the left of the line, read upward and not above ceiling.
+func (s *sheet) upright(y0, y1, x, ceiling float64, words string) {
 	s.line("g-dim", x, y0, x, y1)
 	s.tip(x, y0)
 	s.tip(x, y1)
-	s.turned("g-label", x-10, max((y0+y1)/2, advance(words)/2+1), words)
+	s.turned("g-label", x-10, max((y0+y1)/2, ceiling+advance(words)/2), words)
 }
 
 // tip ends a dimension line with a short stroke, as on a workshop drawing.
@@ -111,21 +119,12 @@ func (s *sheet) hatched(b box, gap float64) {
 	if height <= 0 || b.right <= b.left || gap < 1 {
 		return
 	}
-	s.raw(`<path class="g-hatch" d="`)
+	var strokes []segment
 	for x := float64(math.Floor((b.left-height)/gap) * gap); x < b.right; x += gap {
 		from, to := max(x, b.left), min(x+height, b.right)
-		if to <= from {
-			continue
+		if to > from {
+			strokes = append(strokes, segment{point{from, b.bottom - (from - x)}, point{to, b.bottom - (to - x)}})
 		}
-		s.move("M", from, b.bottom-(from-x))
-		s.move("L", to, b.bottom-(to-x))
 	}
-	s.raw(`"/>`)
-}
-
-func (s *sheet) move(command string, x, y float64) {
-	s.raw(command)
-	s.num(x)
-	s.raw(" ")
-	s.num(y)
+	s.strokes("g-hatch", strokes)
 }

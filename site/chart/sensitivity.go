@@ -97,14 +97,15 @@ func (v sensitivity) table() [][]string {
 
 // draw sets the two scales beside each other on a page, and under each other on a phone.
 func (v sensitivity) draw(s *sheet) {
-	mass := barField{from: 164, length: 230, name: "change of mass, kg", named: true, value: movesMass}
-	centre := barField{from: 478, length: 200, name: "aft – change of centre, mm – forward", value: movesCentre}
+	mass := barField{from: 164, length: 230, left: 128, right: 436, name: "change of mass, kg", named: true, value: movesMass}
+	centre := barField{from: 478, length: 200, left: 440, right: s.w - 2, name: "aft – change of centre, mm – forward", value: movesCentre}
 	if !s.slim() {
 		s.h = max(v.bars(s, mass), v.bars(s, centre))
 		return
 	}
-	mass.from, mass.length = 40, s.w-80
-	centre.from, centre.length, centre.named = 40, s.w-80, true
+	mass.from, mass.length, mass.left, mass.right = 40, s.w-80, 2, s.w-2
+	centre.from, centre.length, centre.left, centre.right = 40, s.w-80, 2, s.w-2
+	centre.named = true
 	centre.top = v.bars(s, mass) + 16
 	s.h = v.bars(s, centre)
 }

@@ -57,22 +57,23 @@ func (p *plot) series() []gochart.Series {
 // shortTicks draws the divisions between the ticks, so that a value can be read off.
 func (p *plot) shortTicks(s *sheet, b gochart.Box) {
 	const length = 3
+	var strokes []segment
 	c := p.canvas(b, false).field
 	for _, v := range p.x.minor() {
 		x := c.left + p.x.at(v)
-		s.line("g-axis", x, c.bottom, x, c.bottom+length)
+		strokes = append(strokes, segment{point{x, c.bottom}, point{x, c.bottom + length}})
 	}
 	for _, v := range p.left.minor() {
 		y := c.bottom - p.left.at(v)
-		s.line("g-axis", c.left, y, c.left-length, y)
+		strokes = append(strokes, segment{point{c.left, y}, point{c.left - length, y}})
 	}
-	if p.right == nil {
-		return
+	if p.right != nil {
+		for _, v := range p.right.minor() {
+			y := c.bottom - p.right.at(v)
+			strokes = append(strokes, segment{point{c.right, y}, point{c.right + length, y}})
+		}
 	}
-	for _, v := range p.right.minor() {
-		y := c.bottom - p.right.at(v)
-		s.line("g-axis", c.right, y, c.right+length, y)
-	}
+	s.strokes("g-axis", strokes)
 }
 
 // axisOf says on which of go-chart's axes a series is; see plot.axes.
@@ -119,12 +120,12 @@ func lineClass(c Class) Class {
 	return LineA
 }
 
-// thinned gives a long curve with the first, the least, the greatest and the last point of every half pixel along it.
+// thinned gives a long curve with the first, the least, the greatest and the last point of every unit along it.
 func thinned(points []point) []point {
 	if len(points) <= singly {
 		return points
 	}
-	column := func(p point) int { return int(math.Floor(p.x * 2)) }
+	column := func(p point) int { return int(math.Floor(p.x)) }
 	kept := make([]point, 0, singly)
 	for i := 0; i < len(points); {
 		first, low, high := i, i, i
@@ -143,7 +144,7 @@ func thinned(points []point) []point {
 			}
 		}
 	}
-	return strided(kept, 2*singly)
+	return strided(kept, singly)
 }
 
 // strided keeps evenly many of too many points, the last among them.
@@ -167,7 +168,7 @@ func (p *plot) dots(s *sheet, c canvas, d Dots) {
 			points = append(points, c.at(d.X[i], d.Y[i]))
 		}
 	}
-	for _, at := range strided(points, singly) {
+	for _, at := range strided(points, singly/2) {
 		p.place.taken = append(p.place.taken, s.dot(d.Class, d.Right, at))
 	}
 }

@@ -32,18 +32,22 @@ type sheet struct {
 	words []box
 }
 
-func newSheet(w, h float64) *sheet { return &sheet{w: w, h: h, out: make([]byte, 0, 8<<10)} }
+func newSheet(w, h float64) *sheet { return &sheet{w: w, h: h, out: make([]byte, 0, 16<<10)} }
 
 // slim reports whether the drawing is for a phone.
 func (s *sheet) slim() bool { return s.w < 500 }
 
-// num writes a coordinate: one decimal, which is a fifteenth of the width of the thinnest curve, and no minus before nought.
+// num writes a coordinate to one decimal, which is a fifteenth of the width of the thinnest curve.
 func (s *sheet) num(v float64) {
-	v = math.Round(v*10) / 10
-	if v == 0 || math.IsNaN(v) {
-		v = 0
+	tenths := int64(math.Round(v * 10))
+	if tenths < 0 {
+		s.out = append(s.out, '-')
+		tenths = -tenths
 	}
-	s.out = strconv.AppendFloat(s.out, v, 'f', 1, 64)
+	s.out = strconv.AppendInt(s.out, tenths/10, 10)
+	if rest := tenths % 10; rest != 0 {
+		s.out = append(s.out, '.', byte('0'+rest))
+	}
 }
 
 func (s *sheet) raw(markup string) { s.out = append(s.out, markup...) }
@@ -107,16 +111,35 @@ func (s *sheet) path(class, ending string, points []point) {
 	s.raw(` d="`)
 	for i, p := range points {
 		if i == 0 {
-			s.raw("M")
-		} else {
-			s.raw("L")
+			s.move("M", p.x, p.y)
+			continue
 		}
-		s.num(p.x)
-		s.raw(" ")
-		s.num(p.y)
+		s.move("L", p.x, p.y)
 	}
 	s.raw(ending)
 	s.raw(`"/>`)
+}
+
+// strokes draws many short straight strokes as one path.
+func (s *sheet) strokes(class string, all []segment) {
+	if len(all) == 0 {
+		return
+	}
+	s.begin("path", class)
+	s.raw(` d="`)
+	for _, one := range all {
+		s.move("M", one.from.x, one.from.y)
+		s.move("L", one.to.x, one.to.y)
+	}
+	s.raw(`"/>`)
+}
+
+// move writes one step of a path.
+func (s *sheet) move(command string, x, y float64) {
+	s.raw(command)
+	s.num(x)
+	s.raw(" ")
+	s.num(y)
 }
 
 // text sets a text and notes where it stands; y is the base line. The box of the text is given back.

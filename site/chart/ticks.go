@@ -15,7 +15,7 @@ type scale struct {
 }
 
 // limit is the greatest value that an axis takes; beyond it a value is treated as no number.
-const limit = 1e12
+const limit = 1e9
 
 // least is the least span of an axis, as a part of the greatest value on it.
 const least = 1e-6

@@ -5,7 +5,6 @@ import (
 
 	"hullfile/content"
 	"hullfile/engine"
-	"hullfile/engine/proof"
 )
 
 func proofCommand(d *desk) *cobra.Command {
@@ -34,18 +33,8 @@ func prove(d *desk, asJSON bool) error {
 	} else {
 		d.out.proofs(ref.Proofs)
 	}
-	if err == nil && failed(ref.Proofs.Cases) > 0 {
+	if err == nil && len(ref.Proofs.Failed()) > 0 {
 		return errFindings
 	}
 	return err
-}
-
-func failed(cases []proof.Case) int {
-	n := 0
-	for _, c := range cases {
-		if !c.Pass {
-			n++
-		}
-	}
-	return n
 }

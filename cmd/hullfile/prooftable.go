@@ -2,47 +2,117 @@ package main
 
 import (
 	"fmt"
+	"math"
+	"slices"
+	"strconv"
 	"strings"
+	"unicode/utf8"
 
+	"hullfile/engine/finding"
 	"hullfile/engine/proof"
 )
 
-// proofs prints the table, one part a set.
+// figuresWidth is what the columns of figures take of a line.
+const figuresWidth = 36
+
+// proofs prints the table, one part a set, with the source wherever it changes.
 func (s *screen) proofs(sheet proof.Sheet) {
-	set := ""
+	set, source := "", ""
 	for _, c := range sheet.Cases {
 		if c.Set != set {
-			set = c.Set
+			set, source = c.Set, ""
+			s.line("")
 			s.head("%s", c.Title)
+		}
+		if c.Source != source {
+			source = c.Source
+			s.paragraph("  ", fmt.Sprintf("%s (%s)", c.Source, c.Basis))
+			s.line("%-*s%8s %9s %8s", s.width-figuresWidth, "", "printed", "reckoned", "within ±")
 		}
 		s.proofCase(c)
 	}
 	s.line("")
-	n := failed(sheet.Cases)
-	s.paragraph("", fmt.Sprintf("%s: %d reproduced, %d not", count(len(sheet.Cases), "published value", "published values"), len(sheet.Cases)-n, n))
+	n := len(sheet.Failed())
+	s.paragraph("", fmt.Sprintf("%s: %d reproduced, %d not (%s)", count(len(sheet.Cases), "check value", "check values"), len(sheet.Cases)-n, n, byBasis(sheet.Cases)))
 	s.untouched(sheet.Without)
 }
 
+// byBasis counts the cases by how their value is known, because only a value read in print is an outside check.
+func byBasis(cases []proof.Case) string {
+	var parts []string
+	for _, basis := range finding.Bases() {
+		n := 0
+		for _, c := range cases {
+			if c.Basis == basis {
+				n++
+			}
+		}
+		if n > 0 {
+			parts = append(parts, fmt.Sprintf("%d %s", n, basis))
+		}
+	}
+	return strings.Join(parts, ", ")
+}
+
+// proofCase prints one line, more where the name is long, or where there is no number to show.
 func (s *screen) proofCase(c proof.Case) {
 	word := "same"
 	if !c.Pass {
 		word = "DIFFERS"
 	}
-	got := strings.TrimSpace(fmt.Sprintf("%.6g %s", c.Got, c.Unit))
-	if c.Fails != "" {
-		got = c.Fails
+	name := wrap(clean(c.Name), s.width-figuresWidth-10)
+	for i, part := range name {
+		first := "          "
+		if i == 0 {
+			first = fmt.Sprintf("  %-8s", word)
+		}
+		if i < len(name)-1 {
+			s.line("%s%s", first, part)
+			continue
+		}
+		gap := strings.Repeat(" ", max(0, s.width-figuresWidth-10-utf8.RuneCountInString(part)))
+		figures := fmt.Sprintf("%8s %9s %8s  %s", c.Printed, reckoned(c), tolerance(c), c.Unit)
+		s.line("%s", strings.TrimRight(first+part+gap+figures, " "))
 	}
-	s.paragraph(fmt.Sprintf("  %-8s", word), fmt.Sprintf("%s: printed %s, reckoned %s, allowed ± %.3g", c.Name, c.Printed, got, c.Tolerance))
+	if c.Fails != "" {
+		s.paragraph("          ", c.Fails)
+	}
+	if !c.Pass && c.Note != "" {
+		s.paragraph("          ", c.Note)
+	}
 }
 
-// untouched names the formulas that no published value has been held against.
+// reckoned gives the result to one place more than the source prints, so that a difference shows.
+func reckoned(c proof.Case) string {
+	if c.Fails != "" {
+		return "none"
+	}
+	_, places, _ := strings.Cut(c.Printed, ".")
+	return strconv.FormatFloat(c.Got, 'f', len(strings.TrimRight(places, " "))+1, 64)
+}
+
+func tolerance(c proof.Case) string {
+	if c.Tolerance == 0 {
+		return "0"
+	}
+	return strconv.FormatFloat(c.Tolerance, 'g', 2+int(math.Max(0, math.Log10(c.Tolerance))), 64)
+}
+
+// untouched names the formulas that no published value has been held against, by sheet and scope.
 func (s *screen) untouched(all []proof.Untouched) {
 	if len(all) == 0 {
 		return
 	}
 	s.line("")
-	s.head("%s no outside check:", count(len(all), "formula has", "formulas have"))
-	for _, u := range all {
-		s.paragraph("  ", fmt.Sprintf("%s, %s %s: %s (%s)", u.Method, u.Scope, u.Symbol, u.Name, u.Basis))
+	s.paragraph("", count(len(all), "formula has", "formulas have")+" no outside check; proof --json names them in words:")
+	symbols := []string{}
+	for i, u := range all {
+		if !slices.Contains(symbols, u.Symbol) {
+			symbols = append(symbols, u.Symbol)
+		}
+		if i+1 == len(all) || all[i+1].Method != u.Method || all[i+1].Scope != u.Scope {
+			s.paragraph("  ", fmt.Sprintf("%s, %s: %s", strings.TrimSuffix(u.Method, ".toml"), u.Scope, strings.Join(symbols, ", ")))
+			symbols = nil
+		}
 	}
 }

@@ -6,28 +6,28 @@ import "hullfile/engine/finding"
 
 // Case is one published value and what the calculator gives for it.
 type Case struct {
-	Set       string // file in content/proofs without .toml
-	Title     string // of the set
-	Source    string // work, edition, page or table
-	Basis     finding.Basis
-	Name      string // of the case
-	Inputs    string // "l_WL 4.0 m, B_C 1.2 m"
-	Printed   string // as printed in the source
-	Want      float64
-	Tolerance float64
-	Why       string // why the tolerance is what it is
-	Got       float64
-	Unit      string
-	Pass      bool
-	Note      string
-	Fails     string // what went wrong, where there is no number
+	Set       string        `json:"set"`    // file in content/proofs without .toml
+	Title     string        `json:"title"`  // of the set
+	Source    string        `json:"source"` // work, edition, page or table
+	Basis     finding.Basis `json:"basis"`
+	Name      string        `json:"name"`    // of the case
+	Inputs    string        `json:"inputs"`  // "l_WL 4.0 m, B_C 1.2 m"
+	Printed   string        `json:"printed"` // as printed in the source
+	Want      float64       `json:"want"`
+	Tolerance float64       `json:"tolerance"`
+	Why       string        `json:"why,omitempty"` // why the tolerance is what it is
+	Got       float64       `json:"got"`
+	Unit      string        `json:"unit"`
+	Pass      bool          `json:"pass"`
+	Note      string        `json:"note,omitempty"`
+	Fails     string        `json:"fails,omitempty"` // what went wrong, where there is no number
 }
 
 // Sheet is a summary of all cases, and of the formulas that no outside check touches. An outside check is a published
 // value that was read in its source: own arithmetic, common practice and remembered values do not count as one.
 type Sheet struct {
-	Cases   []Case
-	Without []Untouched
+	Cases   []Case      `json:"cases"`
+	Without []Untouched `json:"without"`
 }
 
 // Failed lists the cases that do not give what the source prints.
@@ -43,12 +43,12 @@ func (s *Sheet) Failed() []Case {
 
 // Untouched is a formula with no outside check.
 type Untouched struct {
-	Method string // sheet
-	Scope  string
-	Symbol string
-	Name   string
-	When   string // condition of the step, empty if it has none
-	Clause string
-	Basis  finding.Basis
-	Softly []string // sets that use the formula without being an outside check of it: practice, own arithmetic, memory
+	Method string        `json:"method"` // sheet
+	Scope  string        `json:"scope"`
+	Symbol string        `json:"symbol"`
+	Name   string        `json:"name"`
+	When   string        `json:"when,omitempty"` // condition of the step, empty if it has none
+	Clause string        `json:"clause"`
+	Basis  finding.Basis `json:"basis"`
+	Softly []string      `json:"softly,omitempty"` // sets that use the formula without being an outside check of it: practice, own arithmetic, memory
 }

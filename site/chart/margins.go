@@ -89,13 +89,8 @@ func leastWords(sorted []scantling.Panel) string {
 		len(sorted), panelKey(p), unit.Text(p.Fitted, 1), unit.Text(p.Needed, 1), ratio(p.Margin))
 }
 
-// ratio writes fitted over needed. What is short is rounded down, so that it never reads as just enough.
-func ratio(v float64) string {
-	if v < 1 {
-		return unit.Text(math.Floor(float64(v*100)+1e-9)/100, 2)
-	}
-	return unit.Text(v, 2)
-}
+// ratio writes fitted over needed, rounded down as everywhere in the file, so that what is short never reads as enough.
+func ratio(v float64) string { return unit.Text(math.Floor(float64(v*100)+1e-6)/100, 2) }
 
 // restWords tells the panels that are not drawn.
 func restWords(sorted []scantling.Panel) string {

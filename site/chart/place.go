@@ -14,13 +14,15 @@ var sides = [...]struct{ dx, dy float64 }{
 	{1, 0}, {0, -1}, {-1, 0}, {0, 1}, {1, -1}, {-1, -1}, {1, 1}, {-1, 1}, {0.5, -1}, {-0.5, -1}, {0.5, 1}, {-0.5, 1},
 }
 
-// rings are the distances from the point, near first. From the third on a leader is drawn.
+// rings are the distances from the point, near first; from the one numbered leads a leader is drawn.
 var rings = [...]float64{7, 12, 20, 30, 44, 60}
+
+const leads = 2
 
 // find gives the room for a text that names a point, and how far out it is; false where there is none.
 // The first place that is free of lines is taken, else the first that crosses fewest.
 func (p *placer) find(at point, text string) (found box, ring int, ok bool) {
-	width, fewest := advance(text), len(p.lines)+len(p.soft)+1
+	width, fewest := advance(text), len(p.lines)+len(p.soft)+len(p.taken)+1
 	for i, distance := range rings {
 		for _, side := range sides {
 			b := beside(at, width, distance, side.dx, side.dy)
@@ -28,6 +30,9 @@ func (p *placer) find(at point, text string) (found box, ring int, ok bool) {
 				continue
 			}
 			crossed := p.crossed(b)
+			if i >= leads {
+				crossed += p.struck(leader(at, b))
+			}
 			if crossed == 0 {
 				return b, i, true
 			}
@@ -84,13 +89,32 @@ func (p *placer) set(s *sheet, class string, at point, text string) bool {
 	if !ok {
 		return false
 	}
-	if ring >= 2 {
+	if ring >= leads {
+		l := leader(at, b)
 		s.circle("g-pa", at.x, at.y, 1.4)
-		s.line("g-lead", at.x, at.y, nearest(at.x, b.left, b.right), nearest(at.y, b.top+2, b.bottom-1))
+		s.line("g-lead", l.from.x, l.from.y, l.to.x, l.to.y)
+		p.lines = append(p.lines, l)
 	}
 	s.text(class, b.left, b.top+ascent, start, text)
 	p.taken = append(p.taken, b.grown(2))
 	return true
+}
+
+// leader is the stroke from a point to the nearest place of its label.
+func leader(at point, b box) segment {
+	return segment{at, point{nearest(at.x, b.left, b.right), nearest(at.y, b.top+2, b.bottom-1)}}
+}
+
+// struck counts the words and points that a leader would strike through, its own point not among them.
+func (p *placer) struck(l segment) int {
+	n := 0
+	for _, t := range p.taken {
+		own := box{l.from.x, l.from.y, l.from.x, l.from.y}.within(t)
+		if !own && l.crosses(t) {
+			n++
+		}
+	}
+	return n
 }
 
 func nearest(v, lo, hi float64) float64 { return min(max(v, lo), hi) }

@@ -119,6 +119,7 @@ func (c centres) names(s *sheet, p profile, taken []box, bounds box) {
 	if s.slim() {
 		many = min(5, many)
 	}
+	place.lines = append(place.lines, segment{point{p.from, p.base}, point{p.from + p.length, p.base}})
 	for n, i := range c.items {
 		at, r := point{p.at(i.x), p.up(i.z)}, c.radius(s, i)
 		if n < many {

@@ -24,12 +24,12 @@ func SpeedFuel(t trial.Trial) Figure {
 		Title: "Speed and fuel flow over engine speed, trial " + keyOf(t),
 		X:     Axis{Name: "Engine speed", Unit: "rpm"},
 		Y:     Axis{Name: "Speed", Unit: "kn", From0: true},
-		Y2:    Axis{Name: "Fuel flow of all engines", Unit: "l/h", From0: true},
+		Y2:    Axis{Name: "Fuel flow", Unit: "l/h", From0: true},
 		Why:   "No engine speed and boat speed on record for one setting together.",
 		Table: speedFuelTable(t),
 	}
 	s.take(t, settingRPM, runRPM, speed, fuel)
-	s.Note = s.explained()
+	s.Note = sentence("Fuel flow is that of all engines together.", s.explained())
 	s.Desc = spoken("speed", "kn", "engine speed", "rpm", t, settingRPM, settingSpeed) +
 		spoken("fuel flow", "l/h", "engine speed", "rpm", t, settingRPM, settingFuel)
 	return Plot(s)

@@ -143,20 +143,20 @@ func (h held) words() string {
 // centresOver draws the weighed and the reckoned centre over the beam, and tells them in rows above.
 func (b beam) centresOver(s *sheet, r ruler, top float64) {
 	y := 14.0
-	tell := func(class string, x float64, words string) {
-		s.arrow(class, r.at(x), top)
-		s.arrow(class, 9, y+1)
+	tell := func(class string, x, size float64, words string) {
+		s.arrow(class, r.at(x), top, size)
+		s.arrow(class, 9, y+1, size)
 		s.text("g-text", 22, y, start, fit(words, s.w-24))
 		y += line + 2
 	}
-	if b.centred() {
-		tell("g-pa", float64(b.X), "weighed: "+unit.Text(b.Mass, 0)+" kg at "+unit.Text(b.X, 3)+" m")
+	if b.reckoned {
+		tell("g-open", float64(b.Reckoned.X), 7.5, "reckoned: "+unit.Text(b.Reckoned.Mass, 0)+" kg at "+unit.Text(b.Reckoned.X, 3)+" m")
 	}
-	if !b.reckoned {
+	if !b.centred() {
 		return
 	}
-	tell("g-open", float64(b.Reckoned.X), "reckoned: "+unit.Text(b.Reckoned.Mass, 0)+" kg at "+unit.Text(b.Reckoned.X, 3)+" m")
-	if b.centred() {
+	tell("g-pa", float64(b.X), 4.5, "weighed: "+unit.Text(b.Mass, 0)+" kg at "+unit.Text(b.X, 3)+" m")
+	if b.reckoned {
 		s.text("g-soft", 22, y, start, fit(b.difference(), s.w-24))
 	}
 }
@@ -170,7 +170,8 @@ func (b beam) difference() string {
 	return fmt.Sprintf("weighed less reckoned: %s kg, centre %s mm %s", unit.Text(b.DiffMass, 0), unit.Text(mm, 0), way)
 }
 
-// arrow draws a triangle that points down to a place.
-func (s *sheet) arrow(class string, x, y float64) {
-	s.shape(class, point{x, y - 1}, point{x + 6, y - 12}, point{x - 6, y - 12})
+// arrow draws a triangle that points down to a place. The weighed one is small and solid and is drawn last, so that it
+// stands inside the open one where the two agree.
+func (s *sheet) arrow(class string, x, y, half float64) {
+	s.shape(class, point{x, y - 1}, point{x + half, y - 1 - float64(half*1.7)}, point{x - half, y - 1 - float64(half*1.7)})
 }

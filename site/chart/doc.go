@@ -43,7 +43,7 @@
 //	g-pa g-pb g-pc g-open        marks, filled and open   g-raw g-left       single runs, left out
 //	g-area g-ring g-lead         area, ring, leader       g-blank            frame of a figure without a drawing
 //	g-plate g-metal g-hatch      field, cut, hatching     g-stiff g-wanted   stiffeners, needed thickness
-//	g-dim g-tip                  dimension lines, tips    g-hull g-beam      outline of the boat, beam
+//	g-dim g-tip                  dimension lines, tips    g-hull             the boat seen from the side
 //	g-room g-gap g-need          room, lack, what is needed
 //	g-weighed g-reckoned g-maker g-estimated              how a mass is known
 //	g-item g-away g-cross        item, item taken away, cross in a loaded centre

@@ -56,15 +56,18 @@ func (l *leaf) panelPage(p *scantling.Panel) (PanelPage, error) {
 		page.Sheet, page.Work = l.sheetLink(s), workOf(s)
 	}
 	for _, a := range p.Asks {
-		page.Asks = append(page.Asks, askRow(a, p.Governs))
+		page.Asks = append(page.Asks, askRow(a, p.Governs, page.Working.at[a.Symbol]))
 	}
 	return page, nil
 }
 
-func askRow(a scantling.Ask, governs string) AskRow {
+func askRow(a scantling.Ask, governs, step string) AskRow {
 	row := AskRow{
-		Name: a.Name, Step: Link{Text: method.Written(a.Symbol), Href: "#s-" + slug(a.Symbol)}, Value: has(a.Shown, unit.Text(a.Value, 2), string(a.State)),
+		Name: a.Name, Step: Link{Text: method.Written(a.Symbol)}, Value: has(a.Shown, unit.Text(a.Value, 2), string(a.State)),
 		Governs: a.Symbol == governs,
+	}
+	if step != "" {
+		row.Step.Href = "#" + step
 	}
 	if a.State != method.Sound {
 		row.State, row.Why = string(a.State), a.Why

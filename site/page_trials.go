@@ -120,7 +120,7 @@ func (l *leaf) trialPart(t *trial.Trial) TrialPart {
 	for i := range t.Settings {
 		s := &t.Settings[i]
 		row := settingRow(s)
-		row.ID, row.Best, row.Top = p.ID+"-"+wordsOfInt(i+1), i == t.Best, i == t.Top
+		row.ID, row.Best, row.Top = l.anchors.take("setting-"+rec.ID+"-"+s.Name), i == t.Best, i == t.Top
 		p.Settings = append(p.Settings, row)
 		for j := range s.Runs {
 			p.Runs = append(p.Runs, l.runRow(s.Name, &s.Runs[j]))

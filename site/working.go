@@ -12,6 +12,8 @@ type Working struct {
 	Inputs []InputRow
 	Steps  []StepRow
 	Idle   []StepRow // steps that do not apply under these conditions
+
+	at map[string]string // anchor of a step by its symbol
 }
 
 // InputRow is one value that went in.
@@ -72,7 +74,7 @@ func (l *leaf) working(w *method.Working, prefix, governs string) Working {
 		return Working{}
 	}
 	ids := slugs{}
-	var out Working
+	out := Working{at: map[string]string{}}
 	lacking := lacks(w)
 	for i := range w.Inputs {
 		in := &w.Inputs[i]
@@ -86,6 +88,7 @@ func (l *leaf) working(w *method.Working, prefix, governs string) Working {
 		s := &w.Steps[i]
 		row := l.stepRow(w, s, ids.take(prefix+s.Symbol))
 		row.Governs = s.Symbol == governs
+		out.at[s.Symbol] = row.ID
 		if s.State == method.NotSet {
 			out.Idle = append(out.Idle, row)
 			continue

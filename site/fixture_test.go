@@ -1,0 +1,199 @@
+package site
+
+import (
+	"context"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"reflect"
+	"strconv"
+	"testing"
+
+	"hullfile/content"
+	"hullfile/engine"
+	"hullfile/engine/finding"
+	"hullfile/engine/material"
+	"hullfile/engine/method"
+	"hullfile/engine/record"
+)
+
+// demoJob lays out the demo yard in a folder of the test and gives the job that writes all of its hulls.
+func demoJob(t testing.TB) Job {
+	t.Helper()
+	demo, err := fs.Sub(content.Files, "demo")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return yardJob(t, demo)
+}
+
+// yardJob does the same with any yard.
+func yardJob(t testing.TB, files fs.FS) Job {
+	t.Helper()
+	dir := t.TempDir()
+	if err := os.CopyFS(dir, files); err != nil {
+		t.Fatal(err)
+	}
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { root.Close() })
+	alloys, err := material.Load(content.Files)
+	if err != nil {
+		t.Fatal(err)
+	}
+	yard, err := record.Read(root, record.Known{Alloys: alloys.Names()})
+	if err != nil {
+		t.Fatal(err)
+	}
+	ref, err := engine.NewReference(content.Files, nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return Job{
+		Yard: yard, Hulls: yard.Hulls, Root: root, Out: filepath.Join(t.TempDir(), "out"), Version: "test",
+		Assess: func(h *record.Hull) *engine.Dossier { return engine.Assess(yard, h, ref, root) },
+	}
+}
+
+// rendered writes the job and gives its output folder.
+func rendered(t testing.TB, job Job) string {
+	t.Helper()
+	if _, err := Render(context.Background(), job); err != nil {
+		t.Fatal(err)
+	}
+	return job.Out
+}
+
+// emptyJob is a yard with one hull of which nothing is known but its number.
+func emptyJob(t testing.TB) Job {
+	h := &record.Hull{Number: "E-1"}
+	yard := &record.Yard{Hulls: []*record.Hull{h}}
+	return Job{
+		Yard: yard, Hulls: yard.Hulls, Out: filepath.Join(t.TempDir(), "out"),
+		Assess: func(h *record.Hull) *engine.Dossier { return &engine.Dossier{Builder: &yard.Builder, Hull: h} },
+	}
+}
+
+// hostile is a text that does harm wherever it is not escaped.
+const hostile = `"'><xss y=z>&amp;<!-- ]]></script></title></svg></math></code> javascript:alert(1) \22 */ {{.}} {# ` + "\u202e"
+
+// hostileFile is a record file whose own name does harm.
+const hostileFile = `hulls/H-1/h"'><xss y=z>#?&ull.toml`
+
+// hostileJob is a yard with one hull in which every text, on record and reckoned, is hostile.
+func hostileJob(t testing.TB) Job {
+	t.Helper()
+	dir := t.TempDir()
+	paper := `documents/p"'><xss y=z>#?&%41.pdf`
+	for _, name := range []string{paper} {
+		if err := os.MkdirAll(filepath.Join(dir, filepath.Dir(name)), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(hostile), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	t.Cleanup(func() { root.Close() })
+	yard, hull := &record.Yard{}, &record.Hull{}
+	fill(reflect.ValueOf(&yard.Builder).Elem(), 0)
+	fill(reflect.ValueOf(hull).Elem(), 0)
+	hull.Number, hull.Over = "H-1", []string{hostileFile}
+	for i, page := range []string{"boat", "structure", "weight", "trials", "documents"} {
+		note := hull.Notes[0]
+		note.ID, note.Page.V = string(rune('a'+i)), page
+		note.Text.V = "# " + hostile + "\n\n[x](javascript:alert(1)) [y](panel " + "B) ![z](http://example.invalid/a.png) <xss y=z>\n\n" + hostile
+		hull.Notes = append(hull.Notes, note)
+	}
+	yard.Hulls = []*record.Hull{hull}
+	yard.Files = []record.File{{Path: hostileFile, Text: []byte(hostile + "\n" + hostile + "\r\n\x00\xff")}}
+	d := &engine.Dossier{}
+	fill(reflect.ValueOf(d).Elem(), 0)
+	d.Builder, d.Hull = &yard.Builder, hull
+	for i := range d.Documents.Documents {
+		p := &d.Documents.Documents[i]
+		p.Path, p.Out, p.SHA256 = paper, paper, ""
+	}
+	return Job{
+		Yard: yard, Hulls: yard.Hulls, Root: root, Out: filepath.Join(t.TempDir(), "out"), Version: hostile,
+		Assess: func(*record.Hull) *engine.Dossier { return d },
+	}
+}
+
+// fill puts something into every field that can be set, however deep: hostile text into texts, two entries into lists.
+func fill(v reflect.Value, depth int) { (&filler{}).fill(v, depth) }
+
+// filler counts the entries that it makes, because a reader lets no two of them have one key.
+type filler struct{ entries int }
+
+func (f *filler) fill(v reflect.Value, depth int) {
+	if depth > 14 || !v.CanSet() {
+		return
+	}
+	switch v.Kind() {
+	case reflect.String:
+		v.SetString(textFor(v.Type()))
+	case reflect.Bool:
+		v.SetBool(true)
+	case reflect.Int, reflect.Int64:
+		v.SetInt(1) // some are indices into lists of two
+	case reflect.Float64:
+		v.SetFloat(1.5)
+	case reflect.Pointer:
+		v.Set(reflect.New(v.Type().Elem()))
+		f.fill(v.Elem(), depth+1)
+	case reflect.Slice:
+		v.Set(reflect.MakeSlice(v.Type(), 2, 2))
+		for i := range v.Len() {
+			f.fill(v.Index(i), depth+1)
+		}
+	case reflect.Map:
+		v.Set(reflect.MakeMap(v.Type()))
+		key, val := reflect.New(v.Type().Key()).Elem(), reflect.New(v.Type().Elem()).Elem()
+		f.fill(key, depth+1)
+		f.fill(val, depth+1)
+		v.SetMapIndex(key, val)
+	case reflect.Array:
+		for i := range v.Len() {
+			f.fill(v.Index(i), depth+1)
+		}
+	case reflect.Struct:
+		f.fillStruct(v, depth)
+	}
+}
+
+func (f *filler) fillStruct(v reflect.Value, depth int) {
+	switch v.Type() {
+	case reflect.TypeFor[finding.Place]():
+		v.Set(reflect.ValueOf(finding.Place{File: hostileFile, Line: 2, Col: 1}))
+		return
+	case reflect.TypeFor[method.Node]():
+		v.Set(reflect.ValueOf(method.Node{Op: method.OpSymbol, Symbol: hostile, Word: hostile, Raw: hostile}))
+		return
+	}
+	for i := range v.NumField() {
+		f.fill(v.Field(i), depth+1)
+	}
+	if e, ok := v.Addr().Interface().(*record.Entry); ok {
+		f.entries++
+		e.ID += strconv.Itoa(f.entries)
+	}
+}
+
+// textFor gives a hostile text, or a word that the type really takes where its words are ours.
+func textFor(typ reflect.Type) string {
+	switch typ {
+	case reflect.TypeFor[finding.Kind]():
+		return string(finding.Gap)
+	case reflect.TypeFor[finding.Standing]():
+		return string(finding.Short)
+	case reflect.TypeFor[method.State]():
+		return string(method.Outside)
+	}
+	return hostile
+}

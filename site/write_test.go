@@ -1,0 +1,291 @@
+package site
+
+import (
+	"bytes"
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"time"
+
+	"hullfile/engine"
+	"hullfile/engine/record"
+)
+
+// tree gives every file below a folder with its contents.
+func tree(t *testing.T, dir string) map[string]string {
+	t.Helper()
+	out := map[string]string{}
+	err := filepath.WalkDir(dir, func(p string, e fs.DirEntry, err error) error {
+		if err != nil || e.IsDir() {
+			return err
+		}
+		text, err := os.ReadFile(p)
+		rel, relErr := filepath.Rel(dir, p)
+		out[filepath.ToSlash(rel)] = string(text)
+		return errors.Join(err, relErr)
+	})
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		t.Fatal(err)
+	}
+	return out
+}
+
+func same(t *testing.T, what string, a, b map[string]string) {
+	t.Helper()
+	if len(a) == 0 || len(a) != len(b) {
+		t.Errorf("%s: %d files against %d", what, len(a), len(b))
+	}
+	for name, text := range a {
+		if b[name] != text {
+			t.Errorf("%s: %s differs", what, name)
+		}
+	}
+}
+
+func TestSameRecordsGiveTheSameBytes(t *testing.T) {
+	job := demoJob(t)
+	first := tree(t, rendered(t, job))
+	local := time.Local
+	defer func() { time.Local = local }()
+	time.Local = time.FixedZone("elsewhere", 13*3600)
+	t.Setenv("TZ", "Pacific/Kiritimati")
+	t.Setenv("LC_ALL", "de_DE.UTF-8")
+	job.Out = filepath.Join(t.TempDir(), "again")
+	same(t, "second run", first, tree(t, rendered(t, job)))
+}
+
+// The lists hold every file with its true hash, and the cover prints the hash of the contents list.
+func TestHashes(t *testing.T) {
+	dir := filepath.Join(rendered(t, demoJob(t)), "LT56-031")
+	files := tree(t, dir)
+	sums, contents := listed(t, files[sumsName]), listed(t, files[contentsName])
+	for name, text := range files {
+		h := sha256.Sum256([]byte(text))
+		hash := hex.EncodeToString(h[:])
+		if name != sumsName && sums[name] != hash {
+			t.Errorf("%s: %s does not list its hash", sumsName, name)
+		}
+		if outside := name == sumsName || name == contentsName || name == coverName; !outside && contents[name] != hash {
+			t.Errorf("%s: %s does not list its hash", contentsName, name)
+		}
+	}
+	if len(sums) != len(files)-1 || len(contents) != len(files)-3 {
+		t.Errorf("%d files, %d in %s, %d in %s", len(files), len(sums), sumsName, len(contents), contentsName)
+	}
+	if !strings.Contains(files[coverName], hashOf([]byte(files[contentsName]))) {
+		t.Error("the cover does not print the hash of the contents list")
+	}
+}
+
+func listed(t *testing.T, text string) map[string]string {
+	t.Helper()
+	out := map[string]string{}
+	for line := range strings.Lines(text) {
+		hash, name, ok := strings.Cut(strings.TrimSuffix(line, "\n"), "  ")
+		if !ok || len(hash) != 64 {
+			t.Fatalf("line %q is not of the form that sha256sum reads", line)
+		}
+		out[name] = hash
+	}
+	return out
+}
+
+func TestInterruptionLeavesTheEarlierOutput(t *testing.T) {
+	job := demoJob(t)
+	before := tree(t, rendered(t, job))
+	ctx, cancel := context.WithCancel(context.Background())
+	assess, n := job.Assess, 0
+	job.Assess = func(h *record.Hull) *engine.Dossier {
+		if n++; n == 1 {
+			cancel()
+		}
+		return assess(h)
+	}
+	job.Version = "another"
+	if _, err := Render(ctx, job); !errors.Is(err, context.Canceled) {
+		t.Fatalf("error %v, want an interruption", err)
+	}
+	same(t, "after an interruption", before, tree(t, job.Out))
+}
+
+// A move that fails half-way through the exchange takes back those before it.
+func TestFailedExchangeIsTakenBack(t *testing.T) {
+	job := demoJob(t)
+	before := tree(t, rendered(t, job))
+	p, err := openPlace(job)
+	if err != nil {
+		t.Fatal(err)
+	}
+	s, err := openStage(p)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range []string{"HL74-012", "HL74-013"} {
+		if err := os.MkdirAll(s.fresh(name), 0o755); err != nil {
+			t.Fatal(err)
+		}
+	}
+	broken := errors.New("the disk broke")
+	s.move = func(from, to string) error {
+		if from == s.fresh("HL74-013") {
+			return broken
+		}
+		return os.Rename(from, to)
+	}
+	if err := s.swap(); !errors.Is(err, broken) {
+		t.Fatalf("error %v, want the broken move", err)
+	}
+	s.discard()
+	same(t, "after a failed exchange", before, tree(t, job.Out))
+}
+
+// A run that was killed during the exchange has set a hull aside; the next run puts it back.
+func TestKilledExchangeIsPutBack(t *testing.T) {
+	job := demoJob(t)
+	before := tree(t, rendered(t, job))
+	aside := filepath.Join(job.Out, stagePrefix+"1", "old")
+	if err := os.MkdirAll(aside, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	if err := os.Rename(filepath.Join(job.Out, "HL74-012"), filepath.Join(aside, "HL74-012")); err != nil {
+		t.Fatal(err)
+	}
+	if err := sweep(job.Out); err != nil {
+		t.Fatal(err)
+	}
+	same(t, "after a killed exchange", before, tree(t, job.Out))
+}
+
+func TestRefusals(t *testing.T) {
+	job := demoJob(t)
+	yard := job.Root.Name()
+	full := t.TempDir()
+	if err := os.WriteFile(filepath.Join(full, "letter.txt"), []byte("keep me"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	link := filepath.Join(t.TempDir(), "link")
+	if err := os.Symlink(filepath.Join(yard, "hulls"), link); err != nil {
+		t.Fatal(err)
+	}
+	rows := []struct{ out, want string }{
+		{"", "no output folder"},
+		{yard, "holds the yard's own records"},
+		{filepath.Dir(yard), "holds the yard's own records"},
+		{filepath.Join(yard, "hulls"), "among the yard's own records"},
+		{filepath.Join(yard, "hulls", "HL74-012", "documents"), "among the yard's own records"},
+		{filepath.Join(yard, "designs", "new"), "among the yard's own records"},
+		{filepath.Join(link, "new"), "among the yard's own records"},
+		{full, "is not empty"},
+		{filepath.Join(full, "letter.txt"), "letter.txt"},
+	}
+	before := tree(t, yard)
+	for _, r := range rows {
+		job.Out = r.out
+		if _, err := Render(context.Background(), job); err == nil || !strings.Contains(err.Error(), r.want) {
+			t.Errorf("output %q: error %v, want %q in it", r.out, err, r.want)
+		}
+	}
+	same(t, "yard", before, tree(t, yard))
+	if len(tree(t, full)) != 1 {
+		t.Error("something was written to a folder with other contents")
+	}
+}
+
+func TestHullNumbersAsFolders(t *testing.T) {
+	rows := []struct {
+		numbers []string
+		want    string
+	}{
+		{[]string{"A-1", "a-1"}, "would share one folder"},
+		{[]string{"../x"}, "cannot be the name of a folder"},
+		{[]string{"assets"}, "cannot be the name of a folder"},
+		{[]string{"con"}, "cannot be the name of a folder"},
+		{[]string{"A/1"}, "cannot be the name of a folder"},
+		{[]string{"Æ 1", "B_2.3"}, ""},
+	}
+	for _, r := range rows {
+		var hulls []*record.Hull
+		for _, n := range r.numbers {
+			hulls = append(hulls, &record.Hull{Number: n})
+		}
+		err := folderNames(hulls)
+		if (r.want == "") != (err == nil) || err != nil && !strings.Contains(err.Error(), r.want) {
+			t.Errorf("hulls %q: error %v, want %q in it", r.numbers, err, r.want)
+		}
+	}
+}
+
+// Writing one hull leaves the others as they are, and the register still lists them with what their files say.
+func TestOneHullOfSeveral(t *testing.T) {
+	job := demoJob(t)
+	before := tree(t, rendered(t, job))
+	job.Hulls, job.Version = job.Hulls[2:], "another"
+	report, err := Render(context.Background(), job)
+	if err != nil {
+		t.Fatal(err)
+	}
+	after := tree(t, job.Out)
+	changed := false
+	for name, text := range before {
+		if strings.HasPrefix(name, "HL74-") && after[name] != text {
+			t.Errorf("%s was changed", name)
+		}
+		changed = changed || strings.HasPrefix(name, "LT56-031/") && after[name] != text
+	}
+	if !changed || len(report.Hulls) != 1 || report.Hulls[0].Number != "LT56-031" {
+		t.Errorf("the hull was not written: %+v", report.Hulls)
+	}
+	for _, number := range []string{"HL74-012", "HL74-013", "LT56-031"} {
+		if !strings.Contains(after[coverName], hashOf([]byte(after[number+"/"+sumsName]))) {
+			t.Errorf("the register does not print the seal of %s", number)
+		}
+	}
+	readOutput(t, job.Out).check(t)
+}
+
+func TestLeftHulls(t *testing.T) {
+	job := demoJob(t)
+	rendered(t, job)
+	job.Yard.Hulls = job.Yard.Hulls[1:]
+	job.Hulls = job.Yard.Hulls
+	report, err := Render(context.Background(), job)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(report.Left) != 1 || report.Left[0] != "HL74-012" {
+		t.Errorf("left behind %v, want HL74-012", report.Left)
+	}
+	if _, err := os.Stat(filepath.Join(job.Out, "HL74-012", coverName)); err != nil {
+		t.Errorf("the file of a hull that the yard no longer has was not kept: %v", err)
+	}
+}
+
+func TestFolderRefusesNames(t *testing.T) {
+	f, err := newFolder(context.Background(), t.TempDir())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, name := range []string{"../x", "/x", "a/../b", "a\\b", "a\nb", ""} {
+		if err := f.write(name, nil); err == nil {
+			t.Errorf("%q was taken", name)
+		}
+	}
+	if err := f.write("a/B", nil); err != nil {
+		t.Fatal(err)
+	}
+	if err := f.write("A/b", nil); err == nil {
+		t.Error("a name that differs only in case was taken")
+	}
+	if len(f.sums) != 1 {
+		t.Errorf("%d files on the list, want 1", len(f.sums))
+	}
+	if !bytes.Contains(list(f.sums), []byte("  a/B\n")) {
+		t.Errorf("list %q", list(f.sums))
+	}
+}

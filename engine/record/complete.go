@@ -126,7 +126,7 @@ func (c *completer) fits(f *field, n, table *node, way *trail) {
 	if f.upto == "" || other == nil || other.shape == broken {
 		return
 	}
-	v, most := n.value.(float64), other.value.(float64)
+	v, most := asFloat(n.value), asFloat(other.value)
 	if v > most {
 		c.fs.add(n.at, way.String(), "one of the two is wrong, or they have changed places", "%s is more than %s %s, %s", figure(v), f.upto, figure(most), written(other.at))
 	}

@@ -113,11 +113,14 @@ func fileOrFolder(e fs.DirEntry) string {
 	return "file"
 }
 
-// nearName finds the known name that a file was most likely meant to have: the nearest, or the one that differs only in
-// what follows the point.
+// nearName finds the known name that a file was most likely meant to have: the nearest, or, for text and spreadsheets,
+// the one that differs only in what follows the point.
 func nearName(name string, known []string) (string, bool) {
 	if near, ok := nearest(name, known); ok {
 		return near, true
+	}
+	if !slices.Contains([]string{"", ".toml", ".csv", ".txt", ".tsv", ".xlsx", ".xls", ".ods"}, strings.ToLower(path.Ext(name))) {
+		return "", false
 	}
 	stem, _, _ := strings.Cut(name, ".")
 	var stems []string

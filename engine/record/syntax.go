@@ -10,22 +10,25 @@ import (
 	"hullfile/engine/finding"
 )
 
+// notRead goes with every fault behind which nothing of the file could be read: there may be more of them.
+const notRead = "the rest of this file is not read until this is mended"
+
 // syntaxFault tells in plain words where text stops being TOML.
 func syntaxFault(file string, text []byte, err error, fs *faults) {
 	var parse toml.ParseError
 	if !errors.As(err, &parse) {
-		fs.add(finding.Place{File: file}, "", "", "cannot be read as TOML: %v", err)
+		fs.add(finding.Place{File: file}, "", notRead, "cannot be read as TOML: %v", err)
 		return
 	}
 	offset := min(max(0, parse.Position.Start), len(text))
 	at, key := newRuler(file, text).at(offset), lastKey(parse, text, offset)
 	for _, s := range sayings {
 		if strings.Contains(parse.Message, s.message) && strings.Contains(parse.Message, s.and) {
-			fs.add(at, key, s.hint, "%s", s.says)
+			fs.add(at, key, s.hint+"; "+notRead, "%s", s.says)
 			return
 		}
 	}
-	fs.add(at, key, "the rest of this file was not looked at", "not TOML: %s", clean(parse.Message))
+	fs.add(at, key, notRead, "not TOML: %s", clean(parse.Message))
 }
 
 // lastKey is the key that the decoder read last, if it stands on the line where reading stopped.

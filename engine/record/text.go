@@ -23,12 +23,12 @@ func readable(file string, text []byte, fs *faults) ([]byte, bool) {
 	}
 	at := finding.Place{File: file, Line: 1, Col: 1}
 	if bytes.HasPrefix(text, []byte("\xff\xfe")) || bytes.HasPrefix(text, []byte("\xfe\xff")) {
-		fs.add(at, "", "save the file as UTF-8", "the text is UTF-16, not UTF-8")
+		fs.add(at, "", "save the file as UTF-8; "+notRead, "the text is UTF-16, not UTF-8")
 		return nil, false
 	}
 	i := firstInvalid(text)
 	at = newRuler(file, text).at(i)
-	fs.add(at, "", "save the file as UTF-8; the character here was most likely written in an older encoding", "byte %02X is not UTF-8 text", text[i])
+	fs.add(at, "", "save the file as UTF-8; the character here was most likely written in an older encoding; "+notRead, "byte %02X is not UTF-8 text", text[i])
 	return nil, false
 }
 

@@ -16,7 +16,7 @@ func readTOML(file string, raw []byte, fs *faults) (root *node, ok bool) {
 		return nil, false
 	}
 	if offset, says, deep := tooDeep(text); deep {
-		fs.add(newRuler(file, text).at(offset), "", "", "%s", says)
+		fs.add(newRuler(file, text).at(offset), "", notRead, "%s", says)
 		return nil, false
 	}
 	values := map[string]any{}

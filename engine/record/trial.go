@@ -29,7 +29,8 @@ type Trial struct {
 	Note       Val[string]       `toml:"note" lines:"yes" doc:"anything that matters"`
 }
 
-// Run is one leg at one throttle setting on one heading. In runs.csv the column "trial" names the trial.
+// Run is one leg at one throttle setting on one heading. In runs.csv the column "trial" names the trial;
+// without a column "id" the runs of a trial get the keys 1, 2, 3 in their order, as in a list of [[trial.T1.run]].
 type Run struct {
 	Entry
 	Setting Val[string]      `toml:"setting" must:"yes" doc:"name of the throttle setting; runs with the same setting are taken together"`

@@ -17,10 +17,10 @@ const figuresWidth = 36
 
 // proofs prints the table, one part a set, with the source wherever it changes.
 func (s *screen) proofs(sheet proof.Sheet) {
-	set, source := "", ""
+	set, source, why := "", "", ""
 	for _, c := range sheet.Cases {
 		if c.Set != set {
-			set, source = c.Set, ""
+			set, source, why = c.Set, "", ""
 			s.line("")
 			s.head("%s", c.Title)
 		}
@@ -30,6 +30,10 @@ func (s *screen) proofs(sheet proof.Sheet) {
 			s.line("%-*s%8s %9s %8s", s.width-figuresWidth, "", "printed", "reckoned", "within ±")
 		}
 		s.proofCase(c)
+		if c.Why != why && c.Why != "" {
+			s.paragraph("          ", c.Why)
+		}
+		why = c.Why
 	}
 	s.line("")
 	n := len(sheet.Failed())
@@ -60,7 +64,12 @@ func (s *screen) proofCase(c proof.Case) {
 	if !c.Pass {
 		word = "DIFFERS"
 	}
-	name := wrap(clean(c.Name), s.width-figuresWidth-10)
+	printed, called := c.Printed, c.Name
+	if _, err := strconv.ParseFloat(printed, 64); err != nil {
+		// The source prints a formula or a range; the column takes the number that it comes to.
+		printed, called = strconv.FormatFloat(c.Want, 'g', 6, 64), c.Name+", printed "+c.Printed
+	}
+	name := wrap(clean(called), s.width-figuresWidth-10)
 	for i, part := range name {
 		first := "          "
 		if i == 0 {
@@ -71,7 +80,7 @@ func (s *screen) proofCase(c proof.Case) {
 			continue
 		}
 		gap := strings.Repeat(" ", max(0, s.width-figuresWidth-10-utf8.RuneCountInString(part)))
-		figures := fmt.Sprintf("%8s %9s %8s  %s", c.Printed, reckoned(c), tolerance(c), c.Unit)
+		figures := fmt.Sprintf("%8s %9s %8s  %s", printed, reckoned(c, printed), tolerance(c), c.Unit)
 		s.line("%s", strings.TrimRight(first+part+gap+figures, " "))
 	}
 	if c.Fails != "" {
@@ -83,12 +92,12 @@ func (s *screen) proofCase(c proof.Case) {
 }
 
 // reckoned gives the result to one place more than the source prints, so that a difference shows.
-func reckoned(c proof.Case) string {
+func reckoned(c proof.Case, printed string) string {
 	if c.Fails != "" {
 		return "none"
 	}
-	_, places, _ := strings.Cut(c.Printed, ".")
-	return strconv.FormatFloat(c.Got, 'f', len(strings.TrimRight(places, " "))+1, 64)
+	_, places, _ := strings.Cut(printed, ".")
+	return strconv.FormatFloat(c.Got, 'f', len(places)+1, 64)
 }
 
 func tolerance(c proof.Case) string {

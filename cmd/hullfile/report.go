@@ -55,13 +55,22 @@ func (s *screen) findings(kind finding.Kind, all []finding.Finding) {
 	s.head("  %s", plural(kind, len(these)))
 	for _, f := range these {
 		s.paragraph("    - ", f.Subject+": "+f.Says)
-		for _, p := range f.Places {
-			s.paragraph("      at ", p.String())
+		if len(f.Places) > 0 {
+			s.paragraph("      at ", placesOf(f))
 		}
 		if f.Settle != "" {
 			s.paragraph("      to settle: ", f.Settle)
 		}
 	}
+}
+
+// placesOf lists the record lines of a finding, each in the form that an editor opens.
+func placesOf(f finding.Finding) string {
+	var all []string
+	for _, p := range f.Places {
+		all = append(all, p.String())
+	}
+	return strings.Join(all, ", ")
 }
 
 func ofKind(kind finding.Kind, all []finding.Finding) []finding.Finding {

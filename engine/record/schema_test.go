@@ -69,6 +69,9 @@ func holdsField(t *testing.T, way string, f *field, p map[string]any, whole bool
 				t.Errorf("%s: %s is %v, expected %v", way, name, p[name], b)
 			}
 		}
+		if items, list := p["items"].(map[string]any); list {
+			p = items
+		}
 		if words, _ := p["enum"].([]any); len(words) != len(f.oneof) {
 			t.Errorf("%s allows %v", way, words)
 		}

@@ -38,7 +38,7 @@ type Yard struct {
 	Designs []DesignName  // in order of their name
 	Doubts  []YardDoubt   // values that are possible but unlikely
 	Sheets  []SheetSource // the yard's own method sheets, in order of name
-	Files   []File        // every record file read, in order of name
+	Files   []File        // every record file read, with the method sheets, byte for byte, in order of name
 }
 
 // DesignName names a design and what it is laid over.
@@ -142,6 +142,8 @@ type HullFile struct {
 	OffsetTests []OffsetTest    `toml:"offset_test" doc:"tests with people to one side"`
 	SwampTests  []SwampTest     `toml:"swamp_test" doc:"tests of the boat full of water"`
 	ListTests   []ListTest      `toml:"list_test" doc:"float-to-list tests"`
+	Plate       Plate           `toml:"plate" doc:"what stands on the builder's plate of the boat"`
+	Capacity    Capacity        `toml:"capacity" doc:"what the rules for a plate need beside the principal data"`
 	Documents   []Document      `toml:"document" csv:"documents" doc:"certificates, photographs and reports"`
 	Notes       []Note          `toml:"note" doc:"notes in Markdown that belong in the file"`
 }

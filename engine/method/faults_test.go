@@ -42,6 +42,9 @@ func TestFaults(t *testing.T) {
 		// head
 		{"no TOML", "title = \n", "f.toml:1:9: is no TOML: expected value but found '\\n' instead"},
 		{"not UTF-8", "title = '\xff'\n", "f.toml:1:10: is not UTF-8 text\n    save the file as UTF-8"},
+		{"nested", "title = 't'\nx = " + strings.Repeat("[", 20), "f.toml:2:17: is nested more than 12 deep\n    a method sheet has scopes, and steps in them"},
+		{"key of many parts", "title = 't'\n" + strings.Repeat("a.", 20) + "a = 1", "f.toml:2:26: is nested more than 12 deep\n    a method sheet has scopes, and steps in them"},
+		{"brackets in text and remarks", "# " + strings.Repeat("[", 20) + "\nabout = \"\"\"" + strings.Repeat("[", 20) + "\\\"\"\"\"\neditoin = '" + strings.Repeat("{", 20) + "'\n" + step("1"), "f.toml:3:1: editoin: is not a key of a method sheet\n    did you mean edition?"},
 		{"nothing", "", "f.toml:1:1: has no scope\n    write [[craft.input]] and [[craft.step]]\nf.toml:1:1: standing: is missing\n    say how far the sheet can be relied on\nf.toml:1:1: title: is missing\n    write title = \"...\"\nf.toml:1:1: work: is missing\n    name the work the formulas come from"},
 		{"empty title", "title = ' '\n" + strings.Replace(step("1"), "title = 't'\n", "", 1), "f.toml:1:9: title: is empty\n    write title = \"...\""},
 		{"title of a number", "title = 3\n" + strings.Replace(step("1"), "title = 't'\n", "", 1), "f.toml:1:9: title: is the number 3, must be text\n    write it in quotes"},

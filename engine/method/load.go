@@ -42,6 +42,11 @@ func decode(name string, text []byte) (map[string]any, *finding.Fault) {
 		at.Line, at.Col = badByte(text)
 		return nil, &finding.Fault{Place: at, Says: "is not UTF-8 text", Hint: "save the file as UTF-8"}
 	}
+	if offset, deep := nested(text); deep {
+		at.Line = 1 + bytes.Count(text[:offset], []byte("\n"))
+		at.Col = 1 + utf8.RuneCount(text[bytes.LastIndexByte(text[:offset], '\n')+1:offset])
+		return nil, &finding.Fault{Place: at, Says: fmt.Sprintf("is nested more than %d deep", deepestTOML), Hint: "a method sheet has scopes, and steps in them"}
+	}
 	var rows map[string]any
 	_, err := toml.Decode(string(text), &rows)
 	var wrong toml.ParseError
@@ -49,7 +54,7 @@ func decode(name string, text []byte) (map[string]any, *finding.Fault) {
 	case err == nil:
 		return rows, nil
 	case errors.As(err, &wrong):
-		at.Line, at.Col = wrong.Position.Line, max(1, wrong.Position.Col)
+		at.Line, at.Col = max(1, wrong.Position.Line), max(1, wrong.Position.Col)
 		return nil, &finding.Fault{Place: at, Says: "is no TOML: " + seen(wrong.Message)}
 	}
 	return nil, &finding.Fault{Place: at, Says: "is no TOML: " + seen(err.Error())}

@@ -77,8 +77,8 @@ func randomValues(t *rapid.T) GivenMap {
 func sheetOf(formula string) string {
 	var b strings.Builder
 	b.WriteString(head)
-	for symbol, from := range map[string]string{"a": "boat.a", "b_1": "boat.b", "m_LDC": "boat.mass", "sigma_d": "boat.stress"} {
-		fmt.Fprintf(&b, "[[c.input]]\nsymbol = %q\nname = 'n'\nunit = ''\nfrom = %q\n", symbol, from)
+	for _, in := range [][2]string{{"a", "boat.a"}, {"b_1", "boat.b"}, {"m_LDC", "boat.mass"}, {"sigma_d", "boat.stress"}} {
+		fmt.Fprintf(&b, "[[c.input]]\nsymbol = %q\nname = 'n'\nunit = ''\nfrom = %q\n", in[0], in[1])
 	}
 	b.WriteString("[[c.input]]\nsymbol = 'z'\nname = 'n'\nfrom = 'boat.z'\nwords = ['side', 'bottom', 'two words']\n")
 	b.WriteString("[table.T]\ntitle = 't'\nclause = '1'\nbasis = 'read'\nx = [0, 1, 3]\ny = [1, 5, -2]\n")

@@ -1,0 +1,75 @@
+package method
+
+import (
+	"errors"
+	"strings"
+	"testing"
+	"testing/fstest"
+
+	"hullfile/engine/finding"
+)
+
+func sheetFile(text string) *fstest.MapFile { return &fstest.MapFile{Data: []byte(text)} }
+
+func TestLibrary(t *testing.T) {
+	shipped := fstest.MapFS{"b.toml": sheetFile(step("2")), "a.toml": sheetFile(step("1")), "notes.md": sheetFile("no sheet"), "old/c.toml": sheetFile("no sheet either")}
+	yards := []Source{
+		{Name: "own.toml", Path: "methods/own.toml", Text: []byte(step("3"))},
+		{Name: "b.toml", Path: "methods/b.toml", Text: []byte(step("4"))},
+	}
+	lib, err := NewLibrary(shipped, yards)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := strings.Join(lib.Names(), " "); got != "a b own" {
+		t.Errorf("sheets %s, want a b own", got)
+	}
+	rows := []struct {
+		name            string
+		yards, replaces bool
+		formula         string
+	}{
+		{"a", false, false, "1"},
+		{"b", true, true, "4"},
+		{"own.toml", true, false, "3"},
+	}
+	for _, r := range rows {
+		s, ok := lib.Sheet(r.name)
+		if !ok {
+			t.Errorf("%s is not there", r.name)
+			continue
+		}
+		if s.Yards != r.yards || s.Replaces != r.replaces || s.Scopes[0].Steps[0].Formula.String() != r.formula {
+			t.Errorf("%s: yard's %v, replaces %v, formula %s, want %v, %v, %s", r.name, s.Yards, s.Replaces, s.Scopes[0].Steps[0].Formula, r.yards, r.replaces, r.formula)
+		}
+		if s.Name != strings.TrimSuffix(r.name, ".toml")+".toml" {
+			t.Errorf("%s has the name %s", r.name, s.Name)
+		}
+	}
+	if _, ok := lib.Sheet("c"); ok {
+		t.Error("a sheet in a folder below was read")
+	}
+}
+
+func TestLibraryFaultsOfAllSheets(t *testing.T) {
+	shipped := fstest.MapFS{"a.toml": sheetFile(step("w")), "b.toml": sheetFile("= broken, but replaced")}
+	yards := []Source{
+		{Name: "b.toml", Path: "methods/b.toml", Text: []byte(step("sin(x)"))},
+		{Name: "b.toml", Path: "methods/again/b.toml", Text: []byte(step("1"))},
+		{Name: "../c.toml", Path: "methods/c.toml", Text: []byte(step("1"))},
+	}
+	lib, err := NewLibrary(shipped, yards)
+	var faults finding.Faults
+	if lib != nil || !errors.As(err, &faults) {
+		t.Fatalf("got %v, %v, want faults", lib, err)
+	}
+	want := []string{"a.toml:19:12", "methods/again/b.toml:1:1", "methods/b.toml:19:12", "methods/c.toml:1:1"}
+	if len(faults) != len(want) {
+		t.Fatalf("%d faults, want %d: %v", len(faults), len(want), err)
+	}
+	for i, f := range faults {
+		if f.Place.String() != want[i] {
+			t.Errorf("fault %d at %s, want %s", i, f.Place, want[i])
+		}
+	}
+}

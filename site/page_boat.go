@@ -12,6 +12,7 @@ type BoatPage struct {
 	Title       string
 	Use         string
 	Says        BoatSays
+	Lines       LinesPart
 	Principal   []Fact
 	Identity    []Fact
 	Issue       []Fact
@@ -70,7 +71,7 @@ func (l *leaf) boatPage() (BoatPage, error) {
 		return BoatPage{}, err
 	}
 	p := BoatPage{
-		Number: h.Number, Title: h.Title.V, Use: h.Boat.Use.V, Says: l.boatSays(), Principal: l.fields(&h.Boat, "use"), Identity: l.fields(&h.Identity),
+		Number: h.Number, Title: h.Title.V, Use: h.Boat.Use.V, Says: l.boatSays(), Lines: l.linesPart(), Principal: l.fields(&h.Boat, "use"), Identity: l.fields(&h.Identity),
 		Issue: l.fields(&h.Issue), Rules: l.fields(&h.Rules), Builder: l.fields(builder, "invented"),
 		Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["boat"],
 		Checks: l.checkRows(l.otherChecks()),

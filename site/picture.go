@@ -54,3 +54,18 @@ func (l *leaf) trialPictures(t *trial.Trial) (speed, mile, trim Drawing) {
 		drawing("Fuel for a mile and range over speed", chart.MileRange(*t)),
 		drawing("Running trim over speed", chart.Trim(*t))
 }
+
+func (l *leaf) bodyPicture() Drawing { return drawing("Body plan", chart.BodyPlan(l.dossier.Lines)) }
+
+func (l *leaf) viewsPicture() Drawing {
+	return drawing("Profile and plan", chart.Arrangement(l.dossier.Lines, nil))
+}
+
+func (l *leaf) isoPicture() Drawing {
+	return drawing("The hull in isometric view", chart.Isometric(l.dossier.Lines))
+}
+
+func (l *leaf) formPictures() (masses, centres Drawing) {
+	return drawing("Displacement and surfaces over draught", chart.FormMass(l.dossier.Lines)),
+		drawing("Centres and metacentre over draught", chart.FormCentres(l.dossier.Lines))
+}

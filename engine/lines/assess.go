@@ -19,6 +19,7 @@ type Result struct {
 	Why         string // why it is not afloat
 	Skins       []Skin
 	Fairness    []Fair
+	Form        []hydrostatics.Form // on an even keel, in the water of SeaWater
 	Compared    []Compared
 	Checks      []finding.Check
 	Findings    []finding.Finding
@@ -47,6 +48,7 @@ func Assess(h *record.Hull, loaded weight.Total) Result {
 		return r
 	}
 	r.Skins, r.Fairness = r.Hull.Skins(), r.Hull.Fairness()
+	r.Form, _ = r.Hull.Form(SeaWater) // fails only where Float does, which says it
 	r.Findings = append(r.Findings, r.unfair()...)
 	r.Checks = append(r.Checks, r.shape(h, finding.Met))
 	r.float(h, loaded)

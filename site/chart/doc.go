@@ -26,6 +26,10 @@
 //	chart.Centres(result, boat)                items, light, loaded and weighed centres along the boat
 //	chart.Weighing(weighing)                   points, readings and the resulting centre
 //	chart.Sensitivity(result)                  what moves the mass and the centre most
+//	chart.BodyPlan(lines)                      the sections, aft to the left and forward to the right
+//	chart.Arrangement(lines, frames)           the hull from the side and from above, with water and centres
+//	chart.Isometric(lines)                     the hull in space
+//	chart.FormMass(lines) FormCentres(lines)   curves of form over the draught
 //
 // Identifiers inside the markup are made from the kind of figure and the record key ("fig-panel-B3-t"), so a figure may
 // stand once on a page. Plot takes its own in Spec.ID.
@@ -47,6 +51,9 @@
 //	g-room g-gap g-need          room, lack, what is needed
 //	g-weighed g-reckoned g-maker g-estimated              how a mass is known
 //	g-item g-away g-cross        item, item taken away, cross in a loaded centre
+//	g-section g-station          sections of the hull, thin lines at the stations
+//	g-edge g-edge-thin g-water   edges of the hull, the surface of the water
+//	g-bottom g-side g-deck g-end plates of the hull in space
 //	g-key g-hit                  name of a row that is a link, the field that takes the click
 //
 // # Inside

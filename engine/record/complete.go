@@ -19,6 +19,7 @@ func (c *completer) table(t *table, n *node, way *trail) {
 	for _, f := range t.fields {
 		kid := n.kid(f.key)
 		switch {
+		case kid == nil && f.must && f.unless != "" && n.kid(f.unless) != nil:
 		case kid == nil && f.must:
 			c.fs.add(n.key, way.to(f.key).String(), "add "+f.key+": "+f.inShort(), "missing")
 		case kid == nil || kid.shape == broken:

@@ -42,6 +42,7 @@ type field struct {
 	oneof              []string
 	ref, csv, form, in string
 	rows, lines        bool
+	unless             string
 	after              []string
 	upto               string
 	eg, doc            string
@@ -101,7 +102,7 @@ func fieldOf(sf reflect.StructField) *field {
 		above: boundOf(tag("above")), least: boundOf(tag("least")), most: boundOf(tag("most")),
 		ref: tag("ref"), csv: tag("csv"), form: tag("form"), in: tag("in"),
 		rows: tag("rows") == "yes", lines: tag("lines") == "yes",
-		upto: tag("upto"), eg: tag("eg"), doc: tag("doc"),
+		unless: tag("unless"), upto: tag("upto"), eg: tag("eg"), doc: tag("doc"),
 	}
 	if low, high, ok := strings.Cut(tag("likely"), ".."); ok {
 		f.low, f.high = boundOf(low), boundOf(high)

@@ -155,16 +155,16 @@ func (d *disk) text(name string, most int64) (text []byte, ok bool) {
 		d.fs.add(placeAt(name), "", "", "cannot be read: %v", bottom(err))
 		return nil, false
 	case int64(len(text)) > most:
-		d.fs.add(placeAt(name), "", "a record holds figures and words; photographs and logs belong into documents/", "the file is larger than %d MiB", most>>20)
+		d.fs.add(placeAt(name), "", "a record holds figures and words; photographs belong into documents/, logs into logs/", "the file is larger than %d MiB", most>>20)
 		return nil, false
 	}
 	d.files = append(d.files, File{Path: name, Text: text})
 	return text, true
 }
 
-// paper refuses a document that is reached through a link. Whether it is there at all is no matter of reading.
-func (d *disk) paper(dir, file string) bool {
-	at := path.Join(dir, "documents")
+// paper refuses a document or log that is reached through a link. Whether it is there at all is no matter of reading.
+func (d *disk) paper(dir, in, file string) bool {
+	at := path.Join(dir, in)
 	for _, part := range strings.Split(file, "/") {
 		at = path.Join(at, part)
 		info, err := d.root.Lstat(at)

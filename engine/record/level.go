@@ -17,10 +17,9 @@ type level struct {
 func recordFolder(main string) folder {
 	return folder{
 		files:   append([]string{main}, csvFiles(hullTable)...),
-		folders: []string{documentsDir},
-		later:   []string{logsDir},
+		folders: []string{documentsDir, logsDir},
 		strict:  true,
-		instead: "put papers, photographs and logs into documents/; take away what does not belong to the record",
+		instead: "put papers and photographs into documents/, logs into logs/; take away what does not belong to the record",
 	}
 }
 
@@ -76,12 +75,29 @@ func (r *reading) table(c *checker, name string, s source, t *table, root *node)
 
 // papers refuses documents that are reached through a link.
 func (r *reading) papers(dir string, root *node) {
+	r.logPapers(dir, root)
 	all := root.kid("document")
 	for i, key := range namesIn(all) {
 		file := all.kids[i].kid("file")
 		name, ok := text(file)
-		if ok && !r.disk.paper(dir, name) {
+		if ok && !r.disk.paper(dir, documentsDir, name) {
 			r.faults.add(file.at, "document."+quoteKey(key)+".file", "put the file itself into documents/", "%s is a link; a yard folder must be whole in itself", quoted(name))
+		}
+	}
+}
+
+// logPapers does the same for logs, wherever they lie.
+func (r *reading) logPapers(dir string, root *node) {
+	trials := root.kid("trial")
+	for i, trial := range namesIn(trials) {
+		logs := trials.kids[i].kid("log")
+		for j, key := range namesIn(logs) {
+			file := logs.kids[j].kid("file")
+			name, ok := text(file)
+			if ok && !(r.disk.paper(dir, logsDir, name) && r.disk.paper(dir, documentsDir, name)) {
+				way := "trial." + quoteKey(trial) + ".log." + quoteKey(key) + ".file"
+				r.faults.add(file.at, way, "put the file itself into logs/", "%s is a link; a yard folder must be whole in itself", quoted(name))
+			}
 		}
 	}
 }

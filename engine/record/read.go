@@ -70,6 +70,9 @@ func (r *reading) yardFolder() {
 		return
 	}
 	r.top(found)
+	if found[logsDir] {
+		r.disk.later = append(r.disk.later, logsDir)
+	}
 	if found[methodsDir] {
 		r.methods()
 	}
@@ -86,8 +89,8 @@ func (r *reading) yardFolder() {
 func topFolder() folder {
 	return folder{
 		files:   append(append([]string{yardFile, hullFile}, csvFiles(builderTable)...), csvFiles(hullTable)...),
-		folders: []string{hullsDir, designsDir, methodsDir, documentsDir},
-		later:   []string{proceduresDir, stockDir, requirementsDir, logsDir},
+		folders: []string{hullsDir, designsDir, methodsDir, documentsDir, logsDir},
+		later:   []string{proceduresDir, stockDir, requirementsDir},
 		instead: "a yard folder holds yard.toml, people.csv, instruments.csv and the folders designs, hulls and methods",
 	}
 }

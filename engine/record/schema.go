@@ -177,7 +177,9 @@ func (f *field) description() string {
 	if f.in != "" {
 		parts = append(parts, "in "+f.in+".toml only")
 	}
-	if f.must {
+	if f.must && f.unless != "" {
+		parts = append(parts, "required once a hull is laid over its design, unless "+f.unless+" is written")
+	} else if f.must {
 		parts = append(parts, "required once a hull is laid over its design")
 	}
 	return strings.Join(parts, "; ")

@@ -2,6 +2,7 @@ package record
 
 import (
 	"strings"
+	"time"
 	"unicode/utf8"
 )
 
@@ -64,6 +65,8 @@ func badForm(form, s string) (says, hint string) {
 		return badHash(s)
 	case "file":
 		return badPath(s)
+	case "moment", "clock":
+		return badClock(form, s)
 	}
 	return "", ""
 }
@@ -74,6 +77,22 @@ func badHash(s string) (says, hint string) {
 		return quoted(s) + " is not a SHA-256 hash", "it has 64 hexadecimal digits; take it out if you have none"
 	}
 	return "", ""
+}
+
+// badClock says what is wrong with a moment in UTC, or with a time of day where that is enough.
+func badClock(form, s string) (says, hint string) {
+	layouts := []string{"2006-01-02T15:04:05", "2006-01-02T15:04:05Z"}
+	hint = "write it in UTC as 2026-03-03T09:14:00"
+	if form == "clock" {
+		layouts = append(layouts, "15:04:05")
+		hint = "write it in UTC as 09:14:00, or with the day as 2026-03-03T09:14:00"
+	}
+	for _, layout := range layouts {
+		if _, err := time.Parse(layout, s); err == nil {
+			return "", ""
+		}
+	}
+	return quoted(s) + " is not a time of day that can be read", hint
 }
 
 // badPath keeps a document inside the documents folder of its record.

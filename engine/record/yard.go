@@ -6,6 +6,7 @@
 //
 //	toml     the key, with the unit at its end where the value has one
 //	must     "yes": required once a hull has been laid over its design
+//	unless   key beside it which, where it is written, makes this one not required
 //	above    the value must be greater than this
 //	least    the value must not be less than this
 //	most     the value must not be greater than this
@@ -16,7 +17,7 @@
 //	rows     "yes": entries are known by their order, so [[trial.T1.run]] without a key is allowed; the keys are 1, 2, 3
 //	after    key beside it whose date must not be later than this one; several with a comma
 //	upto     key beside it whose number must not be less than this one
-//	form     "file": a path inside the documents folder; "hash": 64 hexadecimal digits
+//	form     "file": a path inside the documents folder; "hash": 64 hexadecimal digits; "moment": 2026-03-03T09:14:00; "clock": 09:14:00 or a moment
 //	lines    "yes": text that may run over several lines
 //	in       "hull" or "design": the key belongs in that record only
 //	eg       a number that could stand there, for hints and the reference

@@ -36,6 +36,7 @@ type (
 	Celsius float64 // degree Celsius
 	Ratio   float64 // a number without unit
 	G       float64 // acceleration as a multiple of standard gravity
+	DB      float64 // decibel, A-weighted sound pressure level
 )
 
 // Named is one kind of quantity as the reader and the pages know it.
@@ -89,4 +90,5 @@ var byType = map[string]Named{
 	"Celsius": {"c", "°C", "degree Celsius"},
 	"Ratio":   {"", "", "number"},
 	"G":       {"g", "g", "multiple of standard gravity"},
+	"DB":      {"db", "dB", "decibel"},
 }

@@ -133,9 +133,6 @@ func (c *compiler) first(s *Scope, st *draftStep) *gathered {
 	if step.Name == "" {
 		t.must("name", "say in plain words what it is")
 	}
-	if st.bare {
-		c.fault(c.ofKey(t.path), t.key("unit"), "is missing", `write unit = "" for a number without unit`)
-	}
 	step.Unit = st.unit
 	made := &symbol{name: step.Symbol, unit: step.Unit, line: step.Line}
 	if !c.declare(s, made, t) {

@@ -47,3 +47,24 @@ type Node struct {
 	call  func(args []float64) float64
 	table *Table
 }
+
+// Case is one row of a case distinction: what holds, and under which condition; the last has none.
+type Case struct {
+	Then *Node
+	If   *Node
+}
+
+// Cases gives a case distinction as rows of which the first that holds is taken. A distinction inside a case becomes rows
+// of its own, whose conditions hold together with that of the case.
+func (n *Node) Cases() []Case { return n.cases(nil, nil) }
+
+func (n *Node) cases(under *Node, into []Case) []Case {
+	if n.Op != OpCases {
+		return append(into, Case{Then: n, If: under})
+	}
+	first := n.Args[0]
+	if under != nil {
+		first = &Node{Op: OpAnd, Args: []*Node{under, n.Args[0]}}
+	}
+	return n.Args[2].cases(under, n.Args[1].cases(first, into))
+}

@@ -152,6 +152,9 @@ func (c *compiler) judge(g *gathered) {
 		}
 	}
 	g.symbol.words = c.wordsOf(g)
+	if first := g.drafts[0]; first.bare && g.symbol.kind != word {
+		c.fault(c.ofKey(first.table.path), first.table.key("unit"), "is missing", `write unit = "" for a number without unit`)
+	}
 }
 
 // measure checks the unit of a formula where it is plain.

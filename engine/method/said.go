@@ -6,17 +6,25 @@ import (
 	"unicode/utf8"
 )
 
+// comparison writes a comparison of numbers with its sign and one of words in words. Words are not put in for symbols
+// there: "zone is side" can be read, "bottom is side" cannot.
 func (p *printer) comparison(n *Node) piece {
-	a := p.at(n.Args[0], sum)
-	switch {
-	case n.Symbol == "in":
-		return piece{a + " is " + p.words(n.Args[1], "or"), held}
-	case n.Args[0].IsWord() && n.Symbol == "==":
-		return piece{a + " is " + p.at(n.Args[1], sum), held}
-	case n.Args[0].IsWord():
-		return piece{a + " is not " + p.at(n.Args[1], sum), held}
+	if n.Args[0].IsWord() {
+		return (&printer{}).saying(n)
 	}
+	a := p.at(n.Args[0], sum)
 	return piece{a + " " + Sign(n.Symbol) + " " + p.at(n.Args[1], sum), held}
+}
+
+func (p *printer) saying(n *Node) piece {
+	a := p.at(n.Args[0], sum)
+	switch n.Symbol {
+	case "in":
+		return piece{a + " is " + p.words(n.Args[1], "or"), held}
+	case "==":
+		return piece{a + " is " + p.at(n.Args[1], sum), held}
+	}
+	return piece{a + " is not " + p.at(n.Args[1], sum), held}
 }
 
 // Sign gives the sign of a comparison as it is written by hand.
@@ -45,6 +53,9 @@ func (p *printer) words(list *Node, last string) string {
 // denial writes "not", and "is neither A nor B" for words.
 func (p *printer) denial(n *Node) piece {
 	of := n.Args[0]
+	if of.Op == OpCompare && of.Args[0].IsWord() {
+		p = &printer{}
+	}
 	switch {
 	case of.Op == OpCompare && of.Symbol == "in" && len(of.Args[1].Args) == 1:
 		return piece{p.at(of.Args[0], sum) + " is not " + p.words(of.Args[1], "or"), held}
@@ -55,11 +66,15 @@ func (p *printer) denial(n *Node) piece {
 }
 
 func (p *printer) cases(n *Node) piece {
-	text := p.at(n.Args[1], either) + " if " + p.at(n.Args[0], either) + ", "
-	if n.Args[2].Op == OpCases {
-		return piece{text + p.piece(n.Args[2]).text, loose}
+	var rows []string
+	for _, c := range n.Cases() {
+		if c.If == nil {
+			rows = append(rows, "otherwise "+p.at(c.Then, either))
+			continue
+		}
+		rows = append(rows, p.at(c.Then, either)+" if "+p.at(c.If, either))
 	}
-	return piece{text + "otherwise " + p.at(n.Args[2], either), loose}
+	return piece{strings.Join(rows, ", "), loose}
 }
 
 func (p *printer) call(n *Node) piece {

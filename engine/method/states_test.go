@@ -231,3 +231,14 @@ func TestNothingGivenAtAll(t *testing.T) {
 		t.Errorf("nothing given: %v, %v", w, err)
 	}
 }
+
+func TestWordNeedsNoUnit(t *testing.T) {
+	s, err := Load("f.toml", []byte(strings.Replace(step(`x > 1 ? "wide" : zone`), "unit = ''\n", "", 1)))
+	if err != nil {
+		t.Fatal(err)
+	}
+	w, err := s.Evaluate("c", GivenMap{"panel.x_mm": *num(2, "mm")}, nil)
+	if err != nil || w.Steps[0].Word != "wide" || !w.Steps[0].IsWord {
+		t.Errorf("got %+v, %v, want the word wide", w.Steps[0], err)
+	}
+}

@@ -78,6 +78,7 @@ func Line(s *method.Shown, look Look) string {
 
 func draw(body func(w *writer)) string {
 	w := &writer{}
+	w.Grow(1024)
 	w.put(`<math displaystyle="true">`)
 	body(w)
 	w.put("</math>")

@@ -43,6 +43,12 @@ clause = "1"
 basis = "read"
 x = [0, 1]
 y = [1, 2]
+[table.design_area]
+title = "t"
+clause = "1"
+basis = "read"
+x = [0, 1]
+y = [1, 2]
 `
 
 // working reckons one formula over a = -3.25, σ_d = 2750, P_BM,min not given, θ = 20° and a hostile word.
@@ -100,8 +106,10 @@ func TestFormula(t *testing.T) {
 		{"min(a, 2)", "<mi>min</mi>@<mrow><mo>(</mo><mi>a</mi><mo>,</mo><mn>2</mn><mo>)</mo></mrow>"},
 		{"sind(theta) + sind(30)", "<mi>sin</mi>@<mrow><mo>(</mo><mi>θ</mi><mo>)</mo></mrow><mo>+</mo><mi>sin</mi>@<mrow><mo>(</mo><mn>30</mn><mtext class=\"unit\">°</mtext><mo>)</mo></mrow>"},
 		{"log10(sigma_d)", "<msub><mi>log</mi><mn>10</mn></msub>@<mrow><mo>(</mo>" + sigma + "<mo>)</mo></mrow>"},
+		{"design_area(a)", "<mtext>design area</mtext>@<mrow><mo>(</mo><mi>a</mi><mo>)</mo></mrow>"},
 		{"K_DC(a)", "<msub><mi>K</mi><mi>DC</mi></msub>@<mrow><mo>(</mo><mi>a</mi><mo>)</mo></mrow>"},
 		{"a > 1 ? a/2 : 3", `<mrow><mo stretchy="true" form="prefix">{</mo><mtable class="cases"><mtr><mtd><mi>a</mi><mo>/</mo><mn>2</mn></mtd><mtd><mtext> if </mtext><mi>a</mi><mo>&gt;</mo><mn>1</mn></mtd></mtr><mtr><mtd><mn>3</mn></mtd><mtd><mtext> otherwise </mtext></mtd></mtr></mtable></mrow>`},
+		{`a > 1 ? (z == "side" ? 3 : 4) : 5`, `<mrow><mo stretchy="true" form="prefix">{</mo><mtable class="cases"><mtr><mtd><mn>3</mn></mtd><mtd><mtext> if </mtext><mi>a</mi><mo>&gt;</mo><mn>1</mn><mtext> and </mtext><mi>z</mi><mtext> is </mtext><mtext>side</mtext></mtd></mtr><mtr><mtd><mn>4</mn></mtd><mtd><mtext> if </mtext><mi>a</mi><mo>&gt;</mo><mn>1</mn></mtd></mtr><mtr><mtd><mn>5</mn></mtd><mtd><mtext> otherwise </mtext></mtd></mtr></mtable></mrow>`},
 		{`not (a <= 1 and z in ["side"]) ? 1 : 2`, `<mrow><mo stretchy="true" form="prefix">{</mo><mtable class="cases"><mtr><mtd><mn>1</mn></mtd><mtd><mtext> if </mtext><mtext> not </mtext><mrow><mo>(</mo><mi>a</mi><mo>≤</mo><mn>1</mn><mtext> and </mtext><mi>z</mi><mtext> is </mtext><mtext>side</mtext><mo>)</mo></mrow></mtd></mtr><mtr><mtd><mn>2</mn></mtd><mtd><mtext> otherwise </mtext></mtd></mtr></mtable></mrow>`},
 		{`z == "<script>alert(1)</script>" ? 1 : 2`, `<mrow><mo stretchy="true" form="prefix">{</mo><mtable class="cases"><mtr><mtd><mn>1</mn></mtd><mtd><mtext> if </mtext><mi>z</mi><mtext> is </mtext><mtext>&lt;script&gt;alert(1)&lt;/script&gt;</mtext></mtd></mtr><mtr><mtd><mn>2</mn></mtd><mtd><mtext> otherwise </mtext></mtd></mtr></mtable></mrow>`},
 	}
@@ -125,6 +133,7 @@ func TestWith(t *testing.T) {
 		{"1 + a", "<mn>1</mn><mo>+</mo><mrow><mo>(</mo>" + minus + "<mo>)</mo></mrow>"},
 		{"a/sigma_d", "<mfrac>" + minus + "<mn>2 750</mn></mfrac>"},
 		{"sind(theta)", "<mi>sin</mi>@<mrow><mo>(</mo><mn>20</mn><mtext class=\"unit\">°</mtext><mo>)</mo></mrow>"},
+		{`z == "side" ? a : sigma_d`, `<mrow><mo stretchy="true" form="prefix">{</mo><mtable class="cases"><mtr><mtd>` + minus + `</mtd><mtd><mtext> if </mtext><mi>z</mi><mtext> is </mtext><mtext>side</mtext></mtd></mtr><mtr><mtd><mn>2 750</mn></mtd><mtd><mtext> otherwise </mtext></mtd></mtr></mtable></mrow>`},
 		{"P_BM_min + 1", "<msub><mi>P</mi><mrow><mi>BM</mi><mo>,</mo><mi>min</mi></mrow></msub><mo>+</mo><mn>1</mn>"},
 	}
 	for _, r := range rows {

@@ -1,22 +1,41 @@
 package mathml
 
 import (
+	"strings"
 	"unicode"
 	"unicode/utf8"
 
 	"hullfile/engine/method"
 )
 
+// comparison writes a comparison of numbers with its sign and one of words in words. Words are not put in for symbols
+// there: "zone is side" can be read, "bottom is side" cannot.
 func (w *writer) comparison(n *method.Node) {
+	if n.Args[0].IsWord() {
+		w.bare(func() { w.saying(n) })
+		return
+	}
 	w.at(n.Args[0], sum)
-	switch {
-	case n.Symbol == "in":
+	w.sign(method.Sign(n.Symbol))
+	w.at(n.Args[1], sum)
+}
+
+// bare writes something without values.
+func (w *writer) bare(body func()) {
+	before := w.look
+	w.look = nil
+	body()
+	w.look = before
+}
+
+func (w *writer) saying(n *method.Node) {
+	w.at(n.Args[0], sum)
+	switch n.Symbol {
+	case "in":
 		w.says("is")
 		w.list(n.Args[1], "or")
 		return
-	case !n.Args[0].IsWord():
-		w.sign(method.Sign(n.Symbol))
-	case n.Symbol == "==":
+	case "==":
 		w.says("is")
 	default:
 		w.says("is not")
@@ -51,7 +70,7 @@ func (w *writer) denial(n *method.Node) {
 		w.bracketed(of)
 		return
 	}
-	w.at(of.Args[0], sum)
+	w.bare(func() { w.at(of.Args[0], sum) })
 	if len(of.Args[1].Args) == 1 {
 		w.says("is not")
 	} else {
@@ -67,20 +86,19 @@ func (w *writer) cases(n *method.Node) {
 
 func (w *writer) caseRows(n *method.Node) {
 	w.put(`<mrow><mo stretchy="true" form="prefix">{</mo><mtable class="cases">`)
-	for n.Op == method.OpCases {
+	for _, c := range n.Cases() {
 		w.put("<mtr><mtd>")
-		w.row(n.Args[1])
+		w.row(c.Then)
 		w.put("</mtd><mtd>")
-		w.says("if")
-		w.row(n.Args[0])
+		if c.If == nil {
+			w.says("otherwise")
+		} else {
+			w.says("if")
+			w.at(c.If, either)
+		}
 		w.put("</mtd></mtr>")
-		n = n.Args[2]
 	}
-	w.put("<mtr><mtd>")
-	w.row(n)
-	w.put("</mtd><mtd>")
-	w.says("otherwise")
-	w.put("</mtd></mtr></mtable></mrow>")
+	w.put("</mtable></mrow>")
 }
 
 func (w *writer) call(n *method.Node) {
@@ -129,7 +147,7 @@ func (w *writer) shownOf(n *method.Node) string {
 func (w *writer) name(n *method.Node) (degrees bool) {
 	switch {
 	case n.Op == method.OpTable:
-		w.symbol(n.Symbol, nil)
+		w.table(n.Symbol)
 	case n.Symbol == "log10":
 		w.put("<msub><mi>log</mi><mn>10</mn></msub>")
 	default:
@@ -138,6 +156,16 @@ func (w *writer) name(n *method.Node) (degrees bool) {
 		w.element("mi", name)
 	}
 	return degrees
+}
+
+// table writes the name of a table: like a symbol where it is one, K_DC, and in words where it is words, design_category.
+func (w *writer) table(name string) {
+	letter, below := method.Letters(name)
+	if len([]rune(letter)) > 3 && len(below) > 0 {
+		w.element("mtext", strings.ReplaceAll(name, "_", " "))
+		return
+	}
+	w.symbol(name, nil)
 }
 
 func (w *writer) fenced(left string, n *method.Node, right string) {

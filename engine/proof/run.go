@@ -120,6 +120,9 @@ func alloyInputs(c *row) string {
 }
 
 func ofFunction(c *row) (outcome, error) {
+	if read, ok := textFunctionNamed(c.Function); ok {
+		return read.ofText(c)
+	}
 	f, ok := functionNamed(c.Function)
 	if !ok {
 		return outcome{}, fmt.Errorf("no function %q", c.Function)

@@ -2,6 +2,7 @@ package site
 
 import (
 	"bytes"
+	"html/template"
 	"slices"
 	"strings"
 
@@ -22,6 +23,7 @@ type book struct {
 	tops       []*section // the contents
 	order      []*section // all pages in reading order
 	open       map[*section]int
+	railLines  map[railKey]template.HTML
 	targets    map[string]target
 	rulePage   map[string]string // page of the discipline that a rule belongs to
 	findings   []finding.Finding // in the order in which they are told
@@ -40,7 +42,7 @@ type book struct {
 func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	b := &book{
 		press: p, dossier: d, hull: h, folder: f,
-		open: map[*section]int{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, isRecord: map[string]bool{}, copied: map[string]string{},
+		open: map[*section]int{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, isRecord: map[string]bool{}, copied: map[string]string{},
 	}
 	if d.Structure.Sheet != nil {
 		b.sheets = append(b.sheets, d.Structure.Sheet)
@@ -114,7 +116,11 @@ func (b *book) page(s *section) error {
 	if err != nil {
 		return err
 	}
-	if err := b.press.print(&b.buf, s.kind, Page{l.frame(body), body}); err != nil {
+	frame, err := l.frame(body)
+	if err != nil {
+		return err
+	}
+	if err := b.press.print(&b.buf, s.kind, Page{frame, body}); err != nil {
 		return err
 	}
 	b.pages++

@@ -31,7 +31,7 @@ func (b *book) contents() {
 	b.top("Trials", trialsPath, "trials", page((*leaf).trialsPage))
 	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))
 	b.methodSheets(b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage)))
-	b.top("Proofs", proofsPath, "proofs", page((*leaf).proofsPage))
+	b.top("Proofs", proofsPath, "ready", page((*leaf).readyProofs))
 	b.recordFiles(b.top("Records", recordsPath, "records", page((*leaf).recordsPage)))
 }
 
@@ -51,8 +51,8 @@ func (b *book) panels(above *section) {
 func (b *book) methodSheets(above *section) {
 	names := slugs{}
 	for _, s := range b.sheets {
-		below(above, s.Title, "methods/"+names.take(strings.TrimSuffix(s.Name, ".toml"))+".html", "sheet",
-			page(func(l *leaf) (SheetPage, error) { return l.sheetPage(s) }))
+		below(above, s.Title, "methods/"+names.take(strings.TrimSuffix(s.Name, ".toml"))+".html", "ready",
+			page(func(l *leaf) (ReadyPage, error) { return l.readySheet(s) }))
 	}
 }
 

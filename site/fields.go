@@ -2,6 +2,7 @@ package site
 
 import (
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -20,20 +21,32 @@ func (l *leaf) fields(rec any, skip ...string) []Fact {
 		tag := v.Type().Field(i).Tag
 		key := tag.Get("toml")
 		val := v.Field(i)
-		if key == "" || contains(skip, key) || val.Kind() != reflect.Struct || !val.FieldByName("Set").IsValid() {
+		if key == "" || slices.Contains(skip, key) || !isValue(val) {
 			continue
 		}
-		quantity, _ := unit.Of(val.FieldByName("V").Type().Name())
+		quantity, _ := unit.Of(val.Field(valueV).Type().Name())
 		fact := Fact{Key: key, Name: label(key, quantity.Suffix), Unit: quantity.Sign, Note: tag.Get("doc"), Value: Figure{Why: "not recorded"}}
-		if val.FieldByName("Set").Bool() {
-			fact.Value = Figure{Text: wordsOf(val.FieldByName("V"), quantity.Sign)}
-			fact.Place = l.place(val.FieldByName("At").Interface().(finding.Place))
+		if val.Field(valueSet).Bool() {
+			fact.Value = Figure{Text: wordsOf(val.Field(valueV), quantity.Sign)}
+			fact.Place = l.place(val.Field(valueAt).Interface().(finding.Place))
 		} else {
 			fact.Unit = ""
 		}
 		out = append(out, fact)
 	}
 	return out
+}
+
+// The fields of record.Val, by their index; a test holds them to the type.
+const (
+	valueV = iota
+	valueSet
+	valueAt
+)
+
+// isValue reports whether a field of a record is a single value and not a table.
+func isValue(v reflect.Value) bool {
+	return v.Kind() == reflect.Struct && v.NumField() == 3 && v.Type().Field(valueSet).Name == "Set"
 }
 
 // onlyWritten leaves the the facts that somebody wrote.
@@ -90,15 +103,6 @@ func wordsOf(v reflect.Value, sign string) string {
 		return d.Long()
 	}
 	return ""
-}
-
-func contains(all []string, word string) bool {
-	for _, w := range all {
-		if w == word {
-			return true
-		}
-	}
-	return false
 }
 
 // word gives a recorded text as a figure.

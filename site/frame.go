@@ -1,6 +1,7 @@
 package site
 
 import (
+	"html/template"
 	"strconv"
 	"strings"
 
@@ -41,13 +42,18 @@ type Block struct {
 	Invented bool
 }
 
-// RailItem is one line of the contents.
+// RailItem is one line of the contents, made by its template, with the lines of the pages below it.
 type RailItem struct {
+	Line template.HTML
+	Kids []template.HTML
+}
+
+// RailLine is what a line of the contents is made of.
+type RailLine struct {
 	No   string
 	Link Link
 	Here bool // this page
 	Open int  // findings other than doubts that are shown on it
-	Kids []RailItem
 }
 
 // headed is a body that says more at its head than the contents do.
@@ -56,8 +62,12 @@ type headed interface {
 }
 
 // frame makes the frame of a page.
-func (l *leaf) frame(body any) Frame {
-	f := Frame{Title: l.at.title, Heading: l.at.title, No: l.at.no, Up: l.up, Block: l.block(), Rail: l.rail(), Version: l.press.job.Version}
+func (l *leaf) frame(body any) (Frame, error) {
+	rail, err := l.rail()
+	if err != nil {
+		return Frame{}, err
+	}
+	f := Frame{Title: l.at.title, Heading: l.at.title, No: l.at.no, Up: l.up, Block: l.block(), Rail: rail, Version: l.press.job.Version}
 	if h, ok := body.(headed); ok {
 		f.Heading, f.Under = h.heading()
 	}
@@ -76,7 +86,7 @@ func (l *leaf) frame(body any) Frame {
 			f.Next = l.section(order[i+1])
 		}
 	}
-	return f
+	return f, nil
 }
 
 func (l *leaf) block() Block {
@@ -96,22 +106,44 @@ func blockOf(builder *record.Builder) Block {
 	return Block{Builder: builder.Name.V, Invented: builder.Invented.V}
 }
 
-func (l *leaf) rail() []RailItem {
+func (l *leaf) rail() ([]RailItem, error) {
 	out := make([]RailItem, 0, len(l.tops))
 	for _, s := range l.tops {
-		item := l.railItem(s)
+		line, err := l.railLine(s)
+		if err != nil {
+			return nil, err
+		}
+		item := RailItem{Line: line}
 		if (s == l.at || s == l.at.above) && len(s.kids) <= longRail {
 			for _, kid := range s.kids {
-				item.Kids = append(item.Kids, l.railItem(kid))
+				if line, err = l.railLine(kid); err != nil {
+					return nil, err
+				}
+				item.Kids = append(item.Kids, line)
 			}
 		}
 		out = append(out, item)
 	}
-	return out
+	return out, nil
 }
 
-func (l *leaf) railItem(s *section) RailItem {
-	return RailItem{No: s.no, Link: l.section(s), Here: s == l.at, Open: l.open[s]}
+// railKey is a line of the contents as pages of one depth show it when they are not the page it leads to.
+type railKey struct {
+	section *section
+	up      string
+}
+
+// railLine gives a line of the contents. Most pages of a book show the same lines, so they are made once.
+func (l *leaf) railLine(s *section) (template.HTML, error) {
+	key := railKey{s, l.up}
+	if line, made := l.railLines[key]; made && s != l.at {
+		return line, nil
+	}
+	line, err := l.press.part("railline", RailLine{No: s.no, Link: l.section(s), Here: s == l.at, Open: l.open[s]})
+	if err == nil && s != l.at {
+		l.railLines[key] = line
+	}
+	return line, err
 }
 
 // countOpen counts, for each page and the page above it, the findings that call for something: all but doubts.

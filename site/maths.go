@@ -2,7 +2,6 @@ package site
 
 import (
 	"html/template"
-	"strings"
 
 	"hullfile/engine/method"
 	"hullfile/site/mathml"
@@ -22,27 +21,18 @@ func formulaMath(f *method.Formula) template.HTML {
 
 // definitionMath sets symbol = formula.
 func definitionMath(symbol string, f *method.Formula) template.HTML {
-	first, _ := lineMath(&method.Shown{Symbol: symbol, Formula: f, State: method.Missing}, nil)
-	return first
+	if f == nil {
+		return ""
+	}
+	line := mathml.Line(&method.Shown{Symbol: symbol, Formula: f, State: method.Missing}, nil) // without a value it ends there
+	return template.HTML(line)                                                                 //nolint:gosec // our own markup
 }
 
-// stepMath sets a step: symbol = formula, and the same with its values. The second is empty where there is no result
-// or nothing to put in.
-func stepMath(s *method.Shown, w *method.Working) (formula, values template.HTML) {
-	return lineMath(s, w.Get)
-}
-
-func lineMath(s *method.Shown, look mathml.Look) (formula, values template.HTML) {
-	if s.Formula == nil {
-		return "", ""
+// valuesMath sets the formula of a step with the values that went in. It is empty where there is no result, or nothing
+// to put in.
+func valuesMath(s *method.Shown, w *method.Working) template.HTML {
+	if s.Formula == nil || s.Formula.Root == nil || len(s.Formula.Root.Args) == 0 || s.Figure() == "" {
+		return ""
 	}
-	const end = "</math>"
-	first, rest, _ := strings.Cut(mathml.Line(s, look), end)
-	second, third, _ := strings.Cut(rest, end)
-	if strings.TrimSpace(third) == "" {
-		second = "" // what is left is the result alone, which has a column of its own
-	} else {
-		second = strings.TrimSpace(second) + end
-	}
-	return template.HTML(first + end), template.HTML(second) //nolint:gosec // our own markup
+	return template.HTML(mathml.With(s.Formula, w.Get)) //nolint:gosec // our own markup
 }

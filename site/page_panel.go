@@ -43,10 +43,14 @@ type AskRow struct {
 
 func (l *leaf) panelPage(p *scantling.Panel) (PanelPage, error) {
 	rec := p.Record
+	working, err := l.working(p.Working, "s-", p.Governs)
+	if err != nil {
+		return PanelPage{}, err
+	}
 	page := PanelPage{
 		Key: rec.ID, Zone: rec.Zone.V, Where: rec.Where.V, Count: p.Count, Standing: standing(p.Standing), Fitted: written(float64(p.Fitted), "mm"),
 		Governs: governing(p), Why: p.Why, Basis: basis(p.Basis), Picture: l.panelPicture(p), Facts: l.panelFacts(p),
-		Working: l.working(p.Working, "s-", p.Governs), Craft: Link{Text: "values of the craft", Href: l.to(structurePath, "craft")},
+		Working: working, Craft: Link{Text: "values of the craft", Href: l.to(structurePath, "craft")},
 		Findings: l.findingsHere(""),
 	}
 	if p.Margin > 0 {

@@ -70,8 +70,12 @@ func (l *leaf) structurePage() (StructurePage, error) {
 	if err != nil {
 		return StructurePage{}, err
 	}
+	craft, err := l.working(r.Craft, "craft-", "")
+	if err != nil {
+		return StructurePage{}, err
+	}
 	p := StructurePage{
-		Says: l.structureSays(), Picture: l.marginsPicture(), Craft: l.working(r.Craft, "craft-", ""),
+		Says: l.structureSays(), Picture: l.marginsPicture(), Craft: craft,
 		Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["structure"],
 	}
 	for i := range r.Panels {

@@ -17,12 +17,12 @@ import (
 var bodies = map[string]any{
 	"cover": CoverPage{}, "findings": FindingsPage{}, "boat": BoatPage{}, "structure": StructurePage{}, "panel": PanelPage{}, "weight": WeightPage{},
 	"trials": TrialsPage{}, "documents": DocumentsPage{}, "methods": MethodsPage{}, "sheet": SheetPage{}, "proofs": ProofsPage{},
-	"records": RecordsPage{}, "record": RecordPage{}, "register": RegisterPage{},
+	"records": RecordsPage{}, "record": RecordPage{}, "register": RegisterPage{}, "ready": ReadyPage{},
 }
 
 // Every template takes its struct, empty and full, and says something in both cases.
 func TestTemplatesTakeTheirStructs(t *testing.T) {
-	pages, err := parsePages(templates.Files)
+	pages, _, err := parsePages(templates.Files)
 	if err != nil {
 		t.Fatal(err)
 	}

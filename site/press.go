@@ -13,10 +13,12 @@ import (
 	"hullfile/templates"
 )
 
-// press is what all books of a run share. It is not changed once it is made and may be used from many goroutines.
+// press is what all books of a run share. It may be used from many goroutines; only its cache grows.
 type press struct {
 	job    Job
 	pages  map[string]*template.Template // by page kind
+	parts  *template.Template            // the frame and the parts alone
+	cache  cache
 	style  []byte
 	script []byte
 	notes  map[string]template.HTML // content/notes by name without .md
@@ -24,13 +26,13 @@ type press struct {
 
 // pageKinds are the templates that a page can be made of: NAME.html defines "main".
 var pageKinds = []string{
-	"cover", "findings", "boat", "structure", "panel", "weight", "trials", "documents", "methods", "sheet", "proofs", "records", "record", "register",
+	"cover", "findings", "boat", "structure", "panel", "weight", "trials", "documents", "methods", "sheet", "proofs", "records", "record", "register", "ready",
 }
 
 func newPress(job Job) (*press, error) {
 	p := &press{job: job}
 	var err error
-	if p.pages, err = parsePages(templates.Files); err != nil {
+	if p.pages, p.parts, err = parsePages(templates.Files); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
 	if p.style, err = joined(templates.Files, "book.css", "chart.css", "print.css"); err != nil {
@@ -46,22 +48,22 @@ func newPress(job Job) (*press, error) {
 }
 
 // parsePages parses every template once. All of them share the frame (base.html) and the parts.
-func parsePages(files fs.FS) (map[string]*template.Template, error) {
+func parsePages(files fs.FS) (pages map[string]*template.Template, parts *template.Template, err error) {
 	shared, err := template.New("base").Option("missingkey=error").Funcs(template.FuncMap{"capital": capital}).ParseFS(files, "base.html", "parts*.html")
 	if err != nil {
-		return nil, err
+		return nil, nil, err
 	}
-	pages := map[string]*template.Template{}
+	pages = map[string]*template.Template{}
 	for _, name := range pageKinds {
 		page, err := shared.Clone()
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 		if pages[name], err = page.ParseFS(files, name+".html"); err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 	}
-	return pages, nil
+	return pages, shared, nil
 }
 
 // joined puts style sheets one after the other. One that is not there is left out: not every part of the site has its own.

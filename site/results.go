@@ -1,7 +1,6 @@
 package site
 
 import (
-	"bytes"
 	"encoding/json"
 	"math"
 	"strconv"
@@ -37,6 +36,11 @@ type hullHead struct {
 	Builder string `json:"builder"`
 }
 
+// object gives the head with its keys in order.
+func (h hullHead) object() object {
+	return object{"number": h.Number, "title": h.Title, "design": h.Design, "state": h.State, "issue": h.Issue, "date": h.Date, "builder": h.Builder}
+}
+
 // full is a number at full precision: twelve significant figures, which every machine agrees on, or null.
 type full float64
 
@@ -63,31 +67,52 @@ func (b *book) results() error {
 	if h.Issue.Date.Set {
 		head.Date = h.Issue.Date.V.String()
 	}
-	text, err := sortedJSON(object{
-		"form": resultsForm, "hull": head, "invented": d.Builder.Invented.V, "standing": d.Standing(), "counts": tellKinds(b.findings),
-		"checks": orEmpty(d.Checks), "findings": orEmpty(b.findings), "assumptions": orEmpty(d.Assumptions),
+	text, err := json.MarshalIndent(object{
+		"form": resultsForm, "hull": head.object(), "invented": d.Builder.Invented.V, "standing": d.Standing(), "counts": tellKinds(b.findings),
+		"checks": checkResults(d.Checks), "findings": findingResults(b.findings), "assumptions": assumptionResults(d.Assumptions),
 		"panels": panelResults(b), "weight": weightResults(&d.Weight), "trials": trialResults(&d.Trials),
-	})
+	}, "", " ")
 	if err != nil {
 		return err
 	}
-	return b.folder.write(resultsName, text)
+	return b.folder.write(resultsName, append(text, '\n'))
 }
 
-// sortedJSON gives JSON with the keys of every object in order, whatever type it came from.
-func sortedJSON(v any) ([]byte, error) {
-	raw, err := json.Marshal(v)
-	if err != nil {
-		return nil, err
+func checkResults(checks []finding.Check) []object {
+	out := make([]object, 0, len(checks))
+	for _, c := range checks {
+		out = append(out, object{
+			"rule": c.Rule, "subject": c.Subject, "asks": c.Asks, "standing": c.Standing, "says": c.Says, "needed": c.Needed, "has": c.Has,
+			"basis": c.Basis, "source": c.Source, "places": placeResults(c.Places), "missing": orEmpty(c.Missing), "settle": c.Settle,
+		})
 	}
-	var loose any
-	dec := json.NewDecoder(bytes.NewReader(raw))
-	dec.UseNumber()
-	if err := dec.Decode(&loose); err != nil {
-		return nil, err
+	return out
+}
+
+func findingResults(findings []finding.Finding) []object {
+	out := make([]object, 0, len(findings))
+	for _, f := range findings {
+		out = append(out, object{
+			"kind": f.Kind, "rule": f.Rule, "subject": f.Subject, "says": f.Says, "settle": f.Settle, "places": placeResults(f.Places),
+		})
 	}
-	out, err := json.MarshalIndent(loose, "", " ")
-	return append(out, '\n'), err
+	return out
+}
+
+func assumptionResults(all []finding.Assumption) []object {
+	out := make([]object, 0, len(all))
+	for _, a := range all {
+		out = append(out, object{"subject": a.Subject, "says": a.Says, "settle": a.Settle, "basis": a.Basis})
+	}
+	return out
+}
+
+func placeResults(places []finding.Place) []string {
+	out := make([]string, 0, len(places))
+	for _, p := range places {
+		out = append(out, p.String())
+	}
+	return out
 }
 
 func orEmpty[T any](all []T) []T {

@@ -5,10 +5,211 @@ import (
 	"html/template"
 	"strconv"
 	"unicode/utf8"
+
+	"hullfile/engine/finding"
 )
 
-// Besides the templates, this file is the only place where markup is made of text from a record: the lines of a record
-// file, of which there can be thousands. Everything goes through escaped.
+// Besides the templates, this file is the only place where markup is made of text: the rows of the tables of which a
+// book has thousands, and the lines of record files. Measured, a template takes longer for them than for all the rest.
+// Every text goes through escaped; every word of ours comes out of a part of the templates, made once a run.
+
+// markup gathers the markup of rows.
+type markup []byte
+
+func (m *markup) raw(ours string)         { *m = append(*m, ours...) }
+func (m *markup) html(made template.HTML) { *m = append(*m, made...) }
+func (m *markup) text(s string)           { *m = appendEscaped(*m, s) }
+
+// stepRows gives the rows of the table of working.
+func (p *press) stepRows(steps []StepRow) (template.HTML, error) {
+	words, err := p.words()
+	if err != nil {
+		return "", err
+	}
+	var m markup
+	for i := range steps {
+		if err := p.stepRow(&m, &steps[i], words); err != nil {
+			return "", err
+		}
+	}
+	return template.HTML(m), nil //nolint:gosec // escaped above
+}
+
+func (p *press) stepRow(m *markup, s *StepRow, words rowWords) error {
+	m.raw(`<tr id="`)
+	m.text(s.ID)
+	if s.Governs {
+		m.raw(`" class="governs`)
+	}
+	m.raw(`"><th scope="row">`)
+	m.text(s.Name)
+	if s.Governs {
+		m.html(words.Governs)
+	}
+	m.raw("</th>\n<td class=\"how\">")
+	m.html(s.Fixed.Formula)
+	if s.Values != "" {
+		m.raw(`<div class="f"><math><mo>=</mo></math> `)
+		m.html(s.Values)
+		m.raw("</div>")
+	}
+	if s.State != "" {
+		m.raw(`<p class="cond"><span class="st open">`)
+		m.text(s.State)
+		m.raw("</span>")
+		if s.Why != "" {
+			m.raw(": ")
+			m.text(s.Why)
+		}
+		m.raw("</p>")
+	}
+	m.html(s.Fixed.After)
+	if err := p.passedForms(m, s.Passed); err != nil {
+		return err
+	}
+	m.raw("</td>\n<td class=\"num result\">")
+	if err := p.figure(m, s.Result); err != nil {
+		return err
+	}
+	if s.Unit != "" {
+		m.raw(` <span class="unit">`)
+		m.text(s.Unit)
+		m.raw("</span>")
+	}
+	m.raw("</td>\n<td class=\"ref\">")
+	m.html(s.Fixed.Ref)
+	if s.Rests.Word != "" {
+		m.html(words.Rests[s.Rests.Word])
+	}
+	m.raw("</td></tr>\n")
+	return nil
+}
+
+func (p *press) passedForms(m *markup, forms []template.HTML) error {
+	if len(forms) == 0 {
+		return nil
+	}
+	summary, err := get(&p.cache, len(forms), func() (template.HTML, error) { return p.part("passedsummary", len(forms)) })
+	if err != nil {
+		return err
+	}
+	m.raw(`<details class="passed">`)
+	m.html(summary)
+	for _, form := range forms {
+		m.html(form)
+	}
+	m.raw("</details>")
+	return nil
+}
+
+// inputRows gives the rows of the table of values that go in.
+func (p *press) inputRows(inputs []InputRow) (template.HTML, error) {
+	words, err := p.words()
+	if err != nil {
+		return "", err
+	}
+	var m markup
+	for i := range inputs {
+		if err := p.inputRow(&m, &inputs[i], words); err != nil {
+			return "", err
+		}
+	}
+	return template.HTML(m), nil //nolint:gosec // escaped above
+}
+
+func (p *press) inputRow(m *markup, in *InputRow, words rowWords) error {
+	m.raw(`<tr id="`)
+	m.text(in.ID)
+	m.raw(`"><th scope="row">`)
+	m.text(in.Name)
+	if in.Why != "" {
+		m.raw("<small>")
+		m.text(in.Why)
+		m.raw("</small>")
+	}
+	m.raw("</th><td>")
+	m.html(in.Symbol)
+	m.raw(`</td><td class="num">`)
+	if err := p.figure(m, in.Value); err != nil {
+		return err
+	}
+	m.raw("</td><td>")
+	m.text(in.Unit)
+	m.raw("</td><td>")
+	m.place(in.Place)
+	if in.Source != "" {
+		m.raw(" ")
+		m.text(in.Source)
+	}
+	m.raw(" ")
+	m.html(words.Basis[in.Basis.Word])
+	if in.State != "" {
+		m.raw(` <span class="st open">`)
+		m.text(in.State)
+		m.raw("</span>")
+	}
+	if in.Idle {
+		m.html(words.Idle)
+	}
+	m.raw("</td></tr>\n")
+	return nil
+}
+
+// place writes a way to a record line, as the part of the same name does.
+func (m *markup) place(l Link) {
+	switch {
+	case l.Href != "":
+		m.raw(`<a class="rec" href="`)
+		m.text(l.Href)
+		m.raw(`">`)
+		m.text(l.Text)
+		m.raw("</a>")
+	case l.Text != "":
+		m.raw(`<span class="rec">`)
+		m.text(l.Text)
+		m.raw("</span>")
+	}
+}
+
+// figure writes a figure, or the reason why there is none, as the part of the same name does.
+func (p *press) figure(m *markup, f Figure) error {
+	if f.Text != "" {
+		m.text(f.Text)
+		return nil
+	}
+	none, err := get(&p.cache, f, func() (template.HTML, error) { return p.part("fig", f) })
+	m.html(none)
+	return err
+}
+
+// rowWords are the words of ours in those rows, made by the templates.
+type rowWords struct {
+	Governs template.HTML
+	Idle    template.HTML
+	Basis   map[string]template.HTML // by the word for the basis
+	Rests   map[string]template.HTML
+}
+
+func (p *press) words() (rowWords, error) {
+	return get(&p.cache, "words", func() (w rowWords, err error) {
+		w = rowWords{Basis: map[string]template.HTML{}, Rests: map[string]template.HTML{}}
+		if w.Governs, err = p.part("stepgoverns", nil); err != nil {
+			return w, err
+		}
+		if w.Idle, err = p.part("inputidle", nil); err != nil {
+			return w, err
+		}
+		for _, b := range finding.Bases() {
+			if w.Basis[string(b)], err = p.part("basis", basis(b)); err != nil {
+				return w, err
+			}
+			if w.Rests[string(b)], err = p.part("steprests", basis(b)); err != nil {
+				return w, err
+			}
+		}
+		return w, nil
+	})
+}
 
 // recordLines gives a record file as list items, one a line, each with the anchor that findings lead to.
 func recordLines(text []byte) template.HTML {
@@ -28,9 +229,16 @@ func recordLines(text []byte) template.HTML {
 
 // escaped appends text in which nothing is markup. Bytes that are no character, and characters that a page may not
 // hold or that turn the order of reading, become the replacement character, so that they can be seen.
-func escaped(out, text []byte) []byte {
+func escaped(out, text []byte) []byte { return appendEscaped(out, string(text)) }
+
+func appendEscaped(out []byte, text string) []byte {
 	for len(text) > 0 {
-		r, size := utf8.DecodeRune(text)
+		if c := text[0]; c >= ' ' && c < 0x7f && c != '&' && c != '<' && c != '>' && c != '"' && c != '\'' {
+			out = append(out, c)
+			text = text[1:]
+			continue
+		}
+		r, size := utf8.DecodeRuneInString(text)
 		switch {
 		case r == '&':
 			out = append(out, "&amp;"...)

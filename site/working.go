@@ -9,8 +9,8 @@ import (
 
 // Working is how the results of one scope of a sheet came about.
 type Working struct {
-	Inputs []InputRow
-	Steps  []StepRow
+	Inputs template.HTML // rows of the table of values that go in
+	Steps  template.HTML // rows of the table of steps
 	Idle   []StepRow // steps that do not apply under these conditions
 
 	at map[string]string // anchor of a step by its symbol
@@ -35,26 +35,31 @@ type InputRow struct {
 type StepRow struct {
 	ID      string
 	Name    string
-	Symbol  template.HTML
-	Formula template.HTML // symbol = formula
+	Fixed   StepFixed
 	Values  template.HTML // the formula with its values
 	Result  Figure
 	Unit    string
-	When    template.HTML // condition under which this form was taken
-	Clause  string
-	Basis   Basis
 	Rests   Basis  // set where it is softer than the step's own basis
 	State   string // empty when sound
 	Why     string
-	Note    string
-	Passed  []PassedRow
+	Passed  []template.HTML // forms of the step that were not taken
 	Governs bool
 }
 
-// PassedRow is a form of the step that was not taken.
-type PassedRow struct {
-	When    template.HTML
+// StepFixed is what is the same wherever a step is shown, as markup that the templates made once.
+type StepFixed struct {
+	Formula template.HTML // symbol = formula
+	After   template.HTML // the condition under which this form was taken, and the remark of the sheet
+	Ref     template.HTML // clause and basis
+}
+
+// StepWords are what the templates make a StepFixed of.
+type StepWords struct {
 	Formula template.HTML
+	When    template.HTML
+	Note    string
+	Clause  string
+	Basis   Basis
 }
 
 // Basis is how something is known, with whether it is soft: recalled or practice.
@@ -69,12 +74,14 @@ func basis(b finding.Basis) Basis {
 
 // working gives the working of a scope. The prefix begins the anchors of its steps; governs is the symbol of the step
 // that decides, empty for none.
-func (l *leaf) working(w *method.Working, prefix, governs string) Working {
+func (l *leaf) working(w *method.Working, prefix, governs string) (Working, error) {
 	if w == nil {
-		return Working{}
+		return Working{}, nil
 	}
 	ids := slugs{}
 	out := Working{at: map[string]string{}}
+	var inputs []InputRow
+	var steps []StepRow
 	lacking := lacks(w)
 	for i := range w.Inputs {
 		in := &w.Inputs[i]
@@ -82,20 +89,28 @@ func (l *leaf) working(w *method.Working, prefix, governs string) Working {
 		if in.State == method.Missing && !lacking[in.From] {
 			row.State, row.Why, row.Idle = "", "", true
 		}
-		out.Inputs = append(out.Inputs, row)
+		inputs = append(inputs, row)
 	}
 	for i := range w.Steps {
 		s := &w.Steps[i]
-		row := l.stepRow(w, s, ids.take(prefix+s.Symbol))
+		row, err := l.stepRow(w, s, ids.take(prefix+s.Symbol))
+		if err != nil {
+			return Working{}, err
+		}
 		row.Governs = s.Symbol == governs
 		out.at[s.Symbol] = row.ID
 		if s.State == method.NotSet {
 			out.Idle = append(out.Idle, row)
 			continue
 		}
-		out.Steps = append(out.Steps, row)
+		steps = append(steps, row)
 	}
-	return out
+	var err error
+	if out.Inputs, err = l.press.inputRows(inputs); err != nil {
+		return Working{}, err
+	}
+	out.Steps, err = l.press.stepRows(steps)
+	return out, err
 }
 
 // lacks gives the record names of the values for want of which a step has no result.
@@ -119,14 +134,11 @@ func (l *leaf) inputRow(s *method.Shown, id string) InputRow {
 	return row
 }
 
-func (l *leaf) stepRow(w *method.Working, s *method.Shown, id string) StepRow {
-	formula, values := stepMath(s, w)
-	row := StepRow{
-		ID: id, Name: s.Name, Symbol: symbolMath(s.Symbol), Formula: formula, Values: values, Result: shown(s), Unit: s.Unit,
-		Clause: s.Clause, Basis: basis(s.Basis), Note: s.Note,
-	}
-	if s.When != nil {
-		row.When = formulaMath(s.When)
+func (l *leaf) stepRow(w *method.Working, s *method.Shown, id string) (StepRow, error) {
+	row := StepRow{ID: id, Name: s.Name, Values: valuesMath(s, w), Result: shown(s), Unit: s.Unit}
+	var err error
+	if row.Fixed, err = l.press.fixed(s); err != nil {
+		return StepRow{}, err
 	}
 	if s.Rests != s.Basis && finding.Softer(s.Basis, s.Rests) == s.Rests {
 		row.Rests = basis(s.Rests)
@@ -134,10 +146,17 @@ func (l *leaf) stepRow(w *method.Working, s *method.Shown, id string) StepRow {
 	if s.State != method.Sound {
 		row.State, row.Why = string(s.State), s.Why
 	}
-	for _, p := range s.Passed {
-		row.Passed = append(row.Passed, PassedRow{formulaMath(p.When), formulaMath(p.Formula)})
+	if s.State == method.NotSet {
+		return row, nil // its reason names every form that does not apply
 	}
-	return row
+	for _, p := range s.Passed {
+		form, err := l.press.passed(p)
+		if err != nil {
+			return StepRow{}, err
+		}
+		row.Passed = append(row.Passed, form)
+	}
+	return row, nil
 }
 
 // shown gives a value as the working beside it does, without its unit.

@@ -145,6 +145,14 @@ type HullFile struct {
 	ListTests   []ListTest      `toml:"list_test" doc:"float-to-list tests"`
 	Plate       Plate           `toml:"plate" doc:"what stands on the builder's plate of the boat"`
 	Capacity    Capacity        `toml:"capacity" doc:"what the rules for a plate need beside the principal data"`
+	Hours       []Hours         `toml:"hours" csv:"hours" rows:"yes" doc:"log of running hours, in the order in which they were run"`
+	Looks       []Look          `toml:"look" doc:"looks at the seams at known running hours"`
+	Rides       []Ride          `toml:"ride" doc:"records of accelerations under way"`
+	Warranties  []Warranty      `toml:"warranty" doc:"what is promised for how long"`
+	Service     Service         `toml:"service" doc:"how the boat is expected to be used"`
+	Comfort     Comfort         `toml:"comfort" doc:"impact level that is taken as the most for the people on board"`
+	Prediction  Prediction      `toml:"prediction" doc:"what a prediction of resistance and power needs beside the principal data"`
+	Spots       []Spot          `toml:"spot" csv:"spots" doc:"welded details whose fatigue is compared"`
 	Documents   []Document      `toml:"document" csv:"documents" doc:"certificates, photographs and reports"`
 	Notes       []Note          `toml:"note" doc:"notes in Markdown that belong in the file"`
 }
@@ -172,7 +180,7 @@ type Issue struct {
 type Note struct {
 	Entry
 	Title Val[string] `toml:"title" must:"yes" doc:"heading of the note"`
-	Page  Val[string] `toml:"page" oneof:"boat|structure|weight|trials|documents" doc:"page on which the note stands; the boat page if not written"`
+	Page  Val[string] `toml:"page" oneof:"boat|structure|weight|trials|prediction|ride|limits|hours|documents" doc:"page on which the note stands; the boat page if not written"`
 	Text  Val[string] `toml:"text" must:"yes" lines:"yes" doc:"the note in Markdown"`
 }
 

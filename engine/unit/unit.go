@@ -36,6 +36,8 @@ type (
 	Celsius float64 // degree Celsius
 	Ratio   float64 // a number without unit
 	G       float64 // acceleration as a multiple of standard gravity
+	Hertz   float64 // cycle per second
+	MPaPerG float64 // newton per square millimetre for one g
 	DB      float64 // decibel, A-weighted sound pressure level
 )
 
@@ -90,5 +92,7 @@ var byType = map[string]Named{
 	"Celsius": {"c", "°C", "degree Celsius"},
 	"Ratio":   {"", "", "number"},
 	"G":       {"g", "g", "multiple of standard gravity"},
+	"Hertz":   {"hz", "Hz", "hertz"},
+	"MPaPerG": {"n_mm2_g", "N/mm²/g", "newton per square millimetre for one g"},
 	"DB":      {"db", "dB", "decibel"},
 }

@@ -20,6 +20,7 @@ func (c *compiler) formulas(s *Scope, g *gathered) {
 		for _, sym := range step.uses {
 			step.named = append(step.named, sym.name)
 		}
+		step.named = slices.Clip(step.named) // results share it
 		step.ranges = step.Range.gather(nil)
 		g.passed = append(g.passed, Passed{When: step.When, Formula: step.Formula})
 	}

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 	"strings"
+	"sync"
 	"testing"
 
 	"hullfile/engine/finding"
@@ -240,5 +241,27 @@ func TestWordNeedsNoUnit(t *testing.T) {
 	w, err := s.Evaluate("c", GivenMap{"panel.x_mm": *num(2, "mm")}, nil)
 	if err != nil || w.Steps[0].Word != "wide" || !w.Steps[0].IsWord {
 		t.Errorf("got %+v, %v, want the word wide", w.Steps[0], err)
+	}
+}
+
+func TestManyAtOnce(t *testing.T) {
+	s := trial(t)
+	var all sync.WaitGroup
+	for range 8 {
+		all.Go(func() {
+			for i := range 50 {
+				w := works(t, s, boat(), with(panel(), "panel.x_m", num(float64(i)/10, "m")))
+				k, _ := w.Get("k_L")
+				k.Uses = append(k.Uses, "mine")
+				k.Passed = append(k.Passed, Passed{})
+				if _, ok := w.Value("t_P"); !ok {
+					t.Error("no thickness")
+				}
+			}
+		})
+	}
+	all.Wait()
+	if k, _ := works(t, s, boat(), panel()).Get("k_L"); slices.Contains(k.Uses, "mine") {
+		t.Errorf("k_L uses %v: results of one evaluation reach another", k.Uses)
 	}
 }

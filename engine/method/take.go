@@ -166,6 +166,6 @@ func (s *Shown) lack(from *Shown) {
 func (r *reckoner) none(g *group, out *Shown) {
 	out.State = NotSet
 	out.Causes = []string{g.symbol.name}
-	out.Passed = g.passed
+	out.Passed = slices.Clip(g.passed)
 	out.Why = r.appliesWhere(g)
 }

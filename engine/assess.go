@@ -3,8 +3,10 @@ package engine
 import (
 	"os"
 
+	"hullfile/engine/capacity"
 	"hullfile/engine/crosscheck"
 	"hullfile/engine/document"
+	"hullfile/engine/identity"
 	"hullfile/engine/lines"
 	"hullfile/engine/record"
 	"hullfile/engine/scantling"
@@ -18,8 +20,10 @@ import (
 func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Dossier {
 	d := &Dossier{Builder: &y.Builder, Hull: h, Proofs: ref.Proofs}
 	d.Structure = scantling.Assess(h, ref.Library, ref.Alloys)
-	d.Weight = weight.Assess(h, ref.Alloys)
+	d.Weight = weight.Assess(h, ref.Alloys, lines.Zones(h)...)
 	d.Lines = lines.Assess(h, d.Weight.Loaded)
+	d.Capacity = capacity.Assess(h, &y.Builder, ref.Library, &d.Weight, nil)
+	d.Identity = identity.Assess(y, h)
 	d.Trials = trial.Assess(h, &y.Builder)
 	d.Documents = document.Assess(root, h)
 	d.Records = crosscheck.Assess(y, h, &d.Documents)

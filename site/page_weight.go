@@ -89,7 +89,8 @@ type ItemRow struct {
 	X, Y, Z Figure
 	Working string
 	Source  string
-	Soft    Basis // of the density, where it is not firm
+	Lines   string // what of it comes from the lines
+	Soft    Basis  // of the density, where it is not firm
 	Paper   Link
 	Place   Link
 }
@@ -169,7 +170,7 @@ func (l *leaf) itemRow(it *weight.Item) ItemRow {
 	rec := it.Record
 	row := ItemRow{
 		ID: l.anchor("weight " + rec.ID), Key: rec.ID, Name: rec.Name.V, Group: rec.Group.V, Basis: rec.Basis.V, Load: rec.Load.V, Count: it.Count,
-		Mass: has(it.HasMass, mass(float64(it.Mass)), "not shown"), Working: it.Working, Source: it.Source, Soft: basis(it.Basis), Place: l.place(rec.At),
+		Mass: has(it.HasMass, mass(float64(it.Mass)), "not shown"), Working: it.Working, Source: it.Source, Lines: it.FromLines, Soft: basis(it.Basis), Place: l.place(rec.At),
 		X: has(it.HasX, unit.Text(rec.X.V, 2), "not recorded"), Y: has(it.HasY, unit.Text(rec.Y.V, 2), "not recorded"), Z: has(it.HasZ, unit.Text(rec.Z.V, 2), "not recorded"),
 	}
 	if it.Margin != 0 {

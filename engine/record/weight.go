@@ -13,8 +13,10 @@ type Weight struct {
 	Mass      Val[unit.KG]      `toml:"mass_kg" least:"-2000" most:"50000" eg:"180" doc:"mass of one; negative only for something taken out"`
 	Count     Val[int]          `toml:"count" least:"1" most:"500" eg:"2" doc:"how many; one if not written. x, y, z are the centre of all together"`
 	Area      Val[unit.M2]      `toml:"area_m2" above:"0" most:"500" eg:"8.4" doc:"plate: area of one"`
+	AreaFrom  Val[string]       `toml:"area_from" oneof:"bottom|chine flat|side|transom|deck" doc:"plate: zone of the lines that gives the area, both sides together, and the centre where none is written; an area that is written is used instead and held against it"`
 	Thickness Val[unit.MM]      `toml:"thickness_mm" above:"0" most:"60" likely:"1..16" eg:"5.0" doc:"plate: thickness"`
 	Length    Val[unit.M]       `toml:"length_m" above:"0" most:"5000" eg:"22" doc:"profile: length of one"`
+	LenFrom   Val[string]       `toml:"length_from" oneof:"seams" doc:"profile or weld metal: seams takes the length of the seams along the edges of the lines, and their centre where none is written; a length that is written is used instead and held against it"`
 	Section   Val[unit.MM2]     `toml:"section_mm2" above:"0" most:"50000" eg:"610" doc:"profile: area of the section"`
 	LineMass  Val[unit.KGPerM]  `toml:"line_mass_kg_m" above:"0" most:"500" eg:"1.65" doc:"profile or pipe: mass of one metre, instead of the section"`
 	Alloy     Val[string]       `toml:"alloy" ref:"alloy" doc:"alloy that gives the density"`

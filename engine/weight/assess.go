@@ -7,16 +7,21 @@ import (
 )
 
 // Assess adds up the items of a hull and holds the sums against what the record states and what was weighed. The
-// table of alloys gives the density of plate and profile.
+// table of alloys gives the density of plate and profile, zones what the lines give to items that ask for it.
 //
 // Lengths are in metres from the transom, the centre line and the base line; masses in kilograms with their margin.
 // Where two records cannot both be true, the check is short and a contradiction with the same rule and subject says so
 // in its stead.
-func Assess(h *record.Hull, alloys *material.Table) Result {
+func Assess(h *record.Hull, alloys *material.Table, zones ...Zone) Result {
 	var r Result
 	var how []reckoned
 	for i := range h.Weights {
-		it, ways := reckon(&h.Weights[i], alloys)
+		rec, zone, found := fromLines(&h.Weights[i], zones)
+		it, ways := reckon(rec, alloys)
+		if found {
+			it.ofZone(&h.Weights[i], zone)
+		}
+		r.zone(&h.Weights[i], zone, found)
 		r.Items = append(r.Items, it)
 		how = append(how, ways)
 	}
@@ -29,6 +34,17 @@ func Assess(h *record.Hull, alloys *material.Table) Result {
 	r.stated(&h.Boat)
 	r.weighed(h)
 	return r
+}
+
+// zone judges one item that asks for a zone of the lines.
+func (r *Result) zone(rec *record.Weight, z Zone, found bool) {
+	if !rec.AreaFrom.Set && !rec.LenFrom.Set {
+		return
+	}
+	if c, judged := zoneHeld(rec, z, found); judged {
+		r.Checks = append(r.Checks, c)
+		r.Findings = append(r.Findings, contradiction(c)...)
+	}
 }
 
 // weighed does all weighings.

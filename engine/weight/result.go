@@ -25,20 +25,21 @@ type Result struct {
 
 // Item is one item with its mass reckoned.
 type Item struct {
-	Record  *record.Weight
-	Count   int
-	Each    unit.KG // mass of one, without margin
-	Mass    unit.KG // all of them, margin included
-	Margin  unit.KG // part of Mass that is margin
-	HasMass bool
-	HasX    bool // likewise Y and Z: false where the record gives none, and then it takes no part in that centre
-	HasY    bool
-	HasZ    bool
-	Working string        // "4.32 m² × 6.0 mm × 2 660 kg/m³ = 69.0 kg"; why there is no mass, where there is none
-	Source  string        // of the density, where an alloy gives it
-	Basis   finding.Basis // of the density; yard where everything was written
-	MovesKG unit.KG       // by how much the light craft or load total would change for 10 % of this item
-	MovesX  unit.MM       // by how much the centre of the fully loaded boat would move fore and aft for 10 % of this item
+	Record    *record.Weight
+	Count     int
+	Each      unit.KG // mass of one, without margin
+	Mass      unit.KG // all of them, margin included
+	Margin    unit.KG // part of Mass that is margin
+	HasMass   bool
+	HasX      bool // likewise Y and Z: false where the record gives none, and then it takes no part in that centre
+	HasY      bool
+	HasZ      bool
+	Working   string        // "4.32 m² × 6.0 mm × 2 660 kg/m³ = 69.0 kg"; why there is no mass, where there is none
+	Source    string        // of the density, where an alloy gives it
+	FromLines string        // what of it comes from the lines of the hull; empty where nothing does
+	Basis     finding.Basis // of the density; yard where everything was written
+	MovesKG   unit.KG       // by how much the light craft or load total would change for 10 % of this item
+	MovesX    unit.MM       // by how much the centre of the fully loaded boat would move fore and aft for 10 % of this item
 }
 
 // Total is a sum: mass and centre. A centre is shown only when every item in the sum has that position.

@@ -164,7 +164,7 @@ func TestAReplacedSheetIsHeldAgainstTheProofs(t *testing.T) {
 	if len(shipped.Proofs.Cases) == 0 {
 		t.Fatal("no proofs were run")
 	}
-	name := shipped.Library.Sheets()[0].Name
+	const name = "iso-12215-5-2008.toml"
 	text, err := fs.ReadFile(os.DirFS(contentFolder), "methods/"+name)
 	if err != nil {
 		t.Fatal(err)

@@ -3,9 +3,11 @@
 package engine
 
 import (
+	"hullfile/engine/capacity"
 	"hullfile/engine/crosscheck"
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
+	"hullfile/engine/identity"
 	"hullfile/engine/lines"
 	"hullfile/engine/proof"
 	"hullfile/engine/record"
@@ -21,6 +23,8 @@ type Dossier struct {
 	Structure scantling.Result
 	Weight    weight.Result
 	Lines     lines.Result
+	Capacity  capacity.Result // load, persons and plates
+	Identity  identity.Result // the hull identification number
 	Trials    trial.Result
 	Documents document.Result
 	Records   crosscheck.Result // the records held against each other

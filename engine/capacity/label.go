@@ -131,4 +131,3 @@ func (a *assessor) australian() Label {
 	l.field("figures by", p.Standard.V, "", sourceAU, finding.Read, "plate.standard")
 	return l
 }
-

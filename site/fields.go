@@ -62,6 +62,8 @@ func onlyWritten(all []Fact) []Fact {
 
 // labels names the keys whose words alone would not be understood.
 var labels = map[string]string{
+	"length_overall_m": "length over all", "length_hull_m": "length of hull", "length_waterline_m": "length of waterline", "beam_hull_m": "beam of hull",
+	"beam_chine_m": "beam between chines", "fuel_usable_l": "fuel that can be used", "fuel_tank_l": "fuel tanks",
 	"hin": "hull identification number", "x_m": "centre, forward of the aft end of the waterline", "z_m": "centre, above the loaded waterline",
 	"hull_top_m": "edge of the hull above the loaded waterline", "by": "by", "reason": "why this issue was made", "number": "number of the issue",
 	"date": "date", "load_aboard": "load on board", "ashore": "not on board", "structure": "method sheet for the structure", "maker_code": "maker's code",

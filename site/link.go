@@ -152,7 +152,7 @@ func (l *leaf) subjectAs(subject, text string) Link {
 // about gives a link to where a finding or a check of a rule is shown.
 func (l *leaf) about(rule, subject string) Link {
 	t, ok := l.shownAt(rule, subject)
-	if ok && subject == "boat" {
+	if ok && subjectWords(subject) == "" {
 		return l.way(t, ok, strings.ToLower(l.sectionOf(t.path).title))
 	}
 	return l.way(t, ok, subject)

@@ -42,7 +42,6 @@ type PaperRow struct {
 	By       Figure
 	Type     string
 	Size     string
-	Hash     string // its beginning
 	State    string
 	Standing Standing
 	Used     []Link
@@ -88,13 +87,28 @@ func (l *leaf) paperRow(d *document.Document) PaperRow {
 		By: word(rec.By), Place: l.place(rec.At), Type: d.Type,
 	}
 	row.State, row.Standing = l.paperStanding(d)
-	if hash, copied := l.copied[d.Out]; copied {
-		row.Title.Href, row.Title.To, row.Hash, row.Size = l.to(d.Out, ""), d.Out, hash[:min(len(hash), 12)], fileSize(d.Bytes)
+	if _, copied := l.copied[d.Out]; copied {
+		row.Title.Href, row.Title.To, row.Size = l.to(d.Out, ""), d.Out, fileSize(d.Bytes)
 	}
-	for _, key := range d.UsedBy {
-		row.Used = append(row.Used, l.subject(key))
-	}
+	row.Used = l.users(d.UsedBy)
 	return row
+}
+
+// users gives links to the records that name a paper. After the first of a kind its further ones are named by their key.
+func (l *leaf) users(subjects []string) []Link {
+	var out []Link
+	last := ""
+	for _, subject := range subjects {
+		link := l.subject(subject)
+		if kind, key, ok := strings.Cut(subject, " "); ok {
+			if kind == last {
+				link.Text = key
+			}
+			last = kind
+		}
+		out = append(out, link)
+	}
+	return out
 }
 
 // paperStanding takes the engine's checks where there are any; the words say what was found on disk.

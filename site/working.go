@@ -11,7 +11,7 @@ import (
 type Working struct {
 	Inputs template.HTML // rows of the table of values that go in
 	Steps  template.HTML // rows of the table of steps
-	Idle   []StepRow // steps that do not apply under these conditions
+	Idle   []StepRow     // steps that do not apply under these conditions
 
 	at map[string]string // anchor of a step by its symbol
 }

@@ -10,6 +10,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"syscall"
 	"testing"
 	"time"
 
@@ -194,6 +195,31 @@ func TestRefusals(t *testing.T) {
 	same(t, "yard", before, tree(t, yard))
 	if len(tree(t, full)) != 1 {
 		t.Error("something was written to a folder with other contents")
+	}
+}
+
+// A disk that is full and a folder that may not be written to are said in words.
+func TestFaultsOfTheDisk(t *testing.T) {
+	rows := []struct {
+		err  error
+		want string
+	}{
+		{&fs.PathError{Op: "write", Path: "out/x", Err: syscall.ENOSPC}, "the disk is full: write out/x"},
+		{&fs.PathError{Op: "open", Path: "out/x", Err: syscall.EACCES}, "may not be written to; choose another with -o: open out/x"},
+		{&fs.PathError{Op: "mkdir", Path: "out", Err: syscall.EROFS}, "may not be written to; choose another with -o: mkdir out"},
+	}
+	for _, r := range rows {
+		if got := plainly(r.err); !errors.Is(got, r.err) || !strings.Contains(got.Error(), r.want) {
+			t.Errorf("%v is said as %q, want %q in it", r.err, got, r.want)
+		}
+	}
+	full, err := os.OpenFile("/dev/full", os.O_WRONLY, 0)
+	if err != nil {
+		t.Skip("no device that is always full on this machine")
+	}
+	defer full.Close()
+	if _, err := full.Write([]byte("x")); !strings.Contains(plainly(err).Error(), "the disk is full") {
+		t.Errorf("a full disk is said as %q", plainly(err))
 	}
 }
 

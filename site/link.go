@@ -112,13 +112,18 @@ func (b *book) disciplines() {
 }
 
 // shownAt gives the page that shows what a finding or a check is about: that of its subject, but where the subject is
-// the boat as a whole, that of the discipline which found it.
+// the boat as a whole, that of the discipline which found it. What no other page shows stands among the checks of the
+// boat.
 func (b *book) shownAt(rule, subject string) (t target, ok bool) {
 	if path, ruled := b.rulePage[rule]; ruled && (subject == "boat" || subject == "") {
 		s := b.sectionOf(path)
 		return target{path: path, no: s.no}, true
 	}
-	return b.find(subject)
+	if t, ok = b.find(subject); ok {
+		return t, true
+	}
+	s := b.sectionOf(boatPath)
+	return target{path: s.path, no: s.no}, s.path == boatPath
 }
 
 // leaf is one page in the making: it knows how to write a way from itself to another place.

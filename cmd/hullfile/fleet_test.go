@@ -14,12 +14,16 @@ import (
 
 	"hullfile/content"
 	"hullfile/engine"
+	"hullfile/engine/finding"
 	"hullfile/engine/record"
 	"hullfile/site"
 )
 
 // fleetOf is the demo hull that fleets are copied from: the one whose file is complete.
 const fleetOf = "HL74-012"
+
+// fleetMark is the part of its hull identification number that is its own.
+const fleetMark = "XZX74012"
 
 // fleetYard writes a yard with the demo's designs and n copies of its complete hull, numbered F001 and up.
 func fleetYard(tb testing.TB, n int) string {
@@ -43,6 +47,7 @@ func fleetYard(tb testing.TB, n int) string {
 			own := text
 			if ext := path.Ext(rest); ext == ".toml" || ext == ".csv" {
 				own = bytes.ReplaceAll(text, []byte(fleetOf), []byte(number))
+				own = bytes.ReplaceAll(own, []byte(fleetMark), fmt.Appendf(nil, "%s%03d", fleetMark[:len(fleetMark)-3], i))
 			}
 			err = put(filepath.Join(dir, "hulls", number, filepath.FromSlash(rest)), own)
 		}
@@ -115,6 +120,9 @@ func rendered(b *testing.B, n int) {
 		bytesOut = 0
 		for _, h := range report.Hulls {
 			bytesOut += h.Bytes
+			if h.Standing != finding.Met {
+				b.Fatalf("hull %s is %s; a fleet of copies must be as sound as the hull it is copied from", h.Number, h.Standing)
+			}
 		}
 	}
 	each := b.Elapsed() / time.Duration(b.N)

@@ -47,6 +47,7 @@ func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	if d.Structure.Sheet != nil {
 		b.sheets = append(b.sheets, d.Structure.Sheet)
 	}
+	b.sheets = append(b.sheets, d.Capacity.Sheets...)
 	b.records = recordsOf(p.job.Yard, h)
 	for _, file := range b.records {
 		b.isRecord[file.Path] = true

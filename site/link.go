@@ -15,6 +15,7 @@ const (
 	boatPath      = "boat.html"
 	structurePath = "structure.html"
 	weightPath    = "weight.html"
+	loadingPath   = "loading.html"
 	trialsPath    = "trials.html"
 	documentsPath = "documents.html"
 	methodsPath   = "methods.html"
@@ -43,6 +44,7 @@ func (b *book) subjects() {
 		add(word, boatPath, "")
 	}
 	add("weights", weightPath, "")
+	add("plate", loadingPath, "")
 	add("trial", trialsPath, "")
 	add("craft", structurePath, "craft")
 	d := b.dossier
@@ -107,6 +109,7 @@ func (b *book) disciplines() {
 	}
 	of(structurePath, d.Structure.Checks, d.Structure.Findings)
 	of(weightPath, d.Weight.Checks, d.Weight.Findings)
+	of(loadingPath, d.Capacity.Checks, d.Capacity.Findings)
 	of(trialsPath, d.Trials.Checks, d.Trials.Findings)
 	of(documentsPath, d.Documents.Checks, d.Documents.Findings)
 }

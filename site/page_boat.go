@@ -15,6 +15,7 @@ type BoatPage struct {
 	Lines       LinesPart
 	Principal   []Fact
 	Identity    []Fact
+	HINParts    []NumberRow // the hull identification number, part by part
 	Issue       []Fact
 	Rules       []Fact
 	Builder     []Fact
@@ -32,6 +33,16 @@ type BoatSays struct {
 	Values  int // principal data
 	Missing int // of them not written
 	HIN     string
+}
+
+// NumberRow is one part of the hull identification number.
+type NumberRow struct {
+	Name   string
+	Text   string
+	Means  string
+	Faults []string
+	Source string
+	Basis  Basis
 }
 
 // PersonRow is somebody who did something that the file relies on.
@@ -77,6 +88,9 @@ func (l *leaf) boatPage() (BoatPage, error) {
 		Checks: l.checkRows(l.otherChecks()),
 	}
 	p.Identity = append([]Fact{{Name: "hull number", Value: Figure{Text: h.Number}, Note: "the yard's own number"}, l.designFact()}, p.Identity...)
+	for _, part := range l.dossier.Identity.Parts {
+		p.HINParts = append(p.HINParts, NumberRow{part.Name, part.Text, part.Means, part.Faults, part.Source, basis(part.Basis)})
+	}
 	for i := range builder.People {
 		p.People = append(p.People, l.personRow(&builder.People[i]))
 	}

@@ -19,6 +19,8 @@ type CoverPage struct {
 	Panels      StructureSays
 	Weight      Discipline
 	Masses      WeightSays
+	Loading     Discipline
+	Plates      LoadingSays
 	Trials      Discipline
 	Speeds      TrialsSays
 	Documents   Discipline
@@ -61,6 +63,7 @@ func (l *leaf) coverPage() (CoverPage, error) {
 		Boat: l.discipline(boatPath, l.otherChecks()), Data: l.boatSays(),
 		Structure: l.discipline(structurePath, d.Structure.Checks), Panels: l.structureSays(),
 		Weight: l.discipline(weightPath, d.Weight.Checks), Masses: l.weightSays(),
+		Loading: l.discipline(loadingPath, d.Capacity.Checks), Plates: l.loadingSays(),
 		Trials: l.discipline(trialsPath, d.Trials.Checks), Speeds: l.trialsSays(),
 		Documents: l.discipline(documentsPath, d.Documents.Checks), Papers: l.documentsSays(),
 		AllFindings: Link{Href: l.to(findingsPath, "")}, HowToCheck: Link{Href: l.to(documentsPath, "hashes")},

@@ -3,6 +3,7 @@ package site
 import (
 	"html/template"
 
+	"hullfile/engine/capacity"
 	"hullfile/engine/scantling"
 	"hullfile/engine/trial"
 	"hullfile/engine/weight"
@@ -47,6 +48,10 @@ func (l *leaf) movingPicture() Drawing {
 
 func (l *leaf) weighingPicture(w *weight.Weighing) Drawing {
 	return drawing("Points, readings and the centre that follows from them", chart.Weighing(*w))
+}
+
+func (l *leaf) labelPicture(label *capacity.Label) Drawing {
+	return drawing(label.Title, chart.Label(*label))
 }
 
 func (l *leaf) trialPictures(t *trial.Trial) (speed, mile, trim Drawing) {

@@ -24,6 +24,8 @@ type Hull struct {
 	Gravity   float64 // m/s²
 	Roughness float64 // added to the friction coefficient; the paper's example uses 0.0004
 	Short     bool    // all forces through the centre of gravity (equations 36 and 37): no moment of thrust and friction
+
+	Where map[string]method.Quantity // where a value was written and how it is known, by the sheet's name for it
 }
 
 // Running is the hull at rest in its own speed.
@@ -82,13 +84,20 @@ func (h Hull) start() float64 {
 
 func (h Hull) given() method.GivenMap {
 	q := func(v float64, unit string) method.Quantity { return method.Quantity{Number: v, Unit: unit} }
-	return method.GivenMap{
+	all := method.GivenMap{
 		"planing.speed": q(h.Speed, "m/s"), "planing.beam_m": q(h.Beam, "m"), "planing.deadrise_deg": q(h.Deadrise, "°"),
 		"planing.weight_n": q(h.Weight, "N"), "planing.lcg_m": q(h.LCG, "m"), "planing.vcg_m": q(h.VCG, "m"),
 		"planing.thrust_deg": q(h.Thrust, "°"), "planing.thrust_arm_m": q(h.ThrustArm, "m"),
 		"planing.density_kg_m3": q(h.Density, "kg/m³"), "planing.viscosity": q(h.Viscosity, "m²/s"),
 		"planing.gravity": q(h.Gravity, "m/s²"), "planing.roughness": q(h.Roughness, ""),
 	}
+	for name, from := range h.Where {
+		if v, asked := all[name]; asked {
+			v.Place, v.Basis, v.Source = from.Place, from.Basis, from.Source
+			all[name] = v
+		}
+	}
+	return all
 }
 
 // left evaluates the sheet and gives what is left over: lift as a part of the weight, moment as a part of weight times beam.

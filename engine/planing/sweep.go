@@ -1,0 +1,203 @@
+package planing
+
+import (
+	"fmt"
+	"math"
+
+	"hullfile/engine/method"
+	"hullfile/engine/trial"
+	"hullfile/engine/unit"
+)
+
+// planesFrom is the speed coefficient from which a prediction is trusted: below it the boat is not yet planing and trial
+// figures stand alone. drawnFrom is where the curves begin. Both are own limits inside those of the paper.
+const (
+	planesFrom = 1.5
+	drawnFrom  = 1.0
+)
+
+// sweep reckons points of one case.
+type sweep struct {
+	in   *Input
+	m    *models
+	wall *wall
+}
+
+// over gives a point at every whole knot up to the fastest. Speeds without a running attitude are passed over.
+func (s *sweep) over(fastest float64) []Point {
+	first := math.Ceil(drawnFrom * math.Sqrt(standardGravity*s.wall.hull.Beam) / knot)
+	var out []Point
+	for v := first; v <= math.Ceil(fastest); v++ {
+		if p, _, ok := s.at(v); ok {
+			out = append(out, p)
+		}
+	}
+	return out
+}
+
+// at reckons one speed in knots.
+func (s *sweep) at(knots float64) (Point, Workings, bool) {
+	h := s.wall.hull
+	h.Speed, h.Short, h.Where = knots*knot, !s.wall.fullForm, s.wall.where
+	run, err := Solve(s.m.planing, h)
+	if err != nil {
+		return Point{}, Workings{}, false
+	}
+	p := Point{Knots: knots, Run: run, Coefficient: h.Speed / math.Sqrt(h.Gravity*h.Beam)}
+	if s.wall.hasVCG && s.wall.fullForm {
+		h.Short = true
+		p.Other, err = Solve(s.m.planing, h)
+		p.HasOther = err == nil
+	}
+	w := Workings{Knots: knots, Planing: run.Working}
+	s.beside(&p, &w, h)
+	p.Flags = s.flags(&p)
+	return p, w, true
+}
+
+// beside evaluates spray, porpoising and power at the attitude that was found.
+func (s *sweep) beside(p *Point, w *Workings, h Hull) {
+	g := h.given()
+	g["planing.trim_deg"] = method.Quantity{Number: p.Run.Trim, Unit: "°", Source: "the balance found above"}
+	g["planing.lift"] = method.Quantity{Number: p.Run.Lift, Source: "the balance found above"}
+	g["planing.drag_n"] = method.Quantity{Number: p.Run.Drag, Unit: "N", Source: "the balance found above"}
+	w.Spray, _ = s.m.spray.Evaluate("hull", g, nil)
+	spray, ok := w.Spray.Value("D_ws")
+	if !s.in.Hull.Prediction.Spray.V || !ok || spray < 0 {
+		spray = 0
+	}
+	p.Spray = spray
+	g["planing.spray_n"] = method.Quantity{Number: spray, Unit: "N", Source: s.sprayWords()}
+	w.Porpoising, _ = s.m.porpoising.Evaluate("hull", g, nil)
+	s.porpoising(p, w.Porpoising)
+	s.powerGiven(g)
+	w.Power, _ = s.m.power.Evaluate("boat", g, nil)
+	p.Drag, _ = w.Power.Value("D_T")
+	p.Effective, _ = w.Power.Value("P_E")
+	p.Least, _ = w.Power.Value("P_least")
+	p.Most, _ = w.Power.Value("P_most")
+}
+
+func (s *sweep) sprayWords() string {
+	if s.in.Hull.Prediction.Spray.V {
+		return "sheet of the whisker spray"
+	}
+	return "left out: the record does not ask for it"
+}
+
+// porpoising takes the critical trim over; outside the chart there is none.
+func (s *sweep) porpoising(p *Point, w *method.Working) {
+	p.Second, _ = w.Value("tau_s")
+	c, ok := w.Get("tau_c")
+	if ok && c.State == method.Sound {
+		p.Critical, p.HasCritical = c.Value, true
+		return
+	}
+	x, _ := w.Value("x")
+	p.OffChart = fmt.Sprintf("outside the chart: root of half the lift coefficient %s, chart 0.13 to 0.30", unit.Text(x, 3))
+	if s.wall.hull.Deadrise > 20 {
+		p.OffChart = fmt.Sprintf("outside the chart: deadrise %s°, chart 0 to 20°", unit.Plain(s.wall.hull.Deadrise))
+	}
+}
+
+// powerGiven hands over what the record says of air and appendages; what it does not say counts as nothing, which the
+// assumptions tell.
+func (s *sweep) powerGiven(g method.GivenMap) {
+	p := &s.in.Hull.Prediction
+	put := func(name, unit string, v float64, set bool, q method.Quantity) {
+		q.Number, q.Unit = v, unit
+		if !set {
+			q.Source = "left out: not written"
+		}
+		g[name] = q
+	}
+	put("prediction.appendage_percent", "%", float64(p.Appendage.V), p.Appendage.Set, method.Quantity{Place: p.Appendage.At})
+	put("prediction.frontal_area_m2", "m²", float64(p.Front.V), p.Front.Set, method.Quantity{Place: p.Front.At})
+	drag := method.Quantity{Place: p.AirDrag.At}
+	v := float64(p.AirDrag.V)
+	if p.Front.Set && !p.AirDrag.Set {
+		put("prediction.air_drag_coefficient", "", airDrag, true, method.Quantity{Source: "assumed"})
+		return
+	}
+	put("prediction.air_drag_coefficient", "", v, p.AirDrag.Set, drag)
+}
+
+// airDrag is the coefficient taken where only a frontal area is written (practice, small boats with a house).
+const airDrag = 0.7
+
+// flags says why a prediction is not to be trusted at a point.
+func (s *sweep) flags(p *Point) []string {
+	var out []string
+	say := func(broken bool, format string, args ...any) {
+		if broken {
+			out = append(out, fmt.Sprintf(format, args...))
+		}
+	}
+	t := func(v float64, n int) string { return unit.Text(v, n) }
+	say(p.Coefficient < planesFrom, "speed coefficient %s below %s: not yet planing", t(p.Coefficient, 2), t(planesFrom, 1))
+	say(p.Run.Trim < 2 || p.Run.Trim > 15, "trim %s° outside 2 to 15°", t(p.Run.Trim, 1))
+	say(p.Run.Wetted > 4, "wetted length %s beams, more than 4", t(p.Run.Wetted, 1))
+	say(p.Run.Chine < 0, "chine dry at the transom")
+	say(p.Run.Keel > s.wall.length, "keel wetted over %s m, longer than the waterline of %s m", t(p.Run.Keel, 1), t(s.wall.length, 2))
+	say(s.wall.hull.Deadrise > 30, "deadrise %s° above 30°", t(s.wall.hull.Deadrise, 0))
+	return out
+}
+
+// settings puts the settings of a trial beside the prediction.
+func (s *sweep) settings(t *trial.Trial) []Setting {
+	var out []Setting
+	for i := range t.Settings {
+		set := &t.Settings[i]
+		one := Setting{Name: set.Name, Knots: set.Speed.Value, Trim: set.Trim.Value, HasTrim: set.Trim.Has}
+		if !set.Speed.Has {
+			one.Why = "no mean speed: " + set.Why
+			out = append(out, one)
+			continue
+		}
+		p, _, ok := s.at(one.Knots)
+		switch {
+		case p.Coefficient > 0 && p.Coefficient < drawnFrom || !ok && one.Knots*knot < drawnFrom*math.Sqrt(standardGravity*s.wall.hull.Beam):
+			one.Why = "too slow for a planing formula"
+		case !ok:
+			one.Why = "no running attitude found"
+		default:
+			one.Point = &p
+		}
+		out = append(out, one)
+	}
+	return out
+}
+
+// shown gives the workings of one speed, or of the nearest slower whole knot that has any.
+func (s *sweep) shown(knots float64) (Workings, Hull) {
+	for v := knots; v > 0; v = math.Ceil(v) - 1 {
+		if p, w, ok := s.at(v); ok {
+			h := s.wall.hull
+			h.Speed = p.Knots * knot
+			return w, h
+		}
+	}
+	return Workings{}, s.wall.hull
+}
+
+// reach finds where the installed power crosses the band.
+func reach(points []Point, installed float64) Reach {
+	var r Reach
+	r.Low, r.HasLow = crossing(points, installed, func(p *Point) float64 { return p.Most })
+	r.High, r.HasHigh = crossing(points, installed, func(p *Point) float64 { return p.Least })
+	return r
+}
+
+// crossing is the last speed at which a curve rises through a level, by straight line.
+func crossing(points []Point, level float64, of func(*Point) float64) (float64, bool) {
+	if !(level > 0) {
+		return 0, false
+	}
+	for i := len(points) - 1; i > 0; i-- {
+		a, b := &points[i-1], &points[i]
+		if lo, hi := of(a), of(b); lo <= level && level < hi {
+			return a.Knots + (level-lo)/(hi-lo)*(b.Knots-a.Knots), true
+		}
+	}
+	return 0, false
+}

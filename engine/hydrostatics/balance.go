@@ -49,7 +49,14 @@ func (b *Body) Balance(load Load, heel float64, start Attitude, hold bool) (Rest
 	if r, ok := b.newton(load, at, hold); ok {
 		return r, nil
 	}
-	return b.search(load, at, hold)
+	if hold {
+		return b.level(load, at), nil
+	}
+	// A guess far off, such as no guess at all, leads Newton's rule astray; the right level at that trim is near enough.
+	if r, ok := b.newton(load, b.level(load, at).Attitude, false); ok {
+		return r, nil
+	}
+	return b.search(load, at)
 }
 
 // whole is the volume of the body wholly under water.
@@ -150,11 +157,8 @@ func limit(v, most float64) float64 { return math.Max(-most, math.Min(most, v)) 
 
 // search finds rest by halving: the level at each trim, for the volume grows with the level without fail, and then the
 // trim at which the arm changes sign, taking the crossing that is stable and nearest to no trim.
-func (b *Body) search(load Load, at Attitude, hold bool) (Rest, error) {
+func (b *Body) search(load Load, at Attitude) (Rest, error) {
 	const most, pieces = 0.7, 56
-	if hold {
-		return b.level(load, at), nil
-	}
 	best, found := Rest{}, false
 	prev := b.level(load, Attitude{Heel: at.Heel, Trim: -most})
 	for k := 1; k <= pieces; k++ {

@@ -15,7 +15,7 @@ func (j *judge) whatIf() {
 	if len(ms) == 0 || !j.crew.known {
 		return
 	}
-	base := variant{load: full.Sides[0].load, sum: j.crew.sum}
+	base := variant{load: full.Sides[0].load, sum: j.crew.sum, from: full.Loading.Afloat.Rest.Attitude}
 	if w, ok := j.morePersons(full, base, ms); ok {
 		j.out.WhatIf = append(j.out.WhatIf, w)
 	}
@@ -28,7 +28,8 @@ func (j *judge) whatIf() {
 // variant is the loaded boat with something changed.
 type variant struct {
 	load hydrostatics.Load
-	sum  float64 // of persons times distance off the centre line
+	sum  float64               // of persons times distance off the centre line
+	from hydrostatics.Attitude // of the boat as it is: a guess near the answer
 }
 
 func (v variant) with(kg float64, at hydrostatics.Vector) variant {
@@ -90,7 +91,7 @@ func (j *judge) heelLeft(per, limit float64) func(v variant) float64 {
 			r, err := j.dry.Balance(v.load, heel, from, false)
 			return r, r.Lever - arm*math.Cos(heel), err == nil
 		}
-		r, left, ok := at(0, hydrostatics.Attitude{})
+		r, left, ok := at(0, v.from)
 		if !ok {
 			return gone
 		}
@@ -136,7 +137,7 @@ func (j *judge) heightLeft(asks string, limit float64) func(v variant) float64 {
 	}
 	return func(v variant) float64 {
 		v.load.Centre.Y = 0
-		r, err := j.dry.Balance(v.load, 0, hydrostatics.Attitude{}, false)
+		r, err := j.dry.Balance(v.load, 0, v.from, false)
 		if err != nil || len(points) == 0 {
 			return gone
 		}

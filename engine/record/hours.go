@@ -21,7 +21,7 @@ type Hours struct {
 type Look struct {
 	Entry
 	Date        Val[Date]         `toml:"date" must:"yes" doc:"day of the look"`
-	At          Val[unit.Hour]    `toml:"at_h" must:"yes" least:"0" most:"100000" eg:"200" doc:"engine hours on that day"`
+	Meter       Val[unit.Hour]    `toml:"at_h" must:"yes" least:"0" most:"100000" eg:"200" doc:"engine hours on that day"`
 	By          Val[string]       `toml:"by" ref:"person" doc:"who looked"`
 	Method      Val[string]       `toml:"method" must:"yes" oneof:"visual|dye penetrant|eddy current|ultrasonic|radiographic" doc:"how the places were looked at"`
 	Light       Val[string]       `toml:"light" doc:"by what light"`
@@ -60,7 +60,7 @@ type Ride struct {
 	Wave       Val[unit.M]     `toml:"wave_height_m" must:"yes" least:"0" most:"10" eg:"0.5" doc:"significant wave height"`
 	WaveBy     Val[string]     `toml:"wave_by" doc:"how the wave height is known"`
 	Mass       Val[unit.KG]    `toml:"mass_kg" above:"0" most:"200000" eg:"2600" doc:"mass of the boat"`
-	At         Val[unit.Hour]  `toml:"at_h" least:"0" most:"100000" eg:"212" doc:"engine hours on that day"`
+	Meter      Val[unit.Hour]  `toml:"at_h" least:"0" most:"100000" eg:"212" doc:"engine hours on that day"`
 	By         Val[string]     `toml:"by" ref:"person" doc:"who made the record"`
 	Instrument Val[string]     `toml:"instrument" ref:"instrument" doc:"what it was made with"`
 	Note       Val[string]     `toml:"note" lines:"yes" doc:"anything that matters"`

@@ -42,17 +42,23 @@ type Peaks struct {
 // Find takes the mean away, filters, and collects the peaks. Errors: fewer than two samples, a rate too slow for the
 // filter (five samples to a period of its corner), a value that is no number.
 func Find(r Record, rule Rule) (Peaks, error) {
+	p, _, err := find(r, rule)
+	return p, err
+}
+
+// find also gives the record as it was when the peaks were picked: without its mean and filtered.
+func find(r Record, rule Rule) (Peaks, []float64, error) {
 	if len(r.Values) < 2 || !(r.Rate > 0) {
-		return Peaks{}, fmt.Errorf("a record of %d samples at %g a second", len(r.Values), r.Rate)
+		return Peaks{}, nil, fmt.Errorf("a record of %d samples at %g a second", len(r.Values), r.Rate)
 	}
 	if rule.Filter > 0 && r.Rate < 5*rule.Filter {
-		return Peaks{}, fmt.Errorf("%g samples a second are too few for a %g Hz filter; %g are needed", r.Rate, rule.Filter, 5*rule.Filter)
+		return Peaks{}, nil, fmt.Errorf("%g samples a second are too few for a %g Hz filter; %g are needed", r.Rate, rule.Filter, 5*rule.Filter)
 	}
 	p := Peaks{Rule: rule, Samples: len(r.Values), Seconds: float64(len(r.Values)) / r.Rate}
 	sum := 0.0
 	for i, v := range r.Values {
 		if math.IsNaN(v) || math.IsInf(v, 0) {
-			return Peaks{}, fmt.Errorf("sample %d is no number", i+1)
+			return Peaks{}, nil, fmt.Errorf("sample %d is no number", i+1)
 		}
 		sum += v
 	}
@@ -68,7 +74,7 @@ func Find(r Record, rule Rule) (Peaks, error) {
 	p.RMS = math.Sqrt(square / float64(len(work)))
 	p.Sizes = pick(work, p.RMS, int(math.Round(rule.Apart*r.Rate)))
 	sort.Sort(sort.Reverse(sort.Float64Slice(p.Sizes)))
-	return p, nil
+	return p, work, nil
 }
 
 // pick walks once: the highest point above the threshold stands until nothing higher came within the gap.

@@ -9,6 +9,7 @@ import (
 	"os"
 	"path"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strconv"
 	"strings"
@@ -22,10 +23,24 @@ func TestDevelopersFileNamesEverything(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
+	named := map[string]bool{}
 	for _, f := range sources(t) {
 		dir := filepath.ToSlash(filepath.Dir(f.path))
+		if named[dir] {
+			continue
+		}
+		named[dir] = true
 		if !bytes.Contains(text, []byte(dir)) && !bytes.Contains(text, []byte("`"+path.Base(dir)+"`")) {
 			t.Errorf("DEVELOPERS.md does not name %s", dir)
+		}
+	}
+	first := regexp.MustCompile("((?:cmd|engine|content|templates|site)[a-z/]*)(?:: | \\| )`([a-z_.]+)`").FindAllStringSubmatch(string(text), -1)
+	if len(first) < 15 {
+		t.Errorf("only %d files to open first are named", len(first))
+	}
+	for _, f := range first {
+		if _, err := os.Stat(filepath.Join(root, filepath.FromSlash(f[1]), f[2])); err != nil {
+			t.Errorf("DEVELOPERS.md sends the reader to a file that is not there: %v", err)
 		}
 	}
 	mod, err := os.ReadFile(filepath.Join(root, "go.mod"))

@@ -94,7 +94,8 @@ func sideways(r *reader) string {
 	return ask[string](r, `(() => {
   const wide = document.documentElement.clientWidth;
   if (document.documentElement.scrollWidth <= wide) return "";
-  const over = [...document.body.querySelectorAll("*")].filter(e => e.getBoundingClientRect().right > wide + 1);
+  const boxed = e => { for (e = e.parentElement; e; e = e.parentElement) if (/auto|scroll|hidden|clip/.test(getComputedStyle(e).overflowX)) return true; };
+  const over = [...document.body.querySelectorAll("*")].filter(e => e.getBoundingClientRect().right > wide + 1 && !boxed(e));
   const last = over[over.length - 1] || document.body;
   return document.documentElement.scrollWidth + " px, e.g. <" + last.tagName.toLowerCase() + " class=" + last.className + "> " + last.textContent.trim().slice(0, 60);
 })()`)

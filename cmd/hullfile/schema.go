@@ -12,14 +12,14 @@ import (
 func schemaCommand(d *desk) *cobra.Command {
 	file := ""
 	cmd := &cobra.Command{
-		Use:   "schema [hull|yard]",
+		Use:   "schema [hull|yard|stock|procedures]",
 		Short: "Print the JSON Schema of the records, for editors that check while you write.",
-		Long: `Prints the JSON Schema (2020-12) of hull.toml and design.toml, or with "yard" that of yard.toml. An editor that knows ` +
+		Long: `Prints the JSON Schema (2020-12) of hull.toml and design.toml, or that of yard.toml, of stock/*.toml or of procedures/*.toml. An editor that knows ` +
 			`TOML schemas shows each key with its meaning, unit and range while you write.`,
 		Example: `  hullfile schema -o hull.schema.json
   hullfile schema yard -o yard.schema.json`,
 		Args:      atMost(1),
-		ValidArgs: []string{"hull", "yard"},
+		ValidArgs: []string{"hull", "yard", "stock", "procedures"},
 		RunE:      func(_ *cobra.Command, args []string) error { return schema(d, args, file) },
 	}
 	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE` instead of the terminal")
@@ -47,6 +47,10 @@ func schemaOf(args []string) ([]byte, error) {
 		return record.Schema()
 	case args[0] == "yard":
 		return record.YardSchema()
+	case args[0] == "stock":
+		return record.StockSchema()
+	case args[0] == "procedures":
+		return record.ProceduresSchema()
 	}
-	return nil, fmt.Errorf("there is no schema %q; write hull or yard", args[0])
+	return nil, fmt.Errorf("there is no schema %q; write hull, yard, stock or procedures", args[0])
 }

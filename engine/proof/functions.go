@@ -39,7 +39,7 @@ func functionNamed(name string) (function, bool) {
 			return trial.StudentT(int(in["degrees_of_freedom"]))
 		}}, true
 	}
-	return function{}, false
+	return functionAfloat(name)
 }
 
 func slipInputs() []string { return []string{"engine_rpm", "pitch_in", "gear_ratio", "speed_kn"} }

@@ -61,6 +61,7 @@ func TestListedSetsAreThere(t *testing.T) {
 		"iso-12215-5-example": 8, "iso-12215-5-k2": 15, "clamped-plate-theory": 7, "plate-and-beam": 5,
 		"practice-7m-c": 16, "practice-7m-b": 1, "mean-of-means": 4, "propeller-slip": 2, "student-t": 10,
 		"alloys-en-485-2": 60, "alloys-design-manual": 10, "alloys-lr": 34, "alloys-dnv": 11, "alloys-en-1999": 16, "alloys-abs": 12,
+		"tp-14619-table": 16, "iso-12217-worksheet": 4, "iso-12217-arithmetic": 16, "inclining": 2, "stability-textbook": 2, "hydrostatics-arithmetic": 19,
 	} {
 		if have[set] < least {
 			t.Errorf("set %s has %d cases, want %d or more", set, have[set], least)

@@ -144,8 +144,6 @@ func TestWhatCannotBe(t *testing.T) {
 		{"recess-drains", finding.Contradiction, func(_ *record.Hull, l *lines.Hull) {
 			l.Recesses = []lines.Recess{{ID: "cockpit", Aft: 1, Fore: 3, Half: 0.7, Sole: 0.2, Drains: true}}
 		}},
-		{"lines-length-of-hull", finding.Contradiction, func(h *record.Hull, _ *lines.Hull) { h.Boat.LengthHull = set(unit.M(6.4)) }},
-		{"lines-deadrise", finding.Contradiction, func(h *record.Hull, _ *lines.Hull) { h.Boat.Deadrise = set(unit.Deg(14)) }},
 		{"crew-room", finding.Contradiction, func(h *record.Hull, _ *lines.Hull) {
 			h.CrewAreas = []record.CrewArea{{X: set(unit.M(2)), Y: set(unit.M(0.8)), Z: set(unit.M(0.4)), Posture: set("sitting"), Persons: set(3)}}
 		}},

@@ -20,7 +20,6 @@ import (
 type Result struct {
 	Conditions  []Condition // the light craft first
 	Density     float64     // of the water, kg/m³
-	Compared    []Compared  // dimensions that the record states, against the lines
 	Checks      []finding.Check
 	Findings    []finding.Finding
 	Assumptions []finding.Assumption
@@ -88,15 +87,4 @@ func (c *Condition) Load(density float64, fluid bool) hydrostatics.Load {
 		l.Centre.Z += c.Rise
 	}
 	return l
-}
-
-// Compared is one dimension of the record held against the one that the lines give.
-type Compared struct {
-	Key     string // "boat.length_waterline_m"
-	Name    string
-	Stated  float64
-	Derived float64
-	Allowed float64
-	Unit    string
-	Place   finding.Place
 }

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"hullfile/engine/finding"
-	"hullfile/engine/method"
 	"hullfile/engine/record"
 	"hullfile/engine/unit"
 )
@@ -14,8 +13,6 @@ import (
 type Flotation struct {
 	Pieces  []Piece
 	Fitted  float64 // litres that count
-	Needed  float64 // litres, by the handbook's form; 0 where it was not reckoned
-	Working *method.Working
 	Swamped Swamped
 	Why     string // why it was not reckoned
 }
@@ -32,8 +29,7 @@ type Piece struct {
 const (
 	personsShare = 2.0 / 15
 	loadShare    = 0.25
-	leftOut      = 2     // of the largest air chambers: 33 CFR 183.105 (read)
-	twentyFeet   = 6.096 // m
+	leftOut      = 2 // of the largest air chambers: 33 CFR 183.105 (read)
 )
 
 // flotation adds up what is fitted, lets the swamped boat float, and asks whether it does where the law wants it.
@@ -52,7 +48,6 @@ func (j *judge) flotation() {
 		return
 	}
 	j.swampedFloats(f)
-	j.handbook(f)
 }
 
 // pieces lists the buoyancy, the two largest chambers left out.
@@ -134,71 +129,4 @@ func (j *judge) doubtAttitude(f *Flotation) {
 	}
 	j.say(finding.Doubt, "swamped-attitude", "boat", fmt.Sprintf("swamped, the boat is reckoned to lie at %s° of heel and %s° of trim with %s %% of the gunwale above the water, so it floats but not level",
 		unit.Text(s.Heel, 0), unit.Text(s.Trim, 0), unit.Text(s.Above, 0)), "foam farther aft, higher and nearer the sides; a test of the swamped boat", j.hull.Buoyancy[0].At)
-}
-
-// handbook reckons the foam by the form of the Coast Guard's handbook. It is information, unless the record asks for it.
-func (j *judge) handbook(f *Flotation) {
-	const name = "cfr-183-flotation"
-	sheet, ok := j.library.Sheet(name)
-	asked := slices.Contains(j.hull.Afloat.Checks.V, name)
-	if !ok || j.length() >= twentyFeet && !asked {
-		return
-	}
-	j.out.Sheets = append(j.out.Sheets, sheet)
-	g := j.foamGiven()
-	w, err := sheet.Evaluate("boat", g, nil)
-	if err != nil {
-		j.unusable(sheet, err)
-		return
-	}
-	f.Working = w
-	f.Needed, _ = w.Value("F")
-	if asked {
-		j.ask(question{rule: "flotation-foam", subject: "boat", asks: "foam for level flotation by the handbook's form", name: "volume that counts", working: w, symbol: "F",
-			has: f.Fitted, unit: "l", basis: finding.Practice, settle: "more foam"})
-		return
-	}
-	if shown, ok := w.Get("F"); ok && f.Needed > 0 {
-		j.out.Information = append(j.out.Information, Information{Name: shown.Name, Has: f.Fitted, Asks: f.Needed, Unit: "l", Reached: f.Fitted >= f.Needed, Source: cite(sheet, shown.Clause)})
-	}
-}
-
-// foamGiven takes the masses from the weight breakdown by group.
-func (j *judge) foamGiven() *given {
-	g := &given{hull: j.hull, reckoned: method.GivenMap{}}
-	hull, above, engines, volume := 0.0, 0.0, 0.0, 0.0
-	for i := range j.weight.Items {
-		it := &j.weight.Items[i]
-		switch {
-		case it.Record.Load.V || !it.HasMass:
-		case it.Record.Group.V == "superstructure":
-			above += float64(it.Mass)
-		case it.Record.Group.V == "machinery":
-			engines += float64(it.Mass)
-		default:
-			hull += float64(it.Mass)
-			volume += itemVolume(it)
-		}
-	}
-	kg := func(name string, v float64) {
-		g.put("flotation."+name, v, "kg", finding.Derived, "weight breakdown by group")
-	}
-	kg("hull_kg", hull)
-	kg("above_kg", above)
-	kg("engines_kg", engines)
-	if volume > 0 {
-		g.put("flotation.hull_density_kg_m3", hull/volume, "kg/m³", finding.Derived, "plate and profiles of the breakdown; items without a volume count as having none")
-	}
-	if full := j.find("loaded ready"); full != nil {
-		persons := float64(full.Loading.Persons) * full.Loading.Person
-		kg("persons_kg", persons)
-		kg("load_kg", full.Loading.Mass-float64(j.weight.Light.Mass)-persons)
-	}
-	for i := range j.hull.Buoyancy {
-		if b := &j.hull.Buoyancy[i]; b.Density.Set && b.Kind.V == "foam" {
-			g.reckoned["flotation.foam_density_kg_m3"] = method.Quantity{Number: float64(b.Density.V), Unit: "kg/m³", Place: b.Density.At}
-			break
-		}
-	}
-	return g
 }

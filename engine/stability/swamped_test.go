@@ -100,19 +100,3 @@ func TestTwoLargestChambersLeftOut(t *testing.T) {
 		near(t, "own arithmetic, row "+string(rune('1'+i)), sum, r.want, 1e-9)
 	}
 }
-
-func TestHandbookFoamIsInformation(t *testing.T) {
-	h := open()
-	h.Buoyancy = []record.Buoyancy{foam(250, 0.8, 0.6)}
-	r := assess(t, h, prism())
-	if r.Flotation.Working == nil || !(r.Flotation.Needed > 0) {
-		t.Fatalf("%+v", r.Flotation)
-	}
-	for _, c := range r.Checks {
-		if c.Rule == "flotation-foam" {
-			t.Error("judged by the handbook without being asked")
-		}
-	}
-	h.Afloat.Checks = set([]string{"cfr-183-flotation"})
-	check(t, assess(t, h, prism()), "flotation-foam", "boat")
-}

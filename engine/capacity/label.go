@@ -25,6 +25,9 @@ func (a *assessor) under(laws ...string) bool {
 	return slices.ContainsFunc(laws, func(l string) bool { return slices.Contains(a.hull.Plate.Law.V, l) })
 }
 
+// other reports whether the boat's plates stand under other laws alone.
+func (a *assessor) other(laws ...string) bool { return a.hull.Plate.Law.Set && !a.under(laws...) }
+
 func rests(w *method.Working, symbol string) finding.Basis {
 	if s, ok := w.Get(symbol); ok {
 		return s.Rests
@@ -32,8 +35,12 @@ func rests(w *method.Working, symbol string) finding.Basis {
 	return finding.Recalled
 }
 
-// field makes one; stated and reckoned are texts, empty where there is none.
+// field makes one; stated and reckoned are texts, empty where there is none. What was read off a plate of another law is
+// no statement of this one.
 func (l *Label) field(name, stated, reckoned, source string, basis finding.Basis, missing string) *Field {
+	if l.Other && stated != "" {
+		stated, reckoned = "", stated
+	}
 	l.Fields = append(l.Fields, Field{Name: name, Stated: stated, Reckoned: reckoned, Source: source, Basis: basis, Missing: missing})
 	return &l.Fields[len(l.Fields)-1]
 }
@@ -47,7 +54,7 @@ func (l *Label) large(name, stated, reckoned, source string, basis finding.Basis
 func (a *assessor) european() Label {
 	const old, now = "94/25/EC as amended, annex I, A 2.2", "2013/53/EU, annex I, A 2.2"
 	p, b := &a.hull.Plate, a.builder
-	l := Label{Key: "eu", Title: "Builder's plate, European Union and United Kingdom", Under: now, OnBoat: a.under("EU", "UK")}
+	l := Label{Key: "eu", Title: "Builder's plate, European Union and United Kingdom", Under: now, OnBoat: a.under("EU", "UK"), Other: a.other("EU", "UK")}
 	if !l.OnBoat {
 		l.Why = a.notNamed()
 	}
@@ -108,7 +115,7 @@ func (a *assessor) unitedStates() Label {
 // australian is the builders plate of the states. Its fields were read on the states' pages.
 func (a *assessor) australian() Label {
 	p := &a.hull.Plate
-	l := Label{Key: "au", Title: "Builders plate, Australia", Under: "Australian Builders Plate standard, by state law", OnBoat: a.under("Australia")}
+	l := Label{Key: "au", Title: "Builders plate, Australia", Under: "Australian Builders Plate standard, by state law", OnBoat: a.under("Australia"), Other: a.other("Australia")}
 	if !l.OnBoat {
 		l.Why = a.notNamed()
 	}

@@ -44,7 +44,7 @@ func TestLabelsSayWhatTheLawNames(t *testing.T) {
 	}
 	rows := []struct{ label, name, stated, reckoned string }{
 		{"eu", "maker", "", "Yard"}, {"eu", "contact address", "", "Lane 1, Port"}, {"eu", "greatest load", "492 kg", "492 kg"}, {"eu", "persons", "6", "6"},
-		{"au", "greatest load", "", "858 kg"}, {"au", "all persons, mass", "", "450 kg"}, {"au", "outboards, greatest mass", "366 kg", ""},
+		{"au", "greatest load", "", "858 kg"}, {"au", "all persons, mass", "", "450 kg"}, {"au", "outboards, greatest mass", "", "366 kg"},
 		{"us", "persons", "", ""},
 	}
 	for _, row := range rows {

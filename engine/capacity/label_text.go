@@ -9,7 +9,8 @@ import (
 	"hullfile/engine/unit"
 )
 
-// This file is how the figures of labels are written: reckoned ones are cut off and never rounded up.
+// This file is how the figures of labels are written. Those of the United States' rule, which a label must not exceed, are
+// cut off and never rounded up; kilograms are rounded as the plate that they are held against.
 
 const (
 	poundsPerKG = 1 / 0.45359237
@@ -69,13 +70,13 @@ func (a *assessor) mostPersons() string {
 	return count(l.Persons, ok)
 }
 
-// mostLoad is what the governing check leaves, never rounded up.
+// mostLoad is what the governing check leaves.
 func (a *assessor) mostLoad() string {
 	l, ok := a.Governing(a.Load)
 	if !ok {
 		return ""
 	}
-	return unit.Text(float64(int(settled(float64(l.Load)))), 0) + " kg"
+	return unit.Text(l.Load, 0) + " kg"
 }
 
 func (a *assessor) value(w *method.Working, symbol string) string {
@@ -83,7 +84,7 @@ func (a *assessor) value(w *method.Working, symbol string) string {
 	if !ok || v < 0 {
 		return ""
 	}
-	return unit.Text(float64(int(settled(v))), 0) + " kg"
+	return unit.Text(settled(v), 0) + " kg"
 }
 
 func count(n int, set bool) string {

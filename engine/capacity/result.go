@@ -100,6 +100,7 @@ type Label struct {
 	Title  string
 	Under  string // which law names the fields
 	OnBoat bool   // the record says that the boat has such a plate
+	Other  bool   // the boat's plates stand under other laws, so that nothing was read off this one
 	Why    string // why it is shown for information only
 	Fields []Field
 }

@@ -112,18 +112,18 @@ func (d labelDrawing) tiles(s *sheet, top float64) float64 {
 	if len(large) == 0 {
 		return top
 	}
-	across := min(len(large), 4)
+	across, high := min(len(large), 4), tileHigh
 	if s.slim() {
-		across = min(across, 2)
+		across, high = min(across, 2), tileHigh+line
 	}
 	width := (s.w - 2*labelEdge - labelGap*float64(across-1)) / float64(across)
 	for i, f := range large {
 		x := labelEdge + float64(i%across)*(width+labelGap)
-		y := top + float64(i/across)*(tileHigh+labelGap)
-		tile(s, f, box{x, y, x + width, y + tileHigh})
+		y := top + float64(i/across)*(high+labelGap)
+		tile(s, f, box{x, y, x + width, y + high})
 	}
 	rows := (len(large) + across - 1) / across
-	return top + float64(rows)*(tileHigh+labelGap) - labelGap
+	return top + float64(rows)*(high+labelGap) - labelGap
 }
 
 func tile(s *sheet, f *capacity.Field, b box) {
@@ -132,12 +132,23 @@ func tile(s *sheet, f *capacity.Field, b box) {
 	s.text("g-soft", b.left+8, b.top+17, start, fit(f.Name, most))
 	s.large("g-text", b.left+8, b.top+44, most, dash(f.Text()))
 	switch {
-	case f.Stated != "":
-		s.text("g-soft", b.left+8, b.top+64, start, fit(f.Note, most))
-	case f.Reckoned != "":
-		s.text("g-soft", b.left+8, b.top+64, start, fit("reckoned", most))
+	case f.Text() == "":
+		under(s, b, "not recorded")
+	case f.Stated == "":
+		under(s, b, "from the record")
 	default:
-		s.text("g-soft", b.left+8, b.top+64, start, fit("not recorded", most))
+		under(s, b, f.Note)
+	}
+}
+
+// under sets up to two lines below the figure of a tile; on a phone there is room for both.
+func under(s *sheet, b box, text string) {
+	lines := wrap(text, b.right-b.left-16)
+	if room := int((b.bottom - b.top - 58) / line); len(lines) > room {
+		lines = []string{fit(text, b.right-b.left-16)}
+	}
+	for i, one := range lines {
+		s.text("g-soft", b.left+8, b.top+64+float64(i)*line, start, one)
 	}
 }
 

@@ -30,7 +30,7 @@ func TestLabelsAreSound(t *testing.T) {
 		}
 	}
 	f := Label(sampleLabel(""))
-	for _, want := range []string{">C<", ">reckoned<", ">not recorded<", "1 993 lb (904 kg)", "A Yard with a Name"} {
+	for _, want := range []string{">C<", ">from the record<", ">not recorded<", "1 993 lb (904 kg)", "A Yard with a Name"} {
 		if !strings.Contains(f.SVG, want) {
 			t.Errorf("the label does not show %q", want)
 		}

@@ -15,7 +15,7 @@ var knownForTests = Known{
 }
 
 // brokenCases is the least number of broken yards; the guard keeps a folder that was lost from passing unseen.
-const brokenCases = 55
+const brokenCases = 56
 
 // TestBrokenYards holds every message word for word: they are what a builder gets to see.
 func TestBrokenYards(t *testing.T) {

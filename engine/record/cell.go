@@ -44,6 +44,14 @@ func cellNumber(f *field, text string, comma bool) (v any, says, hint string) {
 	return nil, quoted(text) + " is not a number", numberHint(text, f)
 }
 
+// numeral is the text of a number with a point between its decimals, for a value that keeps them.
+func numeral(text string, comma bool) string {
+	if comma {
+		text = strings.Replace(text, ",", ".", 1)
+	}
+	return strings.Clone(text)
+}
+
 // numberHint says what to do with a text that is meant as a number.
 func numberHint(text string, f *field) string {
 	t := strings.TrimSpace(text)

@@ -161,11 +161,17 @@ func asFloat(v any) float64 {
 	return v.(float64)
 }
 
-// named lists the entries of a hull that its other records can name.
-func named(root *node) map[string][]string {
+// named lists the entries of the given kinds, which the other records beside them can name.
+func named(root *node, kinds string) map[string][]string {
 	names := map[string][]string{}
-	for _, kind := range strings.Fields("document weight panel") {
+	for _, kind := range strings.Fields(kinds) {
 		names[kind] = namesIn(root.kid(kind))
 	}
 	return names
 }
+
+// What the records of a hull, and those of yard.toml, can name among themselves.
+const (
+	hullNames = "document weight panel inspection imperfection nonconformity repair stage leak_test"
+	yardNames = "person instrument welder inspector"
+)

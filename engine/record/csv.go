@@ -148,6 +148,9 @@ func (r *csvReader) cell(col column, text string, n *node, at finding.Place, way
 	}
 	v, says, hint := cell(col.f, text, r.comma)
 	value := &node{shape: leaf, value: v, key: at, at: at}
+	if col.f.kind == number || col.f.kind == whole {
+		value.text = numeral(text, r.comma)
+	}
 	if says != "" {
 		r.spoil(value, at, way.to(col.f.key), hint, "%s", says)
 	}

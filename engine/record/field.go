@@ -57,11 +57,13 @@ type table struct {
 	keyed  bool // its struct embeds Entry
 }
 
-// The two roots of all records and every table below them. They are built once from the types and never changed.
+// The roots of all records and every table below them. They are built once from the types and never changed.
 var (
-	builderTable = tableOf(reflect.TypeFor[Builder]())
-	hullTable    = tableOf(reflect.TypeFor[HullFile]())
-	byType       = collect(map[reflect.Type]*table{}, builderTable, hullTable)
+	builderTable    = tableOf(reflect.TypeFor[Builder]())
+	hullTable       = tableOf(reflect.TypeFor[HullFile]())
+	stockTable      = tableOf(reflect.TypeFor[Stock]())
+	proceduresTable = tableOf(reflect.TypeFor[Procedures]())
+	byType          = collect(map[reflect.Type]*table{}, builderTable, stockTable, proceduresTable, hullTable)
 )
 
 func collect(all map[reflect.Type]*table, tables ...*table) map[reflect.Type]*table {

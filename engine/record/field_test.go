@@ -67,7 +67,8 @@ func TestKeySaysItsUnit(t *testing.T) {
 
 // TestTagsMakeSense holds the tags against the fields they speak of.
 func TestTagsMakeSense(t *testing.T) {
-	refs := []string{"", "alloy", "sheet", "person", "instrument", "design", "document", "weight", "panel"}
+	refs := []string{"", "alloy", "sheet", "person", "instrument", "design", "document", "weight", "panel", "welder", "inspector",
+		"procedure_test", "inspection", "imperfection", "nonconformity", "repair", "stage", "leak_test"}
 	eachField(func(tab *table, f *field) {
 		what := tab.typ.Name() + "." + f.key
 		if f.key == "" || f.doc == "" {
@@ -119,7 +120,7 @@ func TestExamplesArePossible(t *testing.T) {
 
 // TestRequiredFitsInCells: a list cannot stand in a cell, so no table with a CSV beside it has a required one.
 func TestRequiredFitsInCells(t *testing.T) {
-	for _, s := range append(sources(hullTable), sources(builderTable)...) {
+	for _, s := range slices.Concat(sources(hullTable), sources(builderTable), sources(stockTable), sources(proceduresTable)) {
 		for _, f := range s.f.sub.fields {
 			if f.must && !f.scalar() {
 				t.Errorf("%s cannot hold %s, which is required", s.file, f.key)

@@ -53,4 +53,5 @@ func fillValue(f *field, n *node, into reflect.Value) {
 	}
 	into.Field(1).SetBool(true)
 	*into.Field(2).Addr().Interface().(*finding.Place) = n.at
+	into.Field(3).SetString(n.text)
 }

@@ -83,7 +83,7 @@ func (r *reading) numbered(name string, dirs []string, l *level) {
 
 // loneHull reads a hull.toml that stands alone, with its number in it.
 func (r *reading) loneHull(found map[string]bool) {
-	for _, dir := range []string{hullsDir, designsDir, methodsDir} {
+	for _, dir := range []string{hullsDir, designsDir, methodsDir, stockDir, proceduresDir} {
 		if found[dir] {
 			r.faults.add(placeAt(dir), "", "write yard.toml, and move hull.toml into hulls/NUMBER/", "a lone hull.toml lies beside the folder %s, and nobody would read that", dir)
 		}
@@ -93,7 +93,9 @@ func (r *reading) loneHull(found map[string]bool) {
 			r.faults.add(placeAt(name), "", "write yard.toml, and move hull.toml into hulls/NUMBER/", "this table belongs to a yard.toml, and there is none")
 		}
 	}
-	r.names["person"], r.names["instrument"] = []string{}, []string{}
+	for _, kind := range strings.Fields(yardNames) {
+		r.names[kind] = []string{}
+	}
 	if r.known.Sheets != nil {
 		r.names["sheet"] = r.known.Sheets
 	}
@@ -125,7 +127,7 @@ func (r *reading) lay(number, dir string, hull *level) {
 	if !whole {
 		return
 	}
-	c := completer{fs: &r.faults, names: named(h.root), gone: o.absent}
+	c := completer{fs: &r.faults, names: named(h.root, hullNames), gone: o.absent}
 	c.table(hullTable, h.root, nil)
 	r.doubt(number, c.doubts)
 }

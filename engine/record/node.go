@@ -20,6 +20,7 @@ const (
 // between hulls of one design: after a file has been checked its nodes are only read.
 type node struct {
 	shape   shape
+	text    string  // of a number as it was written
 	value   any     // of a leaf: string, int64, float64, bool, Date or time.Time; after the check: string, int, float64, bool, Date
 	items   []*node // of a list
 	names   []string

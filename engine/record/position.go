@@ -126,7 +126,11 @@ func (l *layouter) value(v *unstable.Node) *node {
 		return n
 	}
 	l.passed(v)
-	return &node{shape: leaf, at: l.ruler.at(int(v.Raw.Offset))}
+	n := &node{shape: leaf, at: l.ruler.at(int(v.Raw.Offset))}
+	if v.Kind == unstable.Float || v.Kind == unstable.Integer {
+		n.text = string(v.Data)
+	}
+	return n
 }
 
 // array lays a list down. The parser keeps no place of its bracket: it is the next one behind what was passed.

@@ -3,6 +3,7 @@ package record
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"os"
 	"reflect"
 	"slices"
@@ -34,16 +35,17 @@ func Read(root *os.Root, known Known) (*Yard, error) {
 // reading is the reading of one yard folder. The records are looked at one by one, then the hulls laid over their
 // designs; only if nothing is wrong are the structs filled.
 type reading struct {
-	faults  faults
-	disk    *disk
-	known   Known
-	names   map[string][]string // what the whole yard knows, by kind of reference
-	lone    bool
-	builder *node
-	sheets  []SheetSource
-	designs map[string]*level
-	hulls   []*laid
-	doubts  []YardDoubt
+	faults            faults
+	disk              *disk
+	known             Known
+	names             map[string][]string // what the whole yard knows, by kind of reference
+	lone              bool
+	builder           *node
+	stock, procedures *node // nil where the yard has no such folder
+	sheets            []SheetSource
+	designs           map[string]*level
+	hulls             []*laid
+	doubts            []YardDoubt
 }
 
 func newReading(root *os.Root, known Known) *reading {
@@ -73,6 +75,12 @@ func (r *reading) yardFolder() {
 	if found[logsDir] {
 		r.disk.later = append(r.disk.later, logsDir)
 	}
+	if found[stockDir] {
+		r.stock = r.store(stockDir, stockTable, "lot consumable")
+	}
+	if found[proceduresDir] {
+		r.procedures = r.store(proceduresDir, proceduresTable, "procedure procedure_test")
+	}
 	if found[methodsDir] {
 		r.methods()
 	}
@@ -89,9 +97,9 @@ func (r *reading) yardFolder() {
 func topFolder() folder {
 	return folder{
 		files:   append(append([]string{yardFile, hullFile}, csvFiles(builderTable)...), csvFiles(hullTable)...),
-		folders: []string{hullsDir, designsDir, methodsDir, documentsDir, logsDir},
-		later:   []string{proceduresDir, stockDir, requirementsDir},
-		instead: "a yard folder holds yard.toml, people.csv, instruments.csv and the folders designs, hulls and methods",
+		folders: []string{hullsDir, designsDir, methodsDir, documentsDir, logsDir, stockDir, proceduresDir},
+		later:   []string{requirementsDir},
+		instead: "a yard folder holds yard.toml, people.csv, instruments.csv and the folders designs, hulls, stock, procedures and methods",
 	}
 }
 
@@ -115,12 +123,13 @@ func (r *reading) top(found map[string]bool) {
 		return
 	}
 	l := r.level("", yardFile, builderTable, "yard", found)
-	o, c := overlay{fs: &r.faults}, completer{fs: &r.faults}
+	o := overlay{fs: &r.faults}
 	r.builder = o.table(builderTable, nil, l.root, nil)
 	if !l.whole {
 		return
 	}
-	r.names["person"], r.names["instrument"] = namesIn(l.root.kid("person")), namesIn(l.root.kid("instrument"))
+	c := completer{fs: &r.faults, names: named(l.root, yardNames)}
+	maps.Copy(r.names, c.names)
 	c.table(builderTable, r.builder, nil)
 	r.doubt("", c.doubts)
 }
@@ -191,6 +200,12 @@ func (r *reading) yard() *Yard {
 	slices.SortFunc(y.Files, func(a, b File) int { return strings.Compare(a.Path, b.Path) })
 	if r.builder != nil {
 		fill(builderTable, r.builder, reflect.ValueOf(&y.Builder).Elem())
+	}
+	if r.stock != nil {
+		fill(stockTable, r.stock, reflect.ValueOf(&y.Stock).Elem())
+	}
+	if r.procedures != nil {
+		fill(proceduresTable, r.procedures, reflect.ValueOf(&y.Welding).Elem())
 	}
 	for _, l := range r.hulls {
 		h := &Hull{Number: l.number, Folder: l.folder, Over: l.over, Absent: l.absent}

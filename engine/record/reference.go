@@ -1,10 +1,13 @@
 package record
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 // TableDoc is one table of the records as a page of reference shows it.
 type TableDoc struct {
-	File    string // "yard.toml", or "hull.toml and design.toml"
+	File    string // "yard.toml", "stock/*.toml", "procedures/*.toml", or "hull.toml and design.toml"
 	Heading string // "[boat]", "[panel.KEY]"; empty for the top of the record
 	Key     string // "panel"; with its parents "trial.run"
 	Keyed   bool   // its entries have keys of their own
@@ -35,7 +38,9 @@ type FieldDoc struct {
 func Reference() []TableDoc {
 	yard := describe(builderTable, &field{kind: plain, doc: "the builder, people and instruments"}, TableDoc{File: yardFile}, nil)
 	hull := describe(hullTable, &field{kind: plain, doc: "what the boat is called and which design it is laid over"}, TableDoc{File: hullFile + " and " + designFile}, nil)
-	return append(yard, hull...)
+	stock := describe(stockTable, &field{kind: plain, doc: "metal and what is used up"}, TableDoc{File: stockDir + "/*.toml"}, nil)
+	welding := describe(proceduresTable, &field{kind: plain, doc: "how the yard welds"}, TableDoc{File: proceduresDir + "/*.toml"}, nil)
+	return slices.Concat(yard, stock, welding, hull)
 }
 
 // describe gives a table, and the tables below it.

@@ -2,6 +2,7 @@ package record
 
 import (
 	"slices"
+	"strings"
 
 	"hullfile/engine/finding"
 )
@@ -28,7 +29,7 @@ func (c *checker) refHint(ref, s string, known []string) string {
 		return "put the design into designs/" + shown(s) + "/design.toml"
 	case c.lone:
 		return "people and instruments stand in yard.toml; write one, and put this record into hulls/ beside it"
-	case ref == "person" || ref == "instrument":
+	case ref == "person" || ref == "instrument" || ref == "inspector":
 		return "add [" + ref + "." + quoteKey(s) + "] to yard.toml"
 	}
 	return ""
@@ -41,8 +42,10 @@ func article(ref string) string {
 		return "an alloy that is known here"
 	case "sheet":
 		return "a method sheet that is known here"
-	case "instrument":
-		return "an instrument on record"
+	case "instrument", "inspector", "inspection", "imperfection":
+		return "an " + ref + " on record"
+	case "procedure_test", "leak_test":
+		return "a " + strings.ReplaceAll(ref, "_", " ") + " on record"
 	}
 	return "a " + ref + " on record"
 }

@@ -80,6 +80,22 @@ func YardSchema() ([]byte, error) {
 	return written2020(s)
 }
 
+// StockSchema gives the JSON Schema (draft 2020-12) of the files in the folder stock.
+func StockSchema() ([]byte, error) {
+	s := tableSchema(stockTable, true)
+	s.Title = "record of what a yard has in stock"
+	s.Description = "stock/*.toml"
+	return written2020(s)
+}
+
+// ProceduresSchema gives the JSON Schema (draft 2020-12) of the files in the folder procedures.
+func ProceduresSchema() ([]byte, error) {
+	s := tableSchema(proceduresTable, true)
+	s.Title = "record of how a yard welds"
+	s.Description = "procedures/*.toml"
+	return written2020(s)
+}
+
 func written2020(s *schema) ([]byte, error) {
 	s.Dialect = "https://json-schema.org/draft/2020-12/schema"
 	var b bytes.Buffer

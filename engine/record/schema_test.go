@@ -9,7 +9,7 @@ import (
 
 // TestSchemaSaysWhatTheReaderDoes reads the schema back and holds it against the field table.
 func TestSchemaSaysWhatTheReaderDoes(t *testing.T) {
-	for what, make := range map[string]func() ([]byte, error){"hull": Schema, "yard": YardSchema} {
+	for what, make := range map[string]func() ([]byte, error){"hull": Schema, "yard": YardSchema, "stock": StockSchema, "procedures": ProceduresSchema} {
 		text, err := make()
 		if err != nil {
 			t.Fatal(err)
@@ -21,8 +21,8 @@ func TestSchemaSaysWhatTheReaderDoes(t *testing.T) {
 		if s["$schema"] != "https://json-schema.org/draft/2020-12/schema" {
 			t.Errorf("dialect %v", s["$schema"])
 		}
-		root := map[string]*table{"hull": hullTable, "yard": builderTable}[what]
-		holdsTable(t, what, root, s, what == "yard")
+		root := map[string]*table{"hull": hullTable, "yard": builderTable, "stock": stockTable, "procedures": proceduresTable}[what]
+		holdsTable(t, what, root, s, what != "hull")
 	}
 }
 

@@ -79,11 +79,15 @@ func otherUnit(t *table, name string) *field {
 
 // homes lists the places of this record where the key does belong.
 func (c *checker) homes(name string) []string {
-	root := hullTable
-	if c.what == "yard" {
-		root = builderTable
+	switch c.what {
+	case "yard":
+		return homesIn(builderTable, name, "")
+	case stockDir:
+		return homesIn(stockTable, name, "")
+	case proceduresDir:
+		return homesIn(proceduresTable, name, "")
 	}
-	return homesIn(root, name, "")
+	return homesIn(hullTable, name, "")
 }
 
 func homesIn(t *table, name, heading string) []string {

@@ -10,9 +10,10 @@ import (
 // Val is one value of a record: what it says, whether it was written at all, and where.
 // A value that was not written is never used as if it were zero: ask Set, or take it through Get.
 type Val[T any] struct {
-	V   T
-	Set bool
-	At  finding.Place
+	V    T
+	Set  bool
+	At   finding.Place
+	Text string // of a number as it was written, so that 0.10 keeps its decimals; empty for all else
 }
 
 // Get gives the value and whether it was written.

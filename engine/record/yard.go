@@ -12,7 +12,9 @@
 //	most     the value must not be greater than this
 //	likely   "2..20": outside it the value is possible but a doubt (a finding, not a fault)
 //	oneof    "a|b|c": the words that are allowed
-//	ref      what the word must name: alloy, sheet, person, instrument, design, document, weight, panel
+//	ref      what the word must name: alloy, sheet, person, instrument, design, document, weight, panel, welder, inspector,
+//	         procedure_test, inspection, imperfection, nonconformity, repair, stage, leak_test. What a weld or a part names in
+//	         the stock, on the weld map or among the stamps is held against those records, not refused: it is evidence.
 //	csv      file name (without .csv) in which the rows of a keyed table may stand instead
 //	rows     "yes": entries are known by their order, so [[trial.T1.run]] without a key is allowed; the keys are 1, 2, 3
 //	after    key beside it whose date must not be later than this one; several with a comma
@@ -35,6 +37,8 @@ import (
 // Yard is all records of one yard folder, read and laid over each other, without faults.
 type Yard struct {
 	Builder Builder
+	Stock   Stock         // of all files in the folder stock
+	Welding Procedures    // of all files in the folder procedures
 	Hulls   []*Hull       // in order of their number
 	Designs []DesignName  // in order of their name
 	Doubts  []YardDoubt   // values that are possible but unlikely
@@ -77,6 +81,10 @@ type Builder struct {
 	Invented    Val[bool]    `toml:"invented" doc:"true marks every page as invented for demonstration"`
 	People      []Person     `toml:"person" csv:"people" doc:"people who build, weigh, measure, inspect and sign"`
 	Instruments []Instrument `toml:"instrument" csv:"instruments" doc:"what is measured with"`
+
+	Welders        []Welder        `toml:"welder" csv:"welders" doc:"people who weld, with their stamps"`
+	Qualifications []Qualification `toml:"qualification" csv:"qualifications" doc:"certificates of welders"`
+	Inspectors     []Inspector     `toml:"inspector" csv:"inspectors" doc:"people who judge seams, one entry a method"`
 }
 
 // Person is somebody who did something that the file relies on.
@@ -155,6 +163,17 @@ type HullFile struct {
 	Spots       []Spot          `toml:"spot" csv:"spots" doc:"welded details whose fatigue is compared"`
 	Documents   []Document      `toml:"document" csv:"documents" doc:"certificates, photographs and reports"`
 	Notes       []Note          `toml:"note" doc:"notes in Markdown that belong in the file"`
+
+	Parts           []Part          `toml:"part" csv:"parts" doc:"cut list: every part with the lot it was cut from"`
+	Joints          []Joint         `toml:"joint" csv:"joints" doc:"weld map: every seam as drawn"`
+	Welds           []Weld          `toml:"weld" csv:"welds" doc:"who welded what, when, how and with what"`
+	Inspections     []Inspection    `toml:"inspection" csv:"inspections" doc:"looks at seams after welding"`
+	Imperfections   []Imperfection  `toml:"imperfection" csv:"imperfections" doc:"what inspections found"`
+	Nonconformities []Nonconformity `toml:"nonconformity" csv:"nonconformities" doc:"what is not as specified, and what was decided about it"`
+	Repairs         []Repair        `toml:"repair" csv:"repairs" doc:"repairs of seams"`
+	HoldPoints      []HoldPoint     `toml:"hold_point" csv:"hold_points" doc:"points at which work waits or somebody may watch"`
+	LeakTests       []LeakTest      `toml:"leak_test" csv:"leak_tests" doc:"tests of tightness"`
+	Stages          []Stage         `toml:"stage" csv:"stages" doc:"stages of the build with their hours"`
 }
 
 // Identity is what makes this boat this boat.

@@ -39,6 +39,17 @@ type (
 	Hertz   float64 // cycle per second
 	MPaPerG float64 // newton per square millimetre for one g
 	DB      float64 // decibel, A-weighted sound pressure level
+
+	KiloPascal float64 // kilopascal of a gauge; the same as kilonewton per square metre, by the word that stands on the dial
+	NPerMM     float64 // newton per millimetre of seam
+	KJPerMM    float64 // kilojoule per millimetre of seam
+	Volt       float64 // volt
+	Ampere     float64 // ampere
+	MMPerMin   float64 // millimetre per minute
+	MPerMin    float64 // metre per minute
+	LPerMin    float64 // litre per minute
+	Minute     float64 // minute
+	MGPerCM2   float64 // milligram per square centimetre
 )
 
 // Named is one kind of quantity as the reader and the pages know it.
@@ -95,4 +106,15 @@ var byType = map[string]Named{
 	"Hertz":   {"hz", "Hz", "hertz"},
 	"MPaPerG": {"n_mm2_g", "N/mm²/g", "newton per square millimetre for one g"},
 	"DB":      {"db", "dB", "decibel"},
+
+	"KiloPascal": {"kpa", "kPa", "kilopascal"},
+	"NPerMM":     {"n_mm", "N/mm", "newton per millimetre"},
+	"KJPerMM":    {"kj_mm", "kJ/mm", "kilojoule per millimetre"},
+	"Volt":       {"volt", "V", "volt"},
+	"Ampere":     {"amp", "A", "ampere"},
+	"MMPerMin":   {"mm_min", "mm/min", "millimetre per minute"},
+	"MPerMin":    {"m_min", "m/min", "metre per minute"},
+	"LPerMin":    {"l_min", "l/min", "litre per minute"},
+	"Minute":     {"min", "min", "minute"},
+	"MGPerCM2":   {"mg_cm2", "mg/cm²", "milligram per square centimetre"},
 }

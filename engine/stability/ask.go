@@ -42,11 +42,13 @@ func (j *judge) ask(q question) finding.Standing {
 	switch {
 	case !ok:
 		c.Says = "not shown: the sheet does not give " + q.symbol
+	case q.why != "":
+		c.Says = "not shown: " + q.why
+		if shown.State == method.Sound {
+			c.Needed = unit.Text(needed, q.decimals) + sign(q.unit)
+		}
 	case shown.State != method.Sound && shown.State != method.Outside:
 		c.Says, c.Missing = "not shown: "+shown.Why, append(c.Missing, shown.Lacks...)
-	case q.why != "":
-		c.Needed = unit.Text(needed, q.decimals) + sign(q.unit)
-		c.Says = "not shown: " + q.why
 	default:
 		q.decide(&c, needed, shown)
 	}

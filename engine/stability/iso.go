@@ -38,12 +38,12 @@ func (j *judge) unusable(sheet *method.Sheet, err error) {
 }
 
 // conditionsFor is the loaded condition, and the minimum operating one where the loaded boat is heavier by more than the
-// ratio of the sheet.
+// ratio of the sheet. Where nobody knows where people can be, one condition is enough to say so.
 func (j *judge) conditionsFor(craft *method.Working) []*Condition {
 	full, light := j.find("loaded ready"), j.find("minimum operating")
 	out := []*Condition{full}
 	limit, ok := craft.Value("r_M")
-	if light == nil || !ok {
+	if light == nil || !ok || !j.crew.known {
 		return out
 	}
 	ratio := full.Loading.Mass / light.Loading.Mass

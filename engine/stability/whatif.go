@@ -25,6 +25,34 @@ func (j *judge) whatIf() {
 	}
 }
 
+// personsTable names the table over the number of persons.
+const personsTable = "persons on board"
+
+// MostPersons is the greatest number of persons with whom every check that was asked over the range is reached, and the rule
+// that ends it. ok is false where nothing was asked, where no check turns within the range, or where one is short already
+// with a single person.
+func (r *Result) MostPersons() (n int, rule string, ok bool) {
+	for _, w := range r.WhatIf {
+		if w.Name != personsTable {
+			continue
+		}
+		for k, t := range w.Turns {
+			if t.Never || w.Rows[0].Margins[k] < 0 {
+				continue
+			}
+			if !ok || int(t.At) < n {
+				n, rule, ok = int(t.At), t.Rule, true
+			}
+		}
+		for k := range w.Turns {
+			if w.Rows[0].Margins[k] < 0 {
+				return 0, w.Turns[k].Rule, false
+			}
+		}
+	}
+	return n, rule, ok
+}
+
 // variant is the loaded boat with something changed.
 type variant struct {
 	load hydrostatics.Load
@@ -162,7 +190,7 @@ func (j *judge) morePersons(full *Condition, base variant, ms []margin) (WhatIf,
 		v.sum = j.toOneSide(k)
 		return v
 	}
-	return table("persons on board", "", n, math.Max(1, n-2), n+6, 1, change, ms), true
+	return table(personsTable, "", n, 1, n+6, 1, change, ms), true
 }
 
 // roofHeight is how far above the highest sheer mass on a roof is put, metres (practice).

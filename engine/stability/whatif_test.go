@@ -51,6 +51,10 @@ func TestWhatIfAgreesWithTheChecks(t *testing.T) {
 			}
 		}
 	}
+	n, rule, ok := r.MostPersons()
+	if !ok || n < 4 || rule == "" {
+		t.Errorf("most persons %d by %q, %v", n, rule, ok)
+	}
 	if turned == 0 {
 		t.Error("nothing turns short over the whole range, so the search is not tried")
 	}

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"os"
 	"path/filepath"
+	"regexp"
 	"slices"
 	"strings"
 	"testing"
@@ -31,6 +32,9 @@ func TestPagesReadAsReviewed(t *testing.T) {
 			t.Fatal(err)
 		}
 		got := readAloud(first(doc, "main"))
+		if strings.HasSuffix(page, "index.html") {
+			got = roots.ReplaceAllString(got, "(root)")
+		}
 		kept := filepath.Join(moduleRoot(t), "testdata", "golden", filepath.FromSlash(strings.TrimSuffix(page, ".html")+".txt"))
 		if os.Getenv("HULLFILE_UPDATE") != "" {
 			if err := put(kept, []byte(got)); err != nil {
@@ -47,6 +51,9 @@ func TestPagesReadAsReviewed(t *testing.T) {
 		}
 	}
 }
+
+// roots are the hashes of whole files, which change with any word of any page; what they are is tested elsewhere.
+var roots = regexp.MustCompile(`\b[0-9a-f]{64}\b`)
 
 // blocks are the elements that begin a line of their own when a page is read; cells are parted by a bar.
 var (

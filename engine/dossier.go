@@ -9,9 +9,11 @@ import (
 	"hullfile/engine/finding"
 	"hullfile/engine/identity"
 	"hullfile/engine/lines"
+	"hullfile/engine/loading"
 	"hullfile/engine/proof"
 	"hullfile/engine/record"
 	"hullfile/engine/scantling"
+	"hullfile/engine/stability"
 	"hullfile/engine/trial"
 	"hullfile/engine/weight"
 )
@@ -23,8 +25,10 @@ type Dossier struct {
 	Structure scantling.Result
 	Weight    weight.Result
 	Lines     lines.Result
-	Capacity  capacity.Result // load, persons and plates
-	Identity  identity.Result // the hull identification number
+	Loading   loading.Result   // the conditions
+	Stability stability.Result // righting levers and checks afloat
+	Capacity  capacity.Result  // load, persons and plates
+	Identity  identity.Result  // the hull identification number
 	Trials    trial.Result
 	Documents document.Result
 	Records   crosscheck.Result // the records held against each other

@@ -92,20 +92,28 @@ func (a *assessor) condition(p plan) Condition {
 func (a *assessor) complete() {
 	c := finding.Check{Rule: "loading-complete", Subject: "loading", Asks: "mass and centre are known in every condition", Standing: finding.Met,
 		Basis: finding.Practice, Source: "practice"}
-	var open []string
+	var lacks, open []string
+	titles := map[string][]string{}
 	for _, one := range a.out.Conditions {
 		if one.Whole {
 			continue
 		}
-		open = append(open, fmt.Sprintf("%s (%s)", one.Title, strings.Join(one.Without, ", ")))
+		lack := strings.Join(one.Without, ", ")
+		if titles[lack] == nil {
+			lacks = append(lacks, lack)
+		}
+		titles[lack] = append(titles[lack], one.Title)
 		if one.Record != nil {
 			c.Places = append(c.Places, one.Record.At)
 		}
 	}
+	for _, lack := range lacks {
+		open = append(open, strings.Join(titles[lack], ", ")+" for want of "+lack)
+	}
 	c.Says = fmt.Sprintf("%d conditions, each with its mass and centre", len(a.out.Conditions))
 	if len(open) > 0 {
 		c.Standing = finding.NotShown
-		c.Says = "no mass or centre: " + strings.Join(open, "; ")
+		c.Says = "no mass or centre in " + strings.Join(open, "; ")
 		c.Settle = "complete the weight breakdown, the tanks and the places of people"
 	}
 	a.out.Checks = append(a.out.Checks, c)

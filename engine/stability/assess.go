@@ -46,6 +46,8 @@ type judge struct {
 	watched []way
 	crew    crew
 	out     Result
+
+	offsetHeel Heeling // by ISO 12217, loaded
 }
 
 // prepare makes the bodies and the curves; false where nothing floats, and then the check says why.
@@ -89,7 +91,8 @@ func (j *judge) prepare() bool {
 
 func (j *judge) nothing(why string) {
 	c := finding.Check{Rule: "stability", Subject: "boat", Asks: "the boat is shown to be stable, loaded and ready", Standing: finding.NotShown,
-		Says: "not shown: " + why, Settle: "complete what the loaded condition is made of", Places: places(j.lines.Stations[0].Place)}
+		Says: "not shown: " + why, Settle: "complete what the loaded condition is made of",
+		Basis: finding.Derived, Source: "lines, weights and conditions on record", Places: places(j.lines.Stations[0].Place)}
 	j.out.Checks = append(j.out.Checks, c)
 }
 

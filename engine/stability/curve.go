@@ -37,7 +37,7 @@ func (j *judge) ways() []way {
 	}
 	for _, r := range j.lines.Recesses {
 		if !r.Drains {
-			out = append(out, way{name: "rim of " + r.ID, points: j.rim(r), lets: true})
+			out = append(out, way{name: "rim of the " + r.ID, points: j.rim(r), lets: true})
 		}
 	}
 	return out

@@ -99,7 +99,7 @@ func TestUndrainedCockpit(t *testing.T) {
 	if c.Open == nil {
 		t.Fatal("no curve with the cockpit open to the water")
 	}
-	if c.Sides[0].Flooding.Never || c.Sides[0].Flooding.Name != "rim of cockpit" {
+	if c.Sides[0].Flooding.Never || c.Sides[0].Flooding.Name != "rim of the cockpit" {
 		t.Errorf("%+v", c.Sides[0].Flooding)
 	}
 	if dry, wet := c.Sides[0].Curve.Points[0].Level, c.Open.Curve.Points[0].Level; !(wet > dry+0.01) {

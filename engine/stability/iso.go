@@ -18,6 +18,7 @@ func (j *judge) iso() {
 		return
 	}
 	j.out.Option = o
+	j.doubtSheet(sheet)
 	j.categoryFits()
 	g := j.givenOf()
 	craft, err := sheet.Evaluate("craft", g, nil)
@@ -30,6 +31,21 @@ func (j *judge) iso() {
 		j.inCondition(sheet, craft, g, c)
 	}
 	j.flotationTest()
+}
+
+// doubtSheet says once how far the sheet can be relied on.
+func (j *judge) doubtSheet(s *method.Sheet) {
+	recalled, all := 0, 0
+	for _, sc := range s.Scopes {
+		for _, st := range sc.Steps {
+			all++
+			if st.Basis == finding.Recalled {
+				recalled++
+			}
+		}
+	}
+	j.say(finding.Doubt, "stability-method", "boat", fmt.Sprintf("stability is judged by %s, %s: %s; %d of its %d formulas are recalled", s.Title, cite(s, ""), s.Standing, recalled, all),
+		"hold the sheet against a bought copy and write its limits under [afloat], or put the yard's own sheet of the same name in methods/", j.hull.Afloat.Checks.At)
 }
 
 func (j *judge) unusable(sheet *method.Sheet, err error) {

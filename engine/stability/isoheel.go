@@ -8,11 +8,17 @@ import (
 	"hullfile/engine/unit"
 )
 
-// inCondition holds one condition against angles and moments.
+// inCondition holds one condition against angles and moments. Everybody to one side is asked of the loaded boat, because
+// they are on board in that condition only; the heel that it gives goes into the angles of the other as well.
 func (j *judge) inCondition(sheet *method.Sheet, craft *method.Working, g *given, c *Condition) {
 	g.inCondition(j, c.Loading)
-	crew := j.isoCrew(craft, c)
-	if crew.Rests {
+	if c.Loading.Kind == "loaded ready" {
+		crew := j.isoCrew(craft, c)
+		j.offset(craft, c, crew)
+		j.heeledFreeboard(craft, c, crew)
+		j.offsetHeel = crew
+	}
+	if crew := j.offsetHeel; crew.Rests {
 		g.put("condition.offset_heel_deg", crew.Heel, "°", finding.Derived, "from the righting lever")
 	} else {
 		delete(g.reckoned, "condition.offset_heel_deg")
@@ -22,8 +28,6 @@ func (j *judge) inCondition(sheet *method.Sheet, craft *method.Working, g *given
 		j.unusable(sheet, err)
 		return
 	}
-	j.offset(craft, c, crew)
-	j.heeledFreeboard(craft, c, crew)
 	j.angle(w, c)
 	if j.out.Option.wants(2, 4, 5, 6) {
 		j.wind(w, c)
@@ -109,7 +113,7 @@ func (j *judge) angle(w *method.Working, c *Condition) {
 		return
 	}
 	q := question{rule: "downflooding-angle", subject: j.subject(c), asks: c.Loading.Title + ": water stays out up to the angle that is asked for",
-		name: s.Flooding.Name + " goes under at", working: w, symbol: "phi_DR", has: s.Flooding.Heel, unit: "°", decimals: 1, condition: c.Loading.ID, basis: finding.Derived,
+		name: "water first comes in through the " + s.Flooding.Name + " at", working: w, symbol: "phi_DR", has: s.Flooding.Heel, unit: "°", decimals: 1, condition: c.Loading.ID, basis: finding.Derived,
 		settle: "ways in that lie higher or farther inboard, or can be closed"}
 	j.needsCrew(&q)
 	j.ask(q)

@@ -36,16 +36,19 @@ func Factor(failures int, confidence float64) (float64, error) {
 	return distuv.ChiSquared{K: float64(2*failures + 2)}.Quantile(confidence) / 2, nil
 }
 
-// Weibull is what a trial without failure shows when life follows Weibull's law with a slope that is chosen, not measured
-// (slope 1: chance does not change with age; above 1: wear and fatigue). Times are hours.
+// Weibull is what a trial with no or few failures shows when life follows Weibull's law with a slope that is chosen, not
+// measured (slope 1: chance does not change with age; above 1: wear and fatigue). Times are hours.
 type Weibull struct {
 	Slope      float64
 	Confidence float64
-	Runs       []float64 // hours of each boat, none failed
+	Runs       []float64 // hours of each boat, counted to its failure where it failed
+	Failed     int       // how many of them failed
 }
 
-// Scale is the lower bound on the characteristic life: [sum T^slope / -ln(1-C)]^(1/slope).
-// Source: the zero-failure Weibull method (Abernethy), formula derived from the likelihood of no failure.
+// Scale is the lower bound on the characteristic life: [sum T^slope / factor]^(1/slope), with the factor of Factor, which
+// is -ln(1-C) without failure.
+// Source: the Weibull method with a slope that is given (Abernethy); T^slope follows the exponential law when T follows
+// Weibull's, so the bound is that of MeanTime on T^slope.
 func (w Weibull) Scale() (float64, error) {
 	if !(w.Slope > 0) || !(w.Confidence > 0 && w.Confidence < 1) {
 		return 0, fmt.Errorf("slope %g must be above zero and confidence %g between 0 and 1", w.Slope, w.Confidence)
@@ -60,7 +63,11 @@ func (w Weibull) Scale() (float64, error) {
 	if sum == 0 {
 		return 0, fmt.Errorf("no hours")
 	}
-	return math.Pow(sum/-math.Log(1-w.Confidence), 1/w.Slope), nil
+	factor, err := Factor(w.Failed, w.Confidence)
+	if err != nil {
+		return 0, err
+	}
+	return math.Pow(sum/factor, 1/w.Slope), nil
 }
 
 // Reliability is the lower bound on the chance of running the given hours without failure.

@@ -95,6 +95,26 @@ func TestSuccessRun(t *testing.T) {
 	}
 }
 
+// With failures and slope 1 the scale is the bound on the mean time; a failure never raises any bound.
+func TestFailuresCount(t *testing.T) {
+	runs := []float64{350, 120, 80}
+	for failed := range 3 {
+		w := Weibull{Slope: 1, Confidence: 0.9, Runs: runs, Failed: failed}
+		got, err := w.Scale()
+		if err != nil {
+			t.Fatal(err)
+		}
+		want, _, _ := MeanTime(550, failed, 0.9)
+		near(t, "scale with slope 1", got, want, 1e-9*want)
+		w.Slope = 2.5
+		before, _ := w.Reliability(300)
+		w.Failed++
+		if after, _ := w.Reliability(300); after >= before {
+			t.Errorf("%d failures show %g, one fewer %g", w.Failed, after, before)
+		}
+	}
+}
+
 func TestHarsher(t *testing.T) {
 	got, err := Harsher(350, 1.5, 3)
 	if err != nil {
@@ -109,14 +129,14 @@ func TestNeverMoreThanTheArithmetic(t *testing.T) {
 		slope := rapid.Float64Range(0.5, 5).Draw(t, "slope")
 		conf := rapid.Float64Range(0.5, 0.99).Draw(t, "confidence")
 		hours := rapid.Float64Range(10, 5000).Draw(t, "hours")
-		one, err := Weibull{slope, conf, []float64{hours}}.Reliability(hours)
+		one, err := Weibull{Slope: slope, Confidence: conf, Runs: []float64{hours}}.Reliability(hours)
 		if err != nil {
 			t.Fatal(err)
 		}
 		if math.Abs(one-(1-conf)) > 1e-9 {
 			t.Fatalf("one boat shows %g at its own hours, want %g", one, 1-conf)
 		}
-		two, _ := Weibull{slope, conf, []float64{hours, hours / 2}}.Reliability(hours)
+		two, _ := Weibull{Slope: slope, Confidence: conf, Runs: []float64{hours, hours / 2}}.Reliability(hours)
 		if two < one {
 			t.Fatalf("two boats show %g, one shows %g", two, one)
 		}

@@ -27,7 +27,7 @@ func Assess(root *os.Root, h *record.Hull) Result {
 		r.Checks = append(r.Checks, checks(d, h)...)
 		r.Findings = append(r.Findings, findings(d)...)
 	}
-	strays, more := straysIn(root, folderOf(h), r.Documents)
+	strays, more := straysIn(root, folderOf(h), r.Documents, logsOf(h))
 	r.Strays = strays
 	r.Findings = append(r.Findings, withoutHash(r.Documents)...)
 	r.Findings = append(r.Findings, strayFindings(h, strays, more)...)

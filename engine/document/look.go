@@ -25,25 +25,55 @@ type seen struct {
 // part of the name is looked at before it is opened; a link is refused even where it stays inside the yard folder,
 // because what it leads to can change without the record.
 func look(root *os.Root, folder, name string) seen {
-	if root == nil {
-		return seen{why: "the yard folder was not looked into"}
+	at, info, miss := reach(root, folder, name)
+	if miss.why != "" {
+		return miss
 	}
-	at, info := folder, fs.FileInfo(nil)
+	return through(root, at, info)
+}
+
+// reach finds a file inside a folder without following a link.
+func reach(root *os.Root, folder, name string) (at string, info fs.FileInfo, miss seen) {
+	if root == nil {
+		return "", nil, seen{why: "the yard folder was not looked into"}
+	}
+	at = folder
 	for _, part := range append([]string{""}, strings.Split(name, "/")...) {
 		at = path.Join(at, part)
 		found, err := root.Lstat(at)
 		if err != nil {
-			return seen{why: plain(err)}
+			return "", nil, seen{why: plain(err)}
 		}
 		if found.Mode()&fs.ModeSymlink != 0 {
-			return seen{refused: true, why: "it is a link, and links are not followed"}
+			return "", nil, seen{refused: true, why: "it is a link, and links are not followed"}
 		}
 		info = found
 	}
 	if !info.Mode().IsRegular() {
-		return seen{refused: true, why: "it is not a file"}
+		return "", nil, seen{refused: true, why: "it is not a file"}
 	}
-	return through(root, at, info)
+	return at, info, seen{}
+}
+
+// Open opens a file that a record names inside a folder of the yard, for a reader of another trade. why says in words why
+// it is not opened: it is not there, or its name, a link or its kind would lead somewhere else.
+func Open(root *os.Root, folder, name string) (file *os.File, at, why string) {
+	if why := refuse(name); why != "" {
+		return nil, "", why
+	}
+	at, info, miss := reach(root, folder, name)
+	if miss.why != "" {
+		return nil, "", miss.why
+	}
+	file, err := root.Open(at)
+	if err != nil {
+		return nil, "", plain(err)
+	}
+	if now, err := file.Stat(); err != nil || !os.SameFile(info, now) {
+		file.Close()
+		return nil, "", "it was replaced while it was opened"
+	}
+	return file, at, ""
 }
 
 // through reads a file from end to end.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"path"
 	"strconv"
 	"strings"
 
@@ -18,13 +19,16 @@ const (
 
 // straysIn lists the files of a documents folder that no record names, in order of name. Names that begin with a dot
 // belong to the system and are passed over. more says that there were too many to list.
-func straysIn(root *os.Root, folder string, known []Document) (strays []string, more bool) {
+func straysIn(root *os.Root, folder string, known []Document, logs []string) (strays []string, more bool) {
 	if root == nil {
 		return nil, false
 	}
 	named := map[string]bool{}
 	for _, d := range known {
 		named[d.Path] = true
+	}
+	for _, log := range logs {
+		named[log] = true
 	}
 	// A folder that is not there or may not be read has no strays: the documents that it should hold are told one by one.
 	_ = fs.WalkDir(root.FS(), folder, func(name string, entry fs.DirEntry, err error) error {
@@ -46,6 +50,19 @@ func straysIn(root *os.Root, folder string, known []Document) (strays []string, 
 		return nil
 	})
 	return strays, more
+}
+
+// logsOf gives where logs of trials would lie if they lie among the papers.
+func logsOf(h *record.Hull) []string {
+	var all []string
+	for _, t := range h.Trials {
+		for _, log := range t.Logs {
+			if log.File.Set {
+				all = append(all, path.Join(path.Dir(log.File.At.File), "documents", log.File.V))
+			}
+		}
+	}
+	return all
 }
 
 // strayFindings tells the strays in one doubt.

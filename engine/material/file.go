@@ -17,6 +17,8 @@ type alloyFile struct {
 	Sources map[string]sourceRow `toml:"source"`
 	Alloys  []alloyRow           `toml:"alloy"`
 
+	Compositions []compositionRow `toml:"composition"`
+
 	name string
 }
 

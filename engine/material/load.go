@@ -19,12 +19,13 @@ func Load(files fs.FS) (*Table, error) {
 	if err != nil {
 		return nil, err
 	}
-	l := &loader{table: &Table{byName: map[string]*Alloy{}}, sources: map[string]*Source{}, faults: faults}
+	l := &loader{table: &Table{byName: map[string]*Alloy{}, compositions: map[string]*Composition{}}, sources: map[string]*Source{}, faults: faults}
 	for _, f := range read {
 		l.takeSources(f)
 	}
 	for _, f := range read {
 		l.takeAlloys(f)
+		l.takeCompositions(f)
 	}
 	if len(l.table.alloys) == 0 && len(l.faults) == 0 {
 		l.fault("alloys", "", "no alloy in any file")

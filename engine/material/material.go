@@ -15,6 +15,8 @@ type Table struct {
 	Sources []*Source // in their order of use
 	alloys  []*Alloy  // in order of name
 	byName  map[string]*Alloy
+
+	compositions map[string]*Composition // by alloy without temper, or classification of filler
 }
 
 // Find finds an alloy by alloy and temper, e.g. "5083-H116".

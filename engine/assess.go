@@ -27,6 +27,7 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 	d.Identity = identity.Assess(y, h)
 	d.Trials = trial.Assess(h, &y.Builder)
 	d.Documents = document.Assess(root, h)
+	d.underway(y, ref, root)
 	d.Records = crosscheck.Assess(y, h, &d.Documents)
 	d.collect(y)
 	return d

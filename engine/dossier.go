@@ -30,6 +30,7 @@ type Dossier struct {
 	Capacity  capacity.Result  // load, persons and plates
 	Identity  identity.Result  // the hull identification number
 	Trials    trial.Result
+	Underway  Underway
 	Documents document.Result
 	Records   crosscheck.Result // the records held against each other
 	Proofs    proof.Sheet

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io/fs"
 
+	"hullfile/engine/detail"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/proof"
@@ -15,9 +16,10 @@ type Reference struct {
 	Library *method.Library
 	Alloys  *material.Table
 	Proofs  proof.Sheet
+	Details *detail.Table
 }
 
-// NewReference reads alloys/, methods/ and proofs/ of the content folder and lays the yard's own method sheets over the
+// NewReference reads alloys/, details/, methods/ and proofs/ of the content folder and lays the yard's own method sheets over the
 // shipped ones. The proofs run through the library that results, so that a sheet of the yard's own that no longer gives
 // the published values is seen to do so. The error is finding.Faults of the sheets, or an error of reading.
 func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
@@ -37,5 +39,9 @@ func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Reference{Library: library, Alloys: alloys, Proofs: proofs}, nil
+	details, err := detail.Load(content)
+	if err != nil {
+		return nil, err
+	}
+	return &Reference{Library: library, Alloys: alloys, Proofs: proofs, Details: details}, nil
 }

@@ -74,7 +74,10 @@ func (a *assessor) condition(p plan) Condition {
 	c.Without = append(c.Without, p.without...)
 	a.parts(&c, p)
 	c.sum()
-	c.Whole = len(c.Without) == 0 && c.Mass > 0
+	if len(c.Without) == 0 && c.Mass <= 0 {
+		c.Without = append(c.Without, "a mass above nought")
+	}
+	c.Whole = len(c.Without) == 0
 	switch {
 	case !c.Whole:
 		c.Why = "not reckoned: " + strings.Join(c.Without, ", ")
@@ -116,5 +119,21 @@ func (a *assessor) complete() {
 		c.Says = "no mass or centre in " + strings.Join(open, "; ")
 		c.Settle = "complete the weight breakdown, the tanks and the places of people"
 	}
+	c.Places = append(c.Places, a.itemsBehind()...)
 	a.out.Checks = append(a.out.Checks, c)
+}
+
+// itemsBehind lists the items that lack a mass or a place, and the first of the breakdown where none does.
+func (a *assessor) itemsBehind() []finding.Place {
+	var out []finding.Place
+	for i := range a.weight.Items {
+		it := &a.weight.Items[i]
+		if !it.HasMass || !it.HasX || !it.HasY || !it.HasZ {
+			out = append(out, it.Record.At)
+		}
+	}
+	if len(out) == 0 && len(a.weight.Items) > 0 {
+		out = append(out, a.weight.Items[0].Record.At)
+	}
+	return known(out)
 }

@@ -143,6 +143,9 @@ func (p *Piece) lumps() []lump {
 	return out
 }
 
+// mostSteps is a wall: a search that still creeps downhill after so many steps stops where it is.
+const mostSteps = 2000
+
 // rest is the attitude of least energy.
 func (b burden) rest() hydrostatics.Attitude {
 	best, at := math.Inf(1), hydrostatics.Attitude{}
@@ -160,7 +163,11 @@ func (b burden) rest() hydrostatics.Attitude {
 			look(heel*degree, trim*degree)
 		}
 	}
-	for step := 7.5 * degree; step > 0.02*degree; {
+	step := 7.5 * degree
+	for range mostSteps {
+		if step < 0.02*degree {
+			break
+		}
 		h, t := at.Heel, at.Trim
 		moved := look(h+step, t)
 		moved = look(h-step, t) || moved

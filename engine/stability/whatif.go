@@ -173,6 +173,9 @@ func (j *judge) heightLeft(asks string, limit float64) func(v variant) float64 {
 	}
 }
 
+// fewer and more persons than there are, over which the table runs.
+const fewer, more = 12, 6
+
 // morePersons lets more people on board, where the others are.
 func (j *judge) morePersons(full *Condition, base variant, ms []margin) (WhatIf, bool) {
 	n := float64(full.Loading.Persons)
@@ -190,7 +193,7 @@ func (j *judge) morePersons(full *Condition, base variant, ms []margin) (WhatIf,
 		v.sum = j.toOneSide(k)
 		return v
 	}
-	return table(personsTable, "", n, 1, n+6, 1, change, ms), true
+	return table(personsTable, "", n, math.Max(1, n-fewer), n+more, 1, change, ms), true
 }
 
 // roofHeight is how far above the highest sheer mass on a roof is put, metres (practice).

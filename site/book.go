@@ -47,7 +47,11 @@ func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	if d.Structure.Sheet != nil {
 		b.sheets = append(b.sheets, d.Structure.Sheet)
 	}
-	b.sheets = append(b.sheets, d.Capacity.Sheets...)
+	for _, s := range slices.Concat(d.Stability.Sheets, d.Capacity.Sheets) {
+		if !slices.Contains(b.sheets, s) {
+			b.sheets = append(b.sheets, s)
+		}
+	}
 	b.records = recordsOf(p.job.Yard, h)
 	for _, file := range b.records {
 		b.isRecord[file.Path] = true

@@ -28,6 +28,7 @@ func (b *book) contents() {
 	b.top("Boat", boatPath, "boat", page((*leaf).boatPage))
 	b.panels(b.top("Structure", structurePath, "structure", page((*leaf).structurePage)))
 	b.top("Weight", weightPath, "weight", page((*leaf).weightPage))
+	b.top("Afloat", afloatPath, "afloat", page((*leaf).afloatPage))
 	b.top("Loading and plates", loadingPath, "loading", page((*leaf).loadingPage))
 	b.top("Trials", trialsPath, "trials", page((*leaf).trialsPage))
 	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))

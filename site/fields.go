@@ -46,7 +46,7 @@ const (
 
 // isValue reports whether a field of a record is a single value and not a table.
 func isValue(v reflect.Value) bool {
-	return v.Kind() == reflect.Struct && v.NumField() == 3 && v.Type().Field(valueSet).Name == "Set"
+	return v.Kind() == reflect.Struct && v.NumField() > valueAt && v.Type().Field(valueSet).Name == "Set"
 }
 
 // onlyWritten leaves the the facts that somebody wrote.

@@ -15,6 +15,7 @@ const (
 	boatPath      = "boat.html"
 	structurePath = "structure.html"
 	weightPath    = "weight.html"
+	afloatPath    = "afloat.html"
 	loadingPath   = "loading.html"
 	trialsPath    = "trials.html"
 	documentsPath = "documents.html"
@@ -44,6 +45,7 @@ func (b *book) subjects() {
 		add(word, boatPath, "")
 	}
 	add("weights", weightPath, "")
+	add("lines", boatPath, "lines")
 	add("plate", loadingPath, "")
 	add("trial", trialsPath, "")
 	add("craft", structurePath, "craft")
@@ -57,6 +59,7 @@ func (b *book) subjects() {
 	for _, w := range d.Weight.Weighings {
 		add("weighing "+w.Record.ID, weightPath, b.anchors.take("weighing-"+w.Record.ID))
 	}
+	b.afloatSubjects(add)
 	for _, t := range d.Trials.Trials {
 		add("trial "+t.Record.ID, trialsPath, b.anchors.take("trial-"+t.Record.ID))
 	}
@@ -109,6 +112,8 @@ func (b *book) disciplines() {
 	}
 	of(structurePath, d.Structure.Checks, d.Structure.Findings)
 	of(weightPath, d.Weight.Checks, d.Weight.Findings)
+	of(afloatPath, d.Loading.Checks, d.Loading.Findings)
+	of(afloatPath, d.Stability.Checks, d.Stability.Findings)
 	of(loadingPath, d.Capacity.Checks, d.Capacity.Findings)
 	of(trialsPath, d.Trials.Checks, d.Trials.Findings)
 	of(documentsPath, d.Documents.Checks, d.Documents.Findings)

@@ -19,6 +19,8 @@ type CoverPage struct {
 	Panels      StructureSays
 	Weight      Discipline
 	Masses      WeightSays
+	Afloat      Discipline
+	Floats      AfloatSays
 	Loading     Discipline
 	Plates      LoadingSays
 	Trials      Discipline
@@ -63,6 +65,7 @@ func (l *leaf) coverPage() (CoverPage, error) {
 		Boat: l.discipline(boatPath, l.otherChecks()), Data: l.boatSays(),
 		Structure: l.discipline(structurePath, d.Structure.Checks), Panels: l.structureSays(),
 		Weight: l.discipline(weightPath, d.Weight.Checks), Masses: l.weightSays(),
+		Afloat: l.discipline(afloatPath, l.afloatChecks()), Floats: l.afloatSays(),
 		Loading: l.discipline(loadingPath, d.Capacity.Checks), Plates: l.loadingSays(),
 		Trials: l.discipline(trialsPath, d.Trials.Checks), Speeds: l.trialsSays(),
 		Documents: l.discipline(documentsPath, d.Documents.Checks), Papers: l.documentsSays(),

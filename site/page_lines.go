@@ -18,6 +18,8 @@ type LinesPart struct {
 	Dimensions            []DimensionRow
 	Afloat                []Fact
 	Skins                 []SkinRow
+	Openings              []OpeningRow
+	Recesses              []RecessRow
 	Edges                 []string // heads of the table of fairness
 	Fair                  []FairRow
 	FormMass, FormCentres Drawing
@@ -59,6 +61,7 @@ type SkinRow struct {
 
 // FairRow is the second differences at one station, in the order of the heads.
 type FairRow struct {
+	ID      string
 	Station string
 	X       string
 	Cells   []FairCell
@@ -92,6 +95,7 @@ func (l *leaf) linesPart() LinesPart {
 	for _, s := range r.Skins {
 		p.Skins = append(p.Skins, SkinRow{s.Zone, unit.Text(s.Area, 2), unit.Text(s.Centre.X, 2), unit.Text(s.Centre.Z, 2)})
 	}
+	p.Openings, p.Recesses = l.openingRows(), l.recessRows()
 	p.Edges, p.Fair = l.fairRows(r)
 	p.FormMass, p.FormCentres = l.formPictures()
 	for i := range r.Form {
@@ -149,9 +153,7 @@ func agreed(ok bool) Standing {
 
 // afloatFacts are the dimensions that the lines give of the boat at rest with its loaded mass.
 func afloatFacts(a *lines.Afloat) []Fact {
-	m := func(name string, v float64, n int, sign string) Fact {
-		return Fact{Name: name, Value: has(!math.IsNaN(v), unit.Text(v, n), "not shown"), Unit: sign}
-	}
+	m := func(name string, v float64, n int, sign string) Fact { return fact(name, true, v, n, sign) }
 	return []Fact{
 		m("mass afloat", a.Load.Mass, 0, "kg"), m("displaced volume", a.Rest.Volume, 3, "m³"), m("draught, lowest point", a.Draught, 3, "m"),
 		m("length of waterline", a.LengthWL, 2, "m"), m("beam of waterline", a.BeamWL, 2, "m"), m("beam between chines at 0.4 of it", a.BeamChine, 2, "m"),
@@ -165,7 +167,7 @@ func afloatFacts(a *lines.Afloat) []Fact {
 // fairRows gives the second differences, one row a station and one column an ordinate.
 func (l *leaf) fairRows(r *lines.Result) (heads []string, rows []FairRow) {
 	for _, s := range r.Hull.Stations {
-		rows = append(rows, FairRow{Station: s.ID, X: unit.Text(s.X, 3), Place: l.place(s.Place)})
+		rows = append(rows, FairRow{ID: l.anchor("station " + s.ID), Station: s.ID, X: unit.Text(s.X, 3), Place: l.place(s.Place)})
 	}
 	n := len(rows)
 	for i, f := range r.Fairness {

@@ -135,6 +135,7 @@ type CheckRow struct {
 	Source   string
 	Places   []Link
 	Missing  []string
+	Working  Link // where it is worked out, on the same page
 }
 
 func (l *leaf) checkRows(checks []finding.Check) []CheckRow {

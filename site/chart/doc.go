@@ -29,6 +29,9 @@
 //	chart.BodyPlan(lines)                      the sections, aft to the left and forward to the right
 //	chart.Arrangement(lines, frames)           the hull from the side and from above, with water and centres
 //	chart.Isometric(lines)                     the hull in space
+//	chart.Levers(conditions) Lever(condition)  righting lever over heel
+//	chart.Crowd(lines, heeling, ...)           the section heeled, everybody to one side
+//	chart.Shifts(inclining)                    heel of an inclining test over the moment
 //	chart.FormMass(lines) FormCentres(lines)   curves of form over the draught
 //
 // Identifiers inside the markup are made from the kind of figure and the record key ("fig-panel-B3-t"), so a figure may
@@ -54,6 +57,7 @@
 //	g-section g-station          sections of the hull, thin lines at the stations
 //	g-edge g-edge-thin g-water   edges of the hull, the surface of the water
 //	g-bottom g-side g-deck g-end plates of the hull in space
+//	g-sea g-person               water below its surface, figures of people
 //	g-key g-hit                  name of a row that is a link, the field that takes the click
 //
 // # Inside

@@ -171,23 +171,27 @@ func (i isometric) water(s *sheet, f isoField) {
 	}
 }
 
-// axes draws a length of each axis at the upper left, where no hull is.
+// axes draws a length of each axis at the lower right, where no hull is.
 func (i isometric) axes(s *sheet, f isoField) {
 	length := 1.0
 	for _, l := range roundLengths {
-		if float64(l*f.perMetre) <= s.w/7 {
+		if float64(l*f.perMetre) <= max(44, s.w/9) {
 			length = l
 			break
 		}
 	}
 	reach := float64(length * f.perMetre)
-	o := isoField{30, 46 + reach, f.perMetre}
+	o := isoField{s.w - 12 - advance("starboard") - 0.87*reach, s.h - 14 - reach/2, f.perMetre}
 	for _, axis := range []struct {
 		v    hydrostatics.Vector
 		name string
 	}{{hydrostatics.Vector{X: length}, "forward"}, {hydrostatics.Vector{Y: length}, "starboard"}, {hydrostatics.Vector{Z: length}, unit.Plain(length) + " m up"}} {
 		end := o.at(axis.v)
 		s.line("g-tip", o.x0, o.y0, end.x, end.y)
+		if axis.v.Z > 0 {
+			s.text("g-text", end.x-2, end.y-6, start, axis.name)
+			continue
+		}
 		s.text("g-text", end.x+5, end.y+3, start, axis.name)
 	}
 }

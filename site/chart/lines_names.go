@@ -24,11 +24,14 @@ func (a sideView) labels(s *sheet, f sideField) {
 		name(s, &profile, "g-label", f.side((r.Aft+r.Fore)/2, r.Sole), fit(r.ID, s.w/4))
 	}
 	for _, e := range a.edges() {
+		if s.slim() && e != lines.Sheer && e != lines.Chine {
+			continue
+		}
 		x := a.aft() + (a.fore()-a.aft())*[...]float64{0.5, 0.3, 0.42, 0.36, 0.62}[e]
 		p := a.Section(x).At[e]
-		name(s, &profile, "g-label", f.side(x, p.Z), e.String())
+		clearly(s, &profile, f.side(x, p.Z), e.String())
 		if e != lines.Keel {
-			name(s, &plan, "g-label", f.above(x, p.Y), e.String())
+			clearly(s, &plan, f.above(x, p.Y), e.String())
 		}
 	}
 }
@@ -40,6 +43,13 @@ func name(s *sheet, p *placer, class string, at point, text string) {
 	}
 	if _, ring, ok := p.find(at, text); ok && ring < 4 {
 		p.set(s, class, at, text)
+	}
+}
+
+// clearly sets the name of an edge only where no line runs through it.
+func clearly(s *sheet, p *placer, at point, text string) {
+	if _, ring, ok := p.clear(at, text); ok && ring < 3 {
+		p.set(s, "g-label", at, text)
 	}
 }
 

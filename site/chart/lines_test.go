@@ -185,3 +185,5 @@ func BenchmarkLines(b *testing.B) {
 		linesFigures(r)
 	}
 }
+
+func linesOf(h *lines.Hull) lines.Result { return lines.Result{Hull: h} }

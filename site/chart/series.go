@@ -17,6 +17,14 @@ func (c canvas) at(x, y float64) point {
 	return point{c.field.left + c.x.at(x), c.field.bottom - c.y.at(y)}
 }
 
+// foot is where the area under a curve ends: at nought where the axis has it, else at the foot of the field.
+func (c canvas) foot() float64 {
+	if c.y.lo() < 0 && c.y.hi() > 0 {
+		return c.field.bottom - c.y.at(0)
+	}
+	return c.field.bottom
+}
+
 // series is one thing that go-chart calls on us to draw. Its own series round to whole pixels and know no gaps.
 type series struct {
 	name string
@@ -104,7 +112,7 @@ func (p *plot) piece(s *sheet, c canvas, l Line, points []point) {
 		return
 	}
 	if l.Area {
-		foot := []point{{points[len(points)-1].x, c.field.bottom}, {points[0].x, c.field.bottom}}
+		foot := []point{{points[len(points)-1].x, c.foot()}, {points[0].x, c.foot()}}
 		s.shape("g-area", append(append([]point{}, points...), foot...)...)
 	}
 	s.curve(string(lineClass(l.Class)), points...)

@@ -57,7 +57,7 @@ type Line struct {
 	X, Y  []float64
 	Class Class // LineA, LineB or LineC
 	Right bool  // on the right axis
-	Area  bool  // shaded down to the foot of the axis
+	Area  bool  // shaded down to nought, or to the foot of an axis that does not reach it
 }
 
 // Dots are single points.

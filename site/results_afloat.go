@@ -1,0 +1,79 @@
+package site
+
+import (
+	"math"
+
+	"hullfile/engine/hydrostatics"
+	"hullfile/engine/lines"
+	"hullfile/engine/loading"
+	"hullfile/engine/stability"
+)
+
+// linesResult is the shape of the hull for machines.
+func linesResult(r *lines.Result) object {
+	o := object{"floats": r.HasAfloat}
+	var compared, skins []object
+	for _, c := range r.Compared {
+		one := object{"key": c.Key, "stated": full(c.Stated), "allowed": full(c.Allowed), "agrees": c.Agrees}
+		if c.HasLines {
+			one["lines"] = full(c.Lines)
+		}
+		compared = append(compared, one)
+	}
+	for _, s := range r.Skins {
+		skins = append(skins, object{"zone": s.Zone, "area_m2": full(s.Area), "x_m": full(s.Centre.X), "z_m": full(s.Centre.Z)})
+	}
+	o["compared"], o["skins"] = orEmpty(compared), orEmpty(skins)
+	form := []object{}
+	for _, f := range r.Form {
+		form = append(form, object{"level_m": full(f.Level), "mass_kg": full(f.Mass), "lcb_m": full(f.LCB), "kb_m": full(f.KB), "plane_m2": full(f.Plane),
+			"lcf_m": full(f.LCF), "bm_m": full(f.BM), "bml_m": full(f.BML), "wetted_m2": full(f.Wetted)})
+	}
+	o["form"] = form
+	return o
+}
+
+// afloatResult is the conditions with their righting levers.
+func afloatResult(load *loading.Result, s *stability.Result) object {
+	conditions := []object{}
+	for i := range load.Conditions {
+		c := &load.Conditions[i]
+		o := object{"key": c.ID, "kind": c.Kind, "mass_kg": full(c.Mass), "whole": c.Whole, "floats": c.Floats}
+		if c.Whole {
+			o["x_m"], o["y_m"], o["z_m"] = full(c.Centre.X), full(c.Centre.Y), full(c.Centre.Z)
+		}
+		if c.Floats {
+			o["draught_m"], o["trim_deg"], o["heel_deg"] = full(c.Afloat.Draught), full(c.Afloat.Rest.Trim*180/math.Pi), full(c.Heel)
+			o["least_freeboard_m"], o["gm_m"], o["gm_fluid_m"] = full(c.Least), full(c.GM), full(c.GMFluid)
+		}
+		conditions = append(conditions, o)
+	}
+	levers := []object{}
+	for i := range s.Conditions {
+		c := &s.Conditions[i]
+		for k := range c.Sides {
+			levers = append(levers, leverResult(c, &c.Sides[k]))
+		}
+	}
+	return object{"density_kg_m3": full(load.Density), "conditions": conditions, "levers": levers}
+}
+
+func leverResult(c *stability.Condition, s *stability.Side) object {
+	o := object{"side": s.Name, "limit_deg": full(s.Limit), "greatest_m": full(s.Greatest), "greatest_at_deg": full(s.GreatestA), "points": leverPoints(s.Curve)}
+	if c.Loading != nil {
+		o["condition"] = c.Loading.ID
+	}
+	if !s.Flooding.Never {
+		o["flooding_deg"], o["flooding_by"] = full(s.Flooding.Heel), s.Flooding.Name
+	}
+	return o
+}
+
+// leverPoints gives heel and lever, in degrees and metres.
+func leverPoints(c hydrostatics.Curve) [][2]full {
+	out := make([][2]full, 0, len(c.Points))
+	for _, p := range c.Points {
+		out = append(out, [2]full{full(p.Heel * 180 / math.Pi), full(p.Lever)})
+	}
+	return out
+}

@@ -104,7 +104,7 @@ func hostileJob(t testing.TB) Job {
 	fill(reflect.ValueOf(&yard.Builder).Elem(), 0)
 	fill(reflect.ValueOf(hull).Elem(), 0)
 	hull.Number, hull.Over = "H-1", []string{hostileFile}
-	for i, page := range []string{"boat", "structure", "weight", "trials", "documents"} {
+	for i, page := range []string{"boat", "structure", "weight", "afloat", "trials", "documents"} {
 		note := hull.Notes[0]
 		note.ID, note.Page.V = string(rune('a'+i)), page
 		note.Text.V = "# " + hostile + "\n\n[x](javascript:alert(1)) [y](panel " + "B) ![z](http://example.invalid/a.png) <xss y=z>\n\n" + hostile

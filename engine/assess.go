@@ -10,7 +10,6 @@ import (
 	"hullfile/engine/lines"
 	"hullfile/engine/record"
 	"hullfile/engine/scantling"
-	"hullfile/engine/trial"
 	"hullfile/engine/weight"
 )
 
@@ -25,7 +24,7 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 	d.afloat(h, ref.Library)
 	d.Capacity = capacity.Assess(h, &y.Builder, ref.Library, &d.Weight, d.limitsAfloat())
 	d.Identity = identity.Assess(y, h)
-	d.Trials = trial.Assess(h, &y.Builder)
+	d.onTheWater(root)
 	d.Documents = document.Assess(root, h)
 	d.underway(y, ref, root)
 	d.Records = crosscheck.Assess(y, h, &d.Documents)

@@ -10,10 +10,12 @@ import (
 	"hullfile/engine/identity"
 	"hullfile/engine/lines"
 	"hullfile/engine/loading"
+	"hullfile/engine/manoeuvre"
 	"hullfile/engine/proof"
 	"hullfile/engine/record"
 	"hullfile/engine/scantling"
 	"hullfile/engine/stability"
+	"hullfile/engine/tracklog"
 	"hullfile/engine/trial"
 	"hullfile/engine/weight"
 )
@@ -29,7 +31,9 @@ type Dossier struct {
 	Stability stability.Result // righting levers and checks afloat
 	Capacity  capacity.Result  // load, persons and plates
 	Identity  identity.Result  // the hull identification number
-	Trials    trial.Result
+	Logs      tracklog.Result  // what instruments wrote down, held against the runs
+	Trials    trial.Result     // runs completed from the logs
+	Moves     manoeuvre.Result // acceleration, turning, stopping, noise, sight
 	Underway  Underway
 	Documents document.Result
 	Records   crosscheck.Result // the records held against each other

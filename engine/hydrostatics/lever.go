@@ -116,8 +116,12 @@ func (c Curve) At(heel float64) (lever float64, ok bool) {
 	return 0, false
 }
 
-// Area is the area under the lever between two heels, metre radian, by the trapezium rule with interpolated ends.
+// Area is the area under the lever between two heels, metre radian: by Simpson's rules where both fall on points of the
+// curve at even steps, else by trapeziums with interpolated ends.
 func (c Curve) Area(from, to float64) float64 {
+	if area, ok := c.simpson(from, to); ok {
+		return area
+	}
 	area := 0.0
 	for i := 1; i < len(c.Points); i++ {
 		lo, hi := math.Max(from, c.Points[i-1].Heel), math.Min(to, c.Points[i].Heel)
@@ -129,6 +133,31 @@ func (c Curve) Area(from, to float64) float64 {
 		area += (a + b) / 2 * (hi - lo)
 	}
 	return area
+}
+
+func (c Curve) simpson(from, to float64) (area float64, ok bool) {
+	const hair = 1e-9
+	var levers []float64
+	step := 0.0
+	for i, p := range c.Points {
+		if p.Heel < from-hair || p.Heel > to+hair {
+			continue
+		}
+		if len(levers) == 0 && math.Abs(p.Heel-from) > hair {
+			return 0, false
+		}
+		if d := p.Heel - c.Points[max(0, i-1)].Heel; len(levers) == 1 {
+			step = d
+		} else if len(levers) > 1 && math.Abs(d-step) > hair {
+			return 0, false
+		}
+		levers = append(levers, p.Lever)
+	}
+	n := len(levers) - 1
+	if n < 2 || math.Abs(from+float64(n)*step-to) > float64(n+1)*hair {
+		return 0, false
+	}
+	return Simpson(levers, step), true
 }
 
 // Greatest gives the heel and size of the greatest lever.

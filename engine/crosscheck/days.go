@@ -25,6 +25,15 @@ func events(h *record.Hull) []event {
 	for _, t := range h.Trials {
 		all = append(all, event{"trial " + t.ID, "the trial was run", t.Date})
 	}
+	for _, l := range h.Looks {
+		all = append(all, event{"look " + l.ID, "the seams were looked at", l.Date})
+	}
+	for _, r := range h.Rides {
+		all = append(all, event{"ride " + r.ID, "the accelerations were recorded", r.Date})
+	}
+	for _, r := range h.Hours {
+		all = append(all, event{"hours " + r.ID, "the hours were run", r.Date})
+	}
 	for _, d := range h.Documents {
 		all = append(all, event{"document " + d.ID, "the document was made", d.Date})
 	}

@@ -20,6 +20,12 @@ func acts(h *record.Hull) []act {
 	for _, t := range h.Trials {
 		all = append(all, act{"trial " + t.ID, "ran the trial", t.By, t.Date})
 	}
+	for _, l := range h.Looks {
+		all = append(all, act{"look " + l.ID, "looked at the seams", l.By, l.Date})
+	}
+	for _, r := range h.Rides {
+		all = append(all, act{"ride " + r.ID, "made the record", r.By, r.Date})
+	}
 	return all
 }
 

@@ -22,6 +22,12 @@ func usedBy(h *record.Hull) map[string][]string {
 	for _, t := range h.Trials {
 		add(t.Document, "trial "+t.ID)
 	}
+	for _, r := range h.Rides {
+		add(r.Document, "ride "+r.ID)
+	}
+	for _, l := range h.Looks {
+		add(l.Document, "look "+l.ID)
+	}
 	return used
 }
 

@@ -47,6 +47,7 @@ func (in *Input) findings(c *Case) []finding.Finding {
 	doubt := func(rule, settle, format string, args ...any) {
 		out = append(out, finding.Finding{Kind: finding.Doubt, Rule: rule, Subject: "prediction", Says: fmt.Sprintf(format, args...), Settle: settle, Places: places})
 	}
+	var apart []string
 	for i := range c.Settings {
 		s := &c.Settings[i]
 		if s.Point == nil || !s.HasTrim || s.Point.Coefficient < planesFrom {
@@ -57,9 +58,12 @@ func (in *Input) findings(c *Case) []finding.Finding {
 				"at setting %s the trim of %s° lies above the porpoising limit of %s° read off the figure", s.Name, unit.Text(s.Trim, 1), unit.Text(s.Point.Critical, 1))
 		}
 		if d := s.Trim - s.Point.Run.Trim; s.Point.Inside() && math.Abs(d) > trimApart {
-			doubt("prediction-trim", "hold the centre of gravity on trial and the zero of the trim gauge against the record",
-				"at setting %s the trim was %s°, predicted %s°", s.Name, unit.Text(s.Trim, 1), unit.Text(s.Point.Run.Trim, 1))
+			apart = append(apart, fmt.Sprintf("%s° at setting %s, predicted %s°", unit.Text(s.Trim, 1), s.Name, unit.Text(s.Point.Run.Trim, 1)))
 		}
+	}
+	if len(apart) > 0 {
+		doubt("prediction-trim", "hold the centre of gravity on trial, trim tabs and the zero of the trim gauge against the record",
+			"the trim on trial differs from the predicted by more than %s°: %s", unit.Plain(trimApart), strings.Join(apart, "; "))
 	}
 	c.power(doubt)
 	return out

@@ -120,7 +120,7 @@ func (in *Input) found(r *Result, at int) []finding.Finding {
 			what = "indication that is not settled and counts as a crack"
 		}
 		out = append(out, finding.Finding{Kind: finding.Doubt, Rule: "look-crack", Subject: "look " + l.ID,
-			Says:   fmt.Sprintf("%s%s at %s, found at %s h: %s; it began somewhere in the %s h since the look before", what, size, ind.Place.V, unit.Text(l.Meter.V, 0), ind.Action.V, unit.Text(r.Looks[at].Since, 0)),
+			Says:   fmt.Sprintf("%s%s at %s, found at %s h: %s; it began somewhere in the %s h since the look before", what, size, ind.Place.V, hours(float64(l.Meter.V)), ind.Action.V, hours(r.Looks[at].Since)),
 			Settle: "look at the same place on the sister hulls", Places: []finding.Place{ind.At}})
 		if !seenAgain(r.Looks[at+1:], ind.Place.V) {
 			out = append(out, finding.Finding{Kind: finding.Gap, Rule: "look-again", Subject: "look " + l.ID,

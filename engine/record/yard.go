@@ -174,6 +174,7 @@ type HullFile struct {
 	HoldPoints      []HoldPoint     `toml:"hold_point" csv:"hold_points" doc:"points at which work waits or somebody may watch"`
 	LeakTests       []LeakTest      `toml:"leak_test" csv:"leak_tests" doc:"tests of tightness"`
 	Stages          []Stage         `toml:"stage" csv:"stages" doc:"stages of the build with their hours"`
+	Extents         []Extent        `toml:"extent" csv:"extents" doc:"how much of which seams is to be inspected by which method"`
 }
 
 // Identity is what makes this boat this boat.

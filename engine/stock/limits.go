@@ -1,0 +1,153 @@
+package stock
+
+import (
+	"errors"
+	"fmt"
+	"io/fs"
+	"slices"
+	"strings"
+
+	"github.com/BurntSushi/toml"
+
+	"hullfile/engine/finding"
+)
+
+// LimitsFile is where the limits for lots stand below the content folder.
+const LimitsFile = "limits/certificates.toml"
+
+// Limits says by what lots are judged beside composition and strength. It is read once and never changed.
+type Limits struct {
+	Confirmed   string      `toml:"confirmed_by"` // who held the rows against the standards; empty where nobody did
+	Corrosion   Corrosion   `toml:"corrosion"`
+	Certificate Certificate `toml:"certificate"`
+	Bends       []Bend      `toml:"bend"`
+	Thickness   Thickness   `toml:"thickness"`
+	Filler      Filler      `toml:"filler"`
+}
+
+// Cited is what every row says of where it comes from.
+type Cited struct {
+	Work    string        `toml:"work"`
+	Edition string        `toml:"edition"`
+	Clause  string        `toml:"clause"`
+	Basis   finding.Basis `toml:"basis"`
+}
+
+// String gives work, edition and clause on one line.
+func (c Cited) String() string {
+	var parts []string
+	for _, p := range []string{c.Work, c.Edition, c.Clause} {
+		if p != "" {
+			parts = append(parts, p)
+		}
+	}
+	return strings.Join(parts, ", ")
+}
+
+// Corrosion is the acceptance of marine tempers.
+type Corrosion struct {
+	Cited
+	Tempers     []string `toml:"tempers"`
+	Met         float64  `toml:"met_mg_cm2"`
+	Most        float64  `toml:"most_mg_cm2"`
+	Exfoliation []string `toml:"exfoliation"`
+	FirstYear   int      `toml:"first_year"`
+	Settle      string   `toml:"settle"`
+	Acid        Acid     `toml:"acid"`
+}
+
+// Acid is the change of acid between editions of the mass-loss test.
+type Acid struct {
+	Cited
+	Old    string    `toml:"old"`
+	New    string    `toml:"new"`
+	Higher []float64 `toml:"higher_by_mg_cm2"` // least and most
+}
+
+// Certificate says which kinds of certificate show the delivered lot itself.
+type Certificate struct {
+	Cited
+	Enough []string `toml:"enough"`
+}
+
+// Bend is the least inside radius in one range of thickness.
+type Bend struct {
+	Cited
+	Tempers []string `toml:"tempers"`
+	Over    float64  `toml:"over_mm"`
+	To      float64  `toml:"to_mm"`
+	Times   float64  `toml:"times"`
+}
+
+// Thickness says how far a measured thickness may lie under the drawing.
+type Thickness struct {
+	Cited
+	Under float64 `toml:"under_percent"`
+}
+
+// Filler says for which parents silicon filler is not taken.
+type Filler struct {
+	Cited
+	Silicon []string `toml:"silicon"`
+	Over    float64  `toml:"over_mg_percent"`
+}
+
+// LoadLimits reads the limits below the content folder. The error is finding.Faults, or one of reading.
+func LoadLimits(files fs.FS) (*Limits, error) {
+	text, err := fs.ReadFile(files, LimitsFile)
+	if err != nil {
+		return nil, fmt.Errorf("limits for lots: %w", err)
+	}
+	l := &Limits{}
+	meta, err := toml.Decode(string(text), l)
+	if err != nil {
+		return nil, finding.Faults{syntax(LimitsFile, err)}
+	}
+	var faults finding.Faults
+	fault := func(key, says string) {
+		faults = append(faults, finding.Fault{Place: finding.Place{File: LimitsFile}, Key: key, Says: says})
+	}
+	for _, key := range meta.Undecoded() {
+		fault(key.String(), "unknown key")
+	}
+	l.check(fault)
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	return l, nil
+}
+
+// check keeps out limits that would judge by nothing.
+func (l *Limits) check(fault func(key, says string)) {
+	based := map[string]finding.Basis{
+		"corrosion": l.Corrosion.Basis, "corrosion.acid": l.Corrosion.Acid.Basis, "certificate": l.Certificate.Basis,
+		"thickness": l.Thickness.Basis, "filler": l.Filler.Basis,
+	}
+	for _, key := range []string{"corrosion", "corrosion.acid", "certificate", "thickness", "filler"} {
+		if !slices.Contains(finding.Bases(), based[key]) {
+			fault(key+".basis", "basis is none of read, derived, yard, practice, recalled")
+		}
+	}
+	if l.Corrosion.Met <= 0 || l.Corrosion.Most < l.Corrosion.Met || len(l.Corrosion.Tempers) == 0 {
+		fault("corrosion", "corrosion needs tempers, met_mg_cm2 above 0, and most_mg_cm2 no less")
+	}
+	if len(l.Corrosion.Acid.Higher) != 2 {
+		fault("corrosion.acid.higher_by_mg_cm2", "two figures are needed, least and most")
+	}
+	if len(l.Certificate.Enough) == 0 {
+		fault("certificate.enough", "no kind of certificate is enough")
+	}
+	for i, b := range l.Bends {
+		if b.To <= b.Over || b.Times <= 0 || !slices.Contains(finding.Bases(), b.Basis) {
+			fault(fmt.Sprintf("bend[%d]", i+1), "bend needs a range of thickness, times above 0 and a basis")
+		}
+	}
+}
+
+func syntax(name string, err error) finding.Fault {
+	var at toml.ParseError
+	if errors.As(err, &at) {
+		return finding.Fault{Place: finding.Place{File: name, Line: at.Position.Line, Col: at.Position.Col}, Key: at.LastKey, Says: at.Message}
+	}
+	return finding.Fault{Place: finding.Place{File: name}, Says: strings.TrimPrefix(err.Error(), "toml: ")}
+}

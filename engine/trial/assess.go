@@ -20,6 +20,8 @@ func Assess(h *record.Hull, b *record.Builder) Result {
 		r.Findings = append(r.Findings, findings(&t, &h.Boat)...)
 		r.Assumptions = append(r.Assumptions, assumptions(&t)...)
 	}
+	r.Compared = compare(r.Trials)
+	r.Findings = append(r.Findings, repeats(r.Trials, r.Compared)...)
 	if h.Identity.State.V == "design" && len(r.Trials) == 0 {
 		return r
 	}

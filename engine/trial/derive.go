@@ -7,6 +7,7 @@ func (s *Setting) derive(t *Trial) {
 	s.PerMile = s.perMile()
 	s.Range = s.reach(t)
 	s.Slip = s.slip(t)
+	s.Depth = s.depthFroude(t)
 	s.Working = s.working(t)
 }
 

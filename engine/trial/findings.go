@@ -37,6 +37,8 @@ func findings(t *Trial, boat *record.Boat) []finding.Finding {
 		all = append(all, t.consumption(s, boat)...)
 	}
 	all = append(all, t.fewRuns()...)
+	all = append(all, t.seaWordsAgree()...)
+	all = append(all, t.windWordsAgree()...)
 	all = append(all, t.fuelCurve()...)
 	return append(all, t.shallow()...)
 }

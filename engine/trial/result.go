@@ -10,6 +10,7 @@ import (
 // Result is all trials of one hull.
 type Result struct {
 	Trials      []Trial
+	Compared    []Comparison // two states of loading side by side, and the same state on two days
 	Checks      []finding.Check
 	Findings    []finding.Finding
 	Assumptions []finding.Assumption
@@ -49,6 +50,7 @@ type Setting struct {
 	PerMile   Value
 	Range     Value // nautical miles with the reserve kept back
 	Slip      Value // part of one
+	Depth     Value // depth Froude number
 	Working   []Line
 	Why       string // why there is no mean: "one run only", "headings are not reciprocal"
 	OneWay    bool   // the speed is of runs one way only; stream not removed

@@ -51,6 +51,9 @@ func (s *Setting) working(t *Trial) []Line {
 	if s.Slip.Has {
 		lines = append(lines, s.slipLines(t)...)
 	}
+	if s.Depth.Has {
+		lines = append(lines, s.depthLine(t))
+	}
 	return lines
 }
 

@@ -10,6 +10,7 @@ import (
 const (
 	metresPerSecond = 1852.0 / 3600.0 // one knot, by definition
 	fewestPoints    = 8               // of a circle (practice)
+	settled         = 90.0            // degrees of a turn after which its speed has settled (practice)
 )
 
 // spot is a place on a flat chart with the moment and the direction in which the boat went.
@@ -68,27 +69,31 @@ func (m *Turning) fit(all []spot) string {
 	if !ok {
 		return "the course does not turn through a full circle"
 	}
-	first := all[0]
-	seconds := full.t - first.t
-	east, north := (full.east-first.east)/seconds, (full.north-first.north)/seconds
+	from, to := all[0], full
+	if later, ok := turnedBy(all, 360+settled); ok { // the boat loses speed as it begins to turn; that is no drift
+		from, _ = turnedBy(all, settled)
+		to = later
+	}
+	seconds := to.t - from.t
+	east, north := (to.east-from.east)/seconds, (to.north-from.north)/seconds
 	m.Drift, m.DriftTo = math.Hypot(east, north)/metresPerSecond, math.Mod(math.Atan2(east, north)*180/math.Pi+360, 360)
-	var still []spot
+	var still, round []spot
 	for _, s := range all {
-		if s.t > full.t {
-			break
-		}
-		since := s.t - first.t
+		since := s.t - from.t
 		s.east -= float64(east * since)
 		s.north -= float64(north * since)
 		still = append(still, s)
+		if s.t >= from.t && s.t <= to.t {
+			round = append(round, s)
+		}
 	}
-	radius, residue, ok := circle(still)
+	radius, residue, ok := circle(round)
 	if !ok {
 		return "the track lies on no circle"
 	}
 	m.HasLog, m.Residue = true, residue
 	m.Diameter.from(2*radius, true, "")
-	m.Seconds.from(seconds, true, "")
+	m.Seconds.from(full.t-all[0].t, true, "")
 	if half, ok := turnedBy(still, 180); ok {
 		m.Tactical.from(aside(still[0], half), true, "")
 	}

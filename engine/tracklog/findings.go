@@ -216,6 +216,9 @@ func (run *Run) uneven(places []finding.Place) (finding.Finding, bool) {
 	if limit := math.Max(SteadyKnots, SteadyPart*w.Speed.Mean); w.Derived == 0 && w.Speed.Has() && 4*w.Speed.SD() > limit {
 		why = append(why, fmt.Sprintf("the speed strays by %s kn about its mean (standard deviation), more than a quarter of %s kn", unit.Text(w.Speed.SD(), 2), unit.Text(limit, 1)))
 	}
+	if lost := w.To - w.From - w.Seconds(); lost > 2*usualGap {
+		why = append(why, fmt.Sprintf("the log has only %s of its %s", span(w.Seconds()), span(w.To-w.From)))
+	}
 	if w.Gaps > 0 {
 		why = append(why, fmt.Sprintf("the log has %d gaps in it", w.Gaps))
 	}

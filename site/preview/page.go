@@ -1,0 +1,71 @@
+package preview
+
+import (
+	"bytes"
+	"fmt"
+	"html/template"
+	"net/http"
+	"net/url"
+	"strings"
+
+	"hullfile/templates"
+)
+
+// faultPage is the page that stands for the records while they cannot be read.
+type faultPage struct{ page *template.Template }
+
+func newFaultPage() (*faultPage, error) {
+	page, err := template.New("preview.html").Option("missingkey=error").ParseFS(templates.Files, "preview.html")
+	return &faultPage{page}, err
+}
+
+// Page is what the page of the faults says.
+type Page struct {
+	Policy string
+	Seen   string // name of the state that the page tells of
+	Back   string // page to go back to; empty where no page was made yet
+	Count  string
+	Faults []Row
+	Error  string // what else went wrong
+	Sound  bool
+}
+
+// Row is one fault and what to write instead.
+type Row struct{ Place, Key, Says, Hint string }
+
+// faults shows every fault of the last reading.
+func (s *Server) faults(w http.ResponseWriter, r *http.Request) {
+	name, o, _ := s.state.now()
+	p := Page{Policy: previewPolicy, Seen: name, Sound: o.sound(), Count: counted(len(o.Faults))}
+	if s.ready() {
+		p.Back = backTo(r.URL.Query().Get("back"))
+	}
+	for _, f := range o.Faults {
+		p.Faults = append(p.Faults, Row{f.Place.String(), f.Key, f.Says, f.Hint})
+	}
+	if o.Err != nil {
+		p.Error = o.Err.Error()
+	}
+	var text bytes.Buffer
+	if err := s.page.page.Execute(&text, p); err != nil {
+		http.Error(w, "the page of the faults could not be made", http.StatusInternalServerError)
+		return
+	}
+	give(w, "text/html; charset=utf-8", text.Bytes())
+}
+
+func counted(n int) string {
+	if n == 1 {
+		return "1 fault in the records"
+	}
+	return fmt.Sprintf("%d faults in the records", n)
+}
+
+// backTo gives the page that a reader came from, or the register: only a path of this preview, never another site.
+func backTo(asked string) string {
+	u, err := url.Parse(asked)
+	if err != nil || u.Scheme != "" || u.Host != "" || !strings.HasPrefix(u.Path, "/") || !servable(strings.TrimPrefix(u.Path, "/")) {
+		return "/"
+	}
+	return (&url.URL{Path: u.Path, Fragment: u.Fragment}).String()
+}

@@ -46,7 +46,7 @@ func (s series) Render(r gochart.Renderer, b gochart.Box, _, _ gochart.Range, _ 
 
 // series lists what is drawn, single runs under lines under means.
 func (p *plot) series() []gochart.Series {
-	under := []gochart.Series{series{"short ticks", p.axisOf(false), p.shortTicks}}
+	under := []gochart.Series{series{"bands", p.axisOf(false), p.bands}, series{"short ticks", p.axisOf(false), p.shortTicks}}
 	var lines, over []gochart.Series
 	for _, d := range p.Dots {
 		one := series{d.Name, p.axisOf(d.Right), func(s *sheet, b gochart.Box) { p.dots(s, p.canvas(b, d.Right), d) }}

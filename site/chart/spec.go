@@ -16,6 +16,7 @@ type Spec struct {
 	Lines []Line
 	Dots  []Dots
 	Marks []Mark
+	Bands []Band     // stretches along X that are shaded
 	Note  string     // words for the caption, before those that the figure adds
 	Why   string     // what to say where there is nothing to draw
 	Table [][]string // instead of the table that the figure makes of its series

@@ -1,0 +1,200 @@
+package weld
+
+import (
+	"fmt"
+
+	"hullfile/engine/finding"
+	"hullfile/engine/method"
+	"hullfile/engine/record"
+	"hullfile/engine/unit"
+)
+
+// The sheets that seams are reckoned by.
+const (
+	sheetHeat     = "arc-energy"
+	sheetMetal    = "weld-metal"
+	sheetStrength = "fillet-en-1999"
+	sheetFactor   = "fillet-factor"
+)
+
+// Heat reckons arc energy, heat input and the wire of one weld. The procedure says the process, the lot of filler the
+// diameter; either may be nil. Nil is given where the sheet is not in the library.
+func Heat(lib *method.Library, ranges *Ranges, w *record.Weld, p *record.Procedure, filler *record.Consumable) *method.Working {
+	s, ok := lib.Sheet(sheetHeat)
+	if !ok {
+		return nil
+	}
+	g := method.GivenMap{"consumption.excess": {Number: ranges.Fillets.Consumption.Excess, Basis: ranges.Fillets.Consumption.Basis}}
+	put(g, "weld.arc_volt", "V", w.Volts)
+	put(g, "weld.arc_amp", "A", w.Amperes)
+	put(g, "weld.speed_mm_min", "mm/min", w.Speed)
+	put(g, "weld.wire_feed_m_min", "m/min", w.Feed)
+	put(g, "weld.throat_mm", "mm", w.Throat)
+	if p != nil && p.Process.V != "43" {
+		g["procedure.process"] = method.Quantity{Word: p.Process.V, IsWord: true, Place: p.Process.At}
+		g["consumption.yield"] = method.Quantity{Number: ranges.yield(p.Process.V), Basis: ranges.Fillets.Consumption.Basis}
+	}
+	if filler != nil {
+		put(g, "filler.diameter_mm", "mm", filler.Diameter)
+	}
+	working, err := s.Evaluate("weld", g, nil)
+	if err != nil {
+		return nil
+	}
+	return working
+}
+
+func put[T ~float64](g method.GivenMap, name, sign string, v record.Val[T]) {
+	if v.Set {
+		g[name] = method.Quantity{Number: float64(v.V), Unit: sign, Place: v.At}
+	}
+}
+
+func (r *Ranges) yield(process string) float64 {
+	if process == "131" {
+		return r.Fillets.Consumption.YieldMIG
+	}
+	return r.Fillets.Consumption.YieldTIG
+}
+
+func (r *Ranges) operating(process string) float64 {
+	if process == "131" {
+		return r.Fillets.Consumption.OperatingMIG
+	}
+	return r.Fillets.Consumption.OperatingTIG
+}
+
+// seams reckons every joint of the weld map.
+func (a *assessor) seams() {
+	procedures := map[string]*record.Procedure{}
+	for i := range a.yard.Welding.Procedures {
+		p := &a.yard.Welding.Procedures[i]
+		procedures[Number(p)] = p
+	}
+	alloys := map[string]string{}
+	for i := range a.hull.Parts {
+		alloys[a.hull.Parts[i].ID] = a.hull.Parts[i].Alloy.V
+	}
+	for i := range a.hull.Joints {
+		a.seam(&a.hull.Joints[i], procedures, alloys)
+	}
+	if len(a.hull.Joints) > 0 {
+		c := a.ranges.Fillets.Consumption
+		a.Assumptions = append(a.Assumptions, finding.Assumption{Subject: "boat", Basis: c.Basis,
+			Says:   fmt.Sprintf("weld metal %v times the drawn section, %v of the wire in the seam, the arc burning %v of the working time, %v mm/min and %v l/min of gas, where nothing better is on record", c.Excess, c.YieldMIG, c.OperatingMIG, c.Speed, c.Gas),
+			Settle: "hold it against the yard's own hours and wire"})
+	}
+	for i := range a.hull.Stages {
+		s := &a.hull.Stages[i]
+		if s.Kind.V != "welding" {
+			continue
+		}
+		a.Sums.Planned, a.Sums.HasPlanned = a.Sums.Planned+float64(s.Planned.V), a.Sums.HasPlanned || s.Planned.Set
+		a.Sums.Booked, a.Sums.HasBooked = a.Sums.Booked+float64(s.Booked.V), a.Sums.HasBooked || s.Booked.Set
+	}
+}
+
+func (a *assessor) seam(j *record.Joint, procedures map[string]*record.Procedure, alloys map[string]string) {
+	g := a.given(j, procedures[j.Procedure.V])
+	s := Seam{Joint: j, Metal: a.evaluate(sheetMetal, g)}
+	a.Sums.Joints++
+	a.Sums.Metres += float64(j.Length.V)
+	a.sum(&s)
+	if isFillet(j) {
+		a.pattern(j)
+		a.factor(&s, g)
+		a.strength(&s, g, alloys)
+	}
+	a.Seams = append(a.Seams, s)
+}
+
+// given gathers what the sheets ask of a joint.
+func (a *assessor) given(j *record.Joint, p *record.Procedure) method.GivenMap {
+	c := a.ranges.Fillets.Consumption
+	process := "131"
+	speed := method.Quantity{Number: c.Speed, Unit: "mm/min", Basis: c.Basis}
+	gas := method.Quantity{Number: c.Gas, Unit: "l/min", Basis: c.Basis}
+	if p != nil {
+		process = p.Process.V
+		if p.SpeedFrom.Set && p.SpeedTo.Set {
+			speed = method.Quantity{Number: float64(p.SpeedFrom.V+p.SpeedTo.V) / 2, Unit: "mm/min", Place: p.SpeedFrom.At}
+		}
+		if p.GasFlow.Set {
+			gas = method.Quantity{Number: float64(p.GasFlow.V), Unit: "l/min", Place: p.GasFlow.At}
+		}
+	}
+	own := func(v float64, sign string) method.Quantity {
+		return method.Quantity{Number: v, Unit: sign, Basis: c.Basis}
+	}
+	g := method.GivenMap{
+		"seam.kind": {Word: "butt", IsWord: true}, "seam.fillets": {Number: 1, Place: j.Sides.At}, "seam.share": {Number: 1, Place: j.Pattern.At},
+		"consumption.excess": own(c.Excess, ""), "consumption.density_kg_m3": own(c.Density, "kg/m³"), "consumption.yield": own(a.ranges.yield(process), ""),
+		"consumption.operating": own(a.ranges.operating(process), ""), "consumption.speed_mm_min": speed, "consumption.gas_l_min": gas,
+		"seam.throat_mm": {Unit: "mm"},
+	}
+	if isFillet(j) {
+		g["seam.kind"] = method.Quantity{Word: "fillet", IsWord: true, Place: j.Type.At}
+		delete(g, "seam.throat_mm")
+	}
+	if j.Sides.V == "bs" {
+		g["seam.fillets"] = method.Quantity{Number: 2, Place: j.Sides.At}
+	}
+	if share, ok := Share(j); ok {
+		g["seam.share"] = method.Quantity{Number: share, Place: j.Pattern.At}
+	}
+	put(g, "seam.throat_mm", "mm", j.Throat)
+	put(g, "seam.length_m", "m", j.Length)
+	if t, ok := thinner(j); ok {
+		g["seam.thickness_mm"] = method.Quantity{Number: float64(t), Unit: "mm", Place: j.Thickness.At}
+	}
+	return g
+}
+
+// Share is the part of a joint that is welded; ok is false for an intermittent one whose beads are not written.
+func Share(j *record.Joint) (share float64, ok bool) {
+	switch {
+	case j.Pattern.V != "chain" && j.Pattern.V != "staggered":
+		return 1, true
+	case j.Bead.Set && j.Pitch.Set:
+		return float64(j.Bead.V) / float64(j.Pitch.V), true
+	}
+	return 0, false
+}
+
+func thinner(j *record.Joint) (unit.MM, bool) {
+	switch {
+	case j.Thickness.Set && j.OtherThick.Set:
+		return min(j.Thickness.V, j.OtherThick.V), true
+	case j.Thickness.Set:
+		return j.Thickness.V, true
+	}
+	return j.OtherThick.V, j.OtherThick.Set
+}
+
+func (a *assessor) evaluate(sheet string, g method.GivenMap) *method.Working {
+	s, ok := a.lib.Sheet(sheet)
+	if !ok {
+		return nil
+	}
+	w, err := s.Evaluate("seam", g, nil)
+	if err != nil {
+		return nil
+	}
+	return w
+}
+
+// sum adds what a seam takes; one whose size is not written is counted apart.
+func (a *assessor) sum(s *Seam) {
+	metal, ok := s.Metal.Value("m")
+	if !ok {
+		a.Sums.Without++
+		s.Why = "throat or thickness is not on record"
+		return
+	}
+	take := func(symbol string) float64 { v, _ := s.Metal.Value(symbol); return v }
+	a.Sums.Metal += metal
+	a.Sums.Wire += take("m_w")
+	a.Sums.Gas += take("V_g")
+	a.Sums.Arc += take("h_a")
+	a.Sums.Labour += take("h_w")
+}

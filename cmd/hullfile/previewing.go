@@ -29,6 +29,7 @@ type previewing struct {
 	out    *os.Root
 	at     net.Listener
 	server *preview.Server
+	shelf  shelf
 }
 
 // openPreview takes the port and makes the folder. Close the preview when done.
@@ -167,7 +168,7 @@ func (p *previewing) make(ctx context.Context, named []string) bool {
 
 // press reads the whole yard and writes the pages; it gives how many hulls were written.
 func (p *previewing) press(ctx context.Context, named []string) (hulls int, err error) {
-	r, err := openYard(p.yard)
+	r, err := openYardBy(p.yard, &p.shelf)
 	if err != nil {
 		return 0, err
 	}

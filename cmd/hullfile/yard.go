@@ -1,10 +1,12 @@
 package main
 
 import (
+	"bytes"
 	"errors"
 	"fmt"
 	"io/fs"
 	"os"
+	"slices"
 
 	"hullfile/content"
 	"hullfile/engine"
@@ -23,20 +25,23 @@ type reading struct {
 
 // openYard reads the yard folder. The error is finding.Faults where the records cannot be read as they stand.
 // Close the reading when done.
-func openYard(folder string) (*reading, error) {
+func openYard(folder string) (*reading, error) { return openYardBy(folder, &shelf{}) }
+
+// openYardBy does the same with what an earlier reading left on the shelf.
+func openYardBy(folder string, s *shelf) (*reading, error) {
 	root, err := openFolder(folder)
 	if err != nil {
 		return nil, err
 	}
 	r := &reading{root: root}
-	if err := r.read(); err != nil {
+	if err := r.read(s); err != nil {
 		root.Close()
 		return nil, err
 	}
 	return r, nil
 }
 
-func (r *reading) read() error {
+func (r *reading) read(s *shelf) error {
 	alloys, err := material.Load(content.Files)
 	if err != nil {
 		return fmt.Errorf("alloy tables: %w", err)
@@ -44,8 +49,29 @@ func (r *reading) read() error {
 	if r.yard, err = record.Read(r.root, record.Known{Alloys: alloys.Names()}); err != nil {
 		return err
 	}
-	r.ref, err = engine.NewReference(content.Files, r.sheets())
+	r.ref, err = s.reference(r.sheets())
 	return err
+}
+
+// shelf keeps the reference between readings: it changes only with the yard's own method sheets.
+type shelf struct {
+	sheets []method.Source
+	ref    *engine.Reference
+}
+
+func (s *shelf) reference(own []method.Source) (*engine.Reference, error) {
+	same := func(a, b method.Source) bool {
+		return a.Name == b.Name && a.Path == b.Path && bytes.Equal(a.Text, b.Text)
+	}
+	if s.ref != nil && slices.EqualFunc(s.sheets, own, same) {
+		return s.ref, nil
+	}
+	ref, err := engine.NewReference(content.Files, own)
+	if err != nil {
+		return nil, err
+	}
+	s.sheets, s.ref = own, ref
+	return ref, nil
 }
 
 // sheets hands the yard's own method sheets to the library.

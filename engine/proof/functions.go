@@ -39,6 +39,9 @@ func functionNamed(name string) (function, bool) {
 			return trial.StudentT(int(in["degrees_of_freedom"]))
 		}}, true
 	}
+	if f, ok := functionUnderway(name); ok {
+		return f, true
+	}
 	return functionAfloat(name)
 }
 

@@ -86,6 +86,9 @@ func (r *runner) reckon(s *set, c *row) (outcome, error) {
 	case c.Alloy != "":
 		return r.ofAlloy(s, c)
 	}
+	if planingSymbols[c.Function] != "" {
+		return r.balanced(c)
+	}
 	return ofFunction(c)
 }
 

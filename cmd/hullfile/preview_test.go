@@ -109,6 +109,17 @@ func (w *watched) hear() string {
 	return ""
 }
 
+// firstLine gives the first line of a record that sets a key.
+func (w *watched) firstLine(name, key string) string {
+	w.t.Helper()
+	text, err := os.ReadFile(filepath.Join(w.yard, filepath.FromSlash(name)))
+	line := regexp.MustCompile(`(?m)^` + key + `\s*=.*$`).FindString(string(text))
+	if err != nil || line == "" {
+		w.t.Fatalf("%s has no %s to change: %v", name, key, err)
+	}
+	return line
+}
+
 func (w *watched) rewrite(name, old, new string) {
 	w.t.Helper()
 	name = filepath.Join(w.yard, filepath.FromSlash(name))
@@ -134,14 +145,7 @@ func TestPreviewFollowsTheRecords(t *testing.T) {
 	if strings.Contains(w.get("HL74-013/documents.html"), mended) {
 		t.Fatal("the page holds the new title before it is written")
 	}
-	text, err := os.ReadFile(filepath.Join(w.yard, filepath.FromSlash(record)))
-	if err != nil {
-		t.Fatal(err)
-	}
-	line := regexp.MustCompile(`(?m)^` + title + `\s*=.*$`).FindString(string(text))
-	if line == "" {
-		t.Fatalf("%s has no title to change", record)
-	}
+	line := w.firstLine(record, title)
 	begun := time.Now()
 	w.rewrite(record, line, title+` = "`+mended+`"`)
 	if got := w.hear(); got != "sound" {

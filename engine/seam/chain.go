@@ -1,6 +1,8 @@
 package seam
 
 import (
+	"strings"
+
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
 )
@@ -89,12 +91,15 @@ func (m *Map) lacksWeld(w *record.Weld) []Lack {
 	if m.Procedure(w.Procedure, w.Revision) == nil {
 		lack("names no procedure that is on record")
 	}
-	who := m.Welder(w.Welder, w.Date)
-	switch {
-	case who == nil:
+	if who := m.Welder(w.Welder, w.Date); who == nil {
 		lack("names no welder that is in the register")
-	case w.Date.Set && len(m.Held(who, w.Date.V)) == 0:
-		lack("was made on a day on which its welder held no certificate")
+	} else if w.Date.Set {
+		if held, why := m.Held(who, w.Date.V); len(held) == 0 {
+			lack("was made on a day on which its welder held no certificate: " + strings.Join(why, "; "))
+		}
+	}
+	if q, why := m.Uncovered(m.ByKey[w.Joint.V], w); q != nil {
+		lack("is outside certificate " + q.ID + " of its welder: " + strings.Join(why, "; "))
 	}
 	if m.Consumables[w.Filler.V] == nil && !m.without(w) {
 		lack("names no lot of filler that is on record")

@@ -2,7 +2,10 @@
 // it and what was found. It counts and links; it judges no range and no limit.
 package seam
 
-import "hullfile/engine/record"
+import (
+	"hullfile/engine/record"
+	"hullfile/engine/weld"
+)
 
 // Stock is what a whole yard knows, by its keys. It is built once and only read.
 type Stock struct {
@@ -11,15 +14,18 @@ type Stock struct {
 	Consumables    map[string]*record.Consumable
 	Procedures     map[string][]*record.Procedure // all revisions, by number
 	Tests          map[string]*record.ProcedureTest
-	Stamps         map[string][]*record.Welder        // more than one where a stamp stands for two people
+	Stamps         map[string][]*record.Welder        // by stamp and by key; more than one where a stamp stands for two people
 	Qualifications map[string][]*record.Qualification // by the key of the welder
 	Inspectors     map[string]*record.Inspector
 	Instruments    map[string]*record.Instrument
 	People         map[string]*record.Person
+
+	ranges map[*record.Qualification]weld.WelderRange
 }
 
-// NewStock links the records of a yard.
-func NewStock(y *record.Yard) *Stock {
+// NewStock links the records of a yard. ranges says what certificates of welders cover; without it a certificate holds as
+// long as it is printed to.
+func NewStock(y *record.Yard, ranges *weld.Ranges) *Stock {
 	s := &Stock{
 		Builder: &y.Builder, Lots: byKey(y.Stock.Lots, func(l *record.Lot) string { return l.ID }),
 		Consumables:    byKey(y.Stock.Consumables, func(c *record.Consumable) string { return c.ID }),
@@ -29,6 +35,7 @@ func NewStock(y *record.Yard) *Stock {
 		People:         byKey(y.Builder.People, func(p *record.Person) string { return p.ID }),
 		Procedures:     map[string][]*record.Procedure{},
 		Stamps:         map[string][]*record.Welder{},
+		ranges:         map[*record.Qualification]weld.WelderRange{},
 		Qualifications: map[string][]*record.Qualification{},
 	}
 	for i := range y.Welding.Procedures {
@@ -38,10 +45,16 @@ func NewStock(y *record.Yard) *Stock {
 	for i := range y.Builder.Welders {
 		w := &y.Builder.Welders[i]
 		s.Stamps[w.Stamp.V] = append(s.Stamps[w.Stamp.V], w)
+		if w.ID != w.Stamp.V {
+			s.Stamps[w.ID] = append(s.Stamps[w.ID], w)
+		}
 	}
 	for i := range y.Builder.Qualifications {
 		q := &y.Builder.Qualifications[i]
 		s.Qualifications[q.Welder.V] = append(s.Qualifications[q.Welder.V], q)
+		if ranges != nil {
+			s.ranges[q] = ranges.OfWelder(q)
+		}
 	}
 	return s
 }

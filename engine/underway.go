@@ -14,35 +14,28 @@ import (
 	"hullfile/engine/running"
 )
 
-// Underway is what the boat does at speed and over its hours: predicted, measured, allowed and proven.
-type Underway struct {
-	Prediction planing.Result
-	Ride       ride.Result
-	Limits     limits.Result
-	Hours      running.Result
-	Details    detail.Result
-	Classes    []detail.Class // that a record may name
-}
-
-// underway reckons them, each from those before it.
+// underway reckons what the boat does at speed and over its hours, each part from those before it: predicted, measured,
+// allowed, proven.
 func (d *Dossier) underway(y *record.Yard, ref *Reference, root *os.Root) {
-	u, h := &d.Underway, d.Hull
-	u.Prediction = planing.Assess(planing.Input{Hull: h, Sisters: family(y, h), Loaded: d.Weight.Loaded, Lines: &d.Lines, Trials: d.Trials.Trials, Library: ref.Library})
-	u.Ride = ride.Assess(ride.Input{Hull: h, Root: root, Paths: d.papers(), Design: d.designAcceleration(), At: d.centre()})
-	u.Limits = limits.Assess(limits.Input{Hull: h, Craft: d.Structure.Craft, Prediction: &u.Prediction, Trials: d.Trials.Trials, Rides: u.Ride.Rides, Library: ref.Library})
-	u.Hours = running.Assess(running.Input{Hull: h, Sisters: sisters(y, h), Tenth: u.Limits.Model.Tenth})
-	u.Details = detail.Assess(h, u.Ride.Rides, ref.Details)
-	u.Classes = ref.Details.All()
+	h := d.Hull
+	d.Prediction = planing.Assess(planing.Input{Hull: h, Sisters: family(y, h), Loaded: d.Weight.Loaded, Lines: &d.Lines, Trials: d.Trials.Trials, Library: ref.Library})
+	d.Ride = ride.Assess(ride.Input{Hull: h, Root: root, Paths: d.papers(), Design: d.designAcceleration(), At: d.centre()})
+	d.Limits = limits.Assess(limits.Input{Hull: h, Craft: d.Structure.Craft, Prediction: &d.Prediction, Trials: d.Trials.Trials, Rides: d.Ride.Rides, Library: ref.Library})
+	d.Hours = running.Assess(running.Input{Hull: h, Sisters: sisters(y, h), Tenth: d.Limits.Model.Tenth})
+	d.Details = detail.Assess(h, d.Ride.Rides, ref.Details)
+	d.Classes = ref.Details.All()
 }
 
-func (u *Underway) checks() []finding.Check { return slices.Concat(u.Ride.Checks, u.Hours.Checks) }
-
-func (u *Underway) findings() []finding.Finding {
-	return slices.Concat(u.Prediction.Findings, u.Ride.Findings, u.Limits.Findings, u.Hours.Findings, u.Details.Findings)
+func (d *Dossier) underwayChecks() []finding.Check {
+	return slices.Concat(d.Ride.Checks, d.Hours.Checks)
 }
 
-func (u *Underway) assumptions() []finding.Assumption {
-	return slices.Concat(u.Prediction.Assumptions, u.Ride.Assumptions, u.Limits.Assumptions, u.Hours.Assumptions, u.Details.Assumptions)
+func (d *Dossier) underwayFindings() []finding.Finding {
+	return slices.Concat(d.Prediction.Findings, d.Ride.Findings, d.Limits.Findings, d.Hours.Findings, d.Details.Findings)
+}
+
+func (d *Dossier) underwayAssumptions() []finding.Assumption {
+	return slices.Concat(d.Prediction.Assumptions, d.Ride.Assumptions, d.Limits.Assumptions, d.Hours.Assumptions, d.Details.Assumptions)
 }
 
 // designAcceleration is that of the governing structural sheet in g, nought where it gives none.

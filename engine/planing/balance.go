@@ -28,16 +28,21 @@ type Hull struct {
 	Where map[string]method.Quantity // where a value was written and how it is known, by the sheet's name for it
 }
 
-// Running is the hull at rest in its own speed.
+// Attitude is how a hull runs at one speed.
+type Attitude struct {
+	Trim   float64 // degrees
+	Wetted float64 // mean wetted length over beam
+	Drag   float64 // N
+	Power  float64 // W, effective
+	Keel   float64 // wetted keel length, m
+	Chine  float64 // wetted chine length, m
+	Lift   float64 // lift coefficient on the square of the beam
+}
+
+// Running is an attitude with how it was found.
 type Running struct {
+	Attitude
 	Working *method.Working // the last turn of the sheet
-	Trim    float64         // degrees
-	Wetted  float64         // mean wetted length over beam
-	Drag    float64         // N
-	Power   float64         // W, effective
-	Keel    float64         // wetted keel length, m
-	Chine   float64         // wetted chine length, m
-	Lift    float64         // lift coefficient on the square of the beam
 	Turns   int             // evaluations of the sheet
 }
 
@@ -167,7 +172,7 @@ func (s *solver) running(x [2]float64) (Running, error) {
 	if _, err := s.left(x); err != nil {
 		return Running{}, err
 	}
-	r := Running{Working: s.last, Trim: x[0], Wetted: x[1], Turns: s.turns}
+	r := Running{Attitude: Attitude{Trim: x[0], Wetted: x[1]}, Working: s.last, Turns: s.turns}
 	for symbol, to := range map[string]*float64{"D": &r.Drag, "L_K": &r.Keel, "L_C": &r.Chine, "C_Lb": &r.Lift} {
 		v, err := number(s.last, symbol)
 		if err != nil {

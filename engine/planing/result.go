@@ -36,8 +36,8 @@ type Case struct {
 type Point struct {
 	Knots       float64
 	Coefficient float64 // speed over the root of gravity times beam
-	Run         Running
-	Other       Running // the other form, for comparison
+	Run         Attitude
+	Other       Attitude // the other form, for comparison
 	HasOther    bool
 	Spray       float64 // N
 	Drag        float64 // in all, N
@@ -77,7 +77,6 @@ type Sister struct {
 	Power   float64
 	Speed   float64
 	Outside bool
-	Working *method.Working
 }
 
 // Reach is the speed that the installed power gives in the prediction, at both ends of the band of efficiency.

@@ -35,7 +35,7 @@ func (in *Input) sisters(c *Case, m *models, t *trial.Trial) {
 		if err != nil {
 			continue
 		}
-		one := Sister{Number: s.Number, Mass: float64(b.LoadedMass.V), Power: float64(b.Power.V), Working: under}
+		one := Sister{Number: s.Number, Mass: float64(b.LoadedMass.V), Power: float64(b.Power.V)}
 		v, ok := under.Get("V_s")
 		if !ok || v.State != method.Sound && v.State != method.Outside {
 			continue

@@ -43,11 +43,11 @@ func (s *sweep) at(knots float64) (Point, Workings, bool) {
 	if err != nil {
 		return Point{}, Workings{}, false
 	}
-	p := Point{Knots: knots, Run: run, Coefficient: h.Speed / math.Sqrt(h.Gravity*h.Beam)}
+	p := Point{Knots: knots, Run: run.Attitude, Coefficient: h.Speed / math.Sqrt(h.Gravity*h.Beam)}
 	if s.wall.hasVCG && s.wall.fullForm {
 		h.Short = true
-		p.Other, err = Solve(s.m.planing, h)
-		p.HasOther = err == nil
+		other, err := Solve(s.m.planing, h)
+		p.Other, p.HasOther = other.Attitude, err == nil
 	}
 	w := Workings{Knots: knots, Planing: run.Working}
 	s.beside(&p, &w, h)

@@ -25,6 +25,7 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 	d.Capacity = capacity.Assess(h, &y.Builder, ref.Library, &d.Weight, d.limitsAfloat())
 	d.Identity = identity.Assess(y, h)
 	d.onTheWater(root)
+	d.built(y, ref)
 	d.Documents = document.Assess(root, h)
 	d.underway(y, ref, root)
 	d.Records = crosscheck.Assess(y, h, &d.Documents)

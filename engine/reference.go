@@ -17,6 +17,8 @@ type Reference struct {
 	Alloys  *material.Table
 	Proofs  proof.Sheet
 	Details *detail.Table
+
+	Building Building // limits by which the record of building is judged
 }
 
 // NewReference reads alloys/, details/, methods/ and proofs/ of the content folder and lays the yard's own method sheets over the
@@ -43,5 +45,9 @@ func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Reference{Library: library, Alloys: alloys, Proofs: proofs, Details: details}, nil
+	building, err := loadBuilding(content)
+	if err != nil {
+		return nil, err
+	}
+	return &Reference{Library: library, Alloys: alloys, Proofs: proofs, Details: details, Building: building}, nil
 }

@@ -13,7 +13,9 @@ import (
 )
 
 // val is a value as it would be read from a record.
-func val[T any](v T) record.Val[T] { return record.Written(v, finding.Place{File: "test.toml", Line: 1}) }
+func val[T any](v T) record.Val[T] {
+	return record.Written(v, finding.Place{File: "test.toml", Line: 1})
+}
 
 // num is a number with the text it was written with.
 func num[T ~float64](text string) record.Val[T] {

@@ -45,7 +45,9 @@ func TestOneThingWrong(t *testing.T) {
 		{"yield in ksi", func(_ *record.Yard, _ *record.Hull, l *record.Lot, _ *record.Part) { l.Yield = num[unit.MPa]("33.5") }, "shortfall lot-strength lot P6"},
 		{"elongation just enough", func(_ *record.Yard, _ *record.Hull, l *record.Lot, _ *record.Part) { l.Elongation = num[pc]("10") }, ""},
 		{"elongation short", func(_ *record.Yard, _ *record.Hull, l *record.Lot, _ *record.Part) { l.Elongation = num[pc]("9") }, "shortfall lot-strength lot P6"},
-		{"mass loss at the limit", func(_ *record.Yard, _ *record.Hull, l *record.Lot, _ *record.Part) { l.G67, l.G67Acid = num[unit.MGPerCM2]("15"), val("70-72") }, ""},
+		{"mass loss at the limit", func(_ *record.Yard, _ *record.Hull, l *record.Lot, _ *record.Part) {
+			l.G67, l.G67Acid = num[unit.MGPerCM2]("15"), val("70-72")
+		}, ""},
 		{"mass loss between, not looked at", func(_ *record.Yard, _ *record.Hull, l *record.Lot, _ *record.Part) {
 			l.G67, l.G67Acid = num[unit.MGPerCM2]("18"), val("70-72")
 		}, "gap lot-corrosion lot P6"},
@@ -76,7 +78,9 @@ func TestOneThingWrong(t *testing.T) {
 		{"remnant and cut do not add up", func(_ *record.Yard, _ *record.Hull, l *record.Lot, _ *record.Part) { l.Remnant = num[unit.M2]("9.5") }, "contradiction lot-area lot P6"},
 		{"size of a part not written", func(_ *record.Yard, _ *record.Hull, _ *record.Lot, p *record.Part) { p.Area = record.Val[unit.M2]{} }, "gap lot-area lot P6"},
 		{"alloy of the drawing", func(_ *record.Yard, _ *record.Hull, _ *record.Lot, p *record.Part) { p.Alloy = val("5754-H111") }, "contradiction part-alloy part A1"},
-		{"thickness of the drawing", func(_ *record.Yard, _ *record.Hull, _ *record.Lot, p *record.Part) { p.Drawn, p.Measured = num[unit.MM]("5.0"), num[unit.MM]("5.0") }, "contradiction part-thickness part A1"},
+		{"thickness of the drawing", func(_ *record.Yard, _ *record.Hull, _ *record.Lot, p *record.Part) {
+			p.Drawn, p.Measured = num[unit.MM]("5.0"), num[unit.MM]("5.0")
+		}, "contradiction part-thickness part A1"},
 		{"measured a little under", func(_ *record.Yard, _ *record.Hull, _ *record.Lot, p *record.Part) { p.Measured = num[unit.MM]("5.70") }, ""},
 		{"measured under", func(_ *record.Yard, _ *record.Hull, _ *record.Lot, p *record.Part) { p.Measured = num[unit.MM]("5.69") }, "shortfall part-measured part A1"},
 		{"bent as sharply as allowed", func(_ *record.Yard, _ *record.Hull, _ *record.Lot, p *record.Part) { p.Bend = num[unit.MM]("15") }, ""},

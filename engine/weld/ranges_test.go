@@ -20,7 +20,9 @@ func ranges(t testing.TB) *Ranges {
 	return r
 }
 
-func val[T any](v T) record.Val[T] { return record.Written(v, finding.Place{File: "test.toml", Line: 1}) }
+func val[T any](v T) record.Val[T] {
+	return record.Written(v, finding.Place{File: "test.toml", Line: 1})
+}
 
 func day(y, m, d int) record.Val[record.Date] { return val(date(y, m, d)) }
 

@@ -168,7 +168,7 @@ func (l *leaf) about(rule, subject string) Link {
 	if ok && subjectWords(subject) == "" {
 		return l.way(t, ok, strings.ToLower(l.sectionOf(t.path).title))
 	}
-	return l.way(t, ok, subject)
+	return l.way(t, ok, spoken(subject))
 }
 
 func (l *leaf) way(t target, ok bool, text string) Link {

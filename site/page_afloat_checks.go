@@ -24,6 +24,7 @@ type WorkingPart struct {
 // ScopeWorking is the working of one scope.
 type ScopeWorking struct {
 	Name    string
+	Before  Link // where it is shown already
 	Working Working
 }
 
@@ -63,7 +64,7 @@ func (b *book) afloatChecks() []finding.Check {
 func (l *leaf) workingParts() (out []WorkingPart, checks []CheckRow, err error) {
 	checks = l.checkRows(l.afloatChecks())
 	before := len(l.dossier.Loading.Checks)
-	at := map[*method.Working]int{}
+	at, shown := map[*method.Working]int{}, map[*method.Working]string{}
 	for i := range l.dossier.Stability.Shown {
 		s := &l.dossier.Stability.Shown[i]
 		if s.Working == nil {
@@ -71,7 +72,7 @@ func (l *leaf) workingParts() (out []WorkingPart, checks []CheckRow, err error) 
 		}
 		k, known := at[s.Working]
 		if !known {
-			part, err := l.workingPart(s, len(out)+1)
+			part, err := l.workingPart(s, len(out)+1, shown)
 			if err != nil {
 				return nil, nil, err
 			}
@@ -89,7 +90,8 @@ func (l *leaf) workingParts() (out []WorkingPart, checks []CheckRow, err error) 
 	return out, checks, nil
 }
 
-func (l *leaf) workingPart(s *stability.Shown, n int) (WorkingPart, error) {
+// workingPart shows one evaluation. Scopes above it that an earlier one has shown are only pointed at.
+func (l *leaf) workingPart(s *stability.Shown, n int, shown map[*method.Working]string) (WorkingPart, error) {
 	id := "w" + wordsOfInt(n)
 	p := WorkingPart{ID: id}
 	if c := l.leverOf(s.Condition); c != nil {
@@ -99,15 +101,22 @@ func (l *leaf) workingPart(s *stability.Shown, n int) (WorkingPart, error) {
 		p.Title, p.Sheet, p.Work = sheet.Title, l.sheetLink(sheet), workOf(sheet)
 	}
 	for w := s.Working; w != nil; w = w.Above {
-		name := ""
+		scope := ScopeWorking{}
 		if w.Scope != nil {
-			name = w.Scope.Name
+			scope.Name = w.Scope.Name
 		}
-		one, err := l.working(w, id+"-"+wordsOfInt(len(p.Scopes)+1)+"-", s.Symbol)
-		if err != nil {
+		if before, known := shown[w]; known {
+			scope.Before = Link{Text: "shown above", Href: "#" + before}
+			p.Scopes = append([]ScopeWorking{scope}, p.Scopes...)
+			continue
+		}
+		var err error
+		if scope.Working, err = l.working(w, id+"-"+wordsOfInt(len(p.Scopes)+1)+"-", s.Symbol); err != nil {
 			return p, err
 		}
-		p.Scopes = append([]ScopeWorking{{name, one}}, p.Scopes...)
+		scope.Working.Of = wordsOfInt(n) + ", " + scope.Name
+		shown[w] = id
+		p.Scopes = append([]ScopeWorking{scope}, p.Scopes...)
 	}
 	return p, nil
 }

@@ -167,6 +167,7 @@ func (l *leaf) inclinePart(t *stability.Inclining, n int) (InclinePart, error) {
 	}
 	var err error
 	p.Working, err = l.working(t.Working, "i"+wordsOfInt(n)+"-", "KG")
+	p.Working.Of = "inclining test " + p.Key
 	return p, err
 }
 

@@ -218,6 +218,7 @@ func (l *leaf) loadingWorkings(r *capacity.Result) ([]LoadingWorking, error) {
 		if err != nil {
 			return nil, err
 		}
+		working.Of = one.title
 		out = append(out, LoadingWorking{one.title, l.sheetLink(one.working.Sheet), one.working.Sheet.Work, one.why, working})
 	}
 	return out, nil

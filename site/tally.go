@@ -2,6 +2,7 @@ package site
 
 import (
 	"strconv"
+	"strings"
 
 	"hullfile/engine/finding"
 )
@@ -105,7 +106,16 @@ func subjectWords(subject string) string {
 	if subject == "boat" || subject == "weights" || subject == "documents" {
 		return ""
 	}
-	return capital(subject)
+	return capital(spoken(subject))
+}
+
+// spoken gives a subject as a person would say it: "heel_test H1" is heel test H1. Keys stay as they were written.
+func spoken(subject string) string {
+	word, key, found := strings.Cut(subject, " ")
+	if !found {
+		return subject
+	}
+	return strings.ReplaceAll(word, "_", " ") + " " + key
 }
 
 // findingsHere gives the findings that belong on this page, or at one anchor of it.

@@ -11,6 +11,7 @@ import (
 type Working struct {
 	Inputs template.HTML // rows of the table of values that go in
 	Steps  template.HTML // rows of the table of steps
+	Of     string        // which, where a page has several
 	Idle   []StepRow     // steps that do not apply under these conditions
 
 	at map[string]string // anchor of a step by its symbol

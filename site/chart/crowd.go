@@ -45,7 +45,7 @@ type crowd struct {
 
 // crowdPlace is a place with the people in it, at its outer edge.
 type crowdPlace struct {
-	y, z    float64
+	x, y, z float64
 	sitting bool
 	persons int
 }
@@ -66,7 +66,7 @@ func crowdOf(areas []record.CrewArea, persons int) []crowdPlace {
 			continue
 		}
 		persons -= n
-		out = append(out, crowdPlace{max(0, float64(a.Y.V)-inboard), float64(a.Z.V), a.Posture.V == "sitting", n})
+		out = append(out, crowdPlace{float64(a.X.V), max(0, float64(a.Y.V)-inboard), float64(a.Z.V), a.Posture.V == "sitting", n})
 	}
 	if persons > 0 && len(out) > 0 {
 		out[0].persons += persons
@@ -180,7 +180,9 @@ func (w crowd) draw(s *sheet) {
 	s.line("g-lead", keel.x, keel.y, keel.x, max(14, top.y-14))
 	s.line("g-water", 8, level, s.w-8, level)
 	place := placer{bounds: box{4, 4, s.w - 4, s.h - 4}}
-	for _, p := range w.places {
+	far := append([]crowdPlace{}, w.places...)
+	sort.SliceStable(far, func(i, j int) bool { return far[i].x > far[j].x }) // seen from aft: those forward stand behind
+	for _, p := range far {
 		w.person(s, at, p, &place)
 	}
 	w.names(s, at, level, &place)

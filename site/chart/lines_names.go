@@ -21,6 +21,9 @@ func (a sideView) labels(s *sheet, f sideField) {
 		name(s, &profile, "g-label g-b-name", f.side(x, a.water(x)), "water")
 	}
 	for _, r := range a.recesses() {
+		if s.slim() {
+			break // the table names them
+		}
 		name(s, &profile, "g-label", f.side((r.Aft+r.Fore)/2, r.Sole), fit(r.ID, s.w/4))
 	}
 	for _, e := range a.edges() {
@@ -87,14 +90,15 @@ func (a sideView) obstacles(profile, plan *placer, f sideField) {
 	}
 }
 
-// marks draws openings and centres in both views and names them.
+// marks draws openings and centres in both views and names them, the centres first. On a phone there is no room for the
+// names of openings; the table has them.
 func (a sideView) marks(s *sheet, f sideField, profile, plan *placer) {
 	type mark struct {
 		at   point
 		text string
 		in   *placer
 	}
-	var all []mark
+	var openings, centres []mark
 	for _, o := range a.Openings {
 		class := "g-open"
 		if o.Shut {
@@ -107,7 +111,9 @@ func (a sideView) marks(s *sheet, f sideField, profile, plan *placer) {
 			at, over := f.side(p.X, p.Z), f.above(p.X, p.Y)
 			if i == 0 {
 				s.rect(class, around(at.x, at.y, 3))
-				all = append(all, mark{at, fit(o.Name, s.w/3), profile})
+				if !s.slim() {
+					openings = append(openings, mark{at, fit(o.Name, s.w/3), profile})
+				}
 			}
 			s.rect(class, around(over.x, over.y, 3))
 			profile.taken, plan.taken = append(profile.taken, around(at.x, at.y, 4)), append(plan.taken, around(over.x, over.y, 4))
@@ -129,18 +135,18 @@ func (a sideView) marks(s *sheet, f sideField, profile, plan *placer) {
 			}{{f.side(c.v.X, c.v.Z), profile}, {f.above(c.v.X, c.v.Y), plan}} {
 				c.sign(in.at.x, in.at.y)
 				in.p.taken = append(in.p.taken, around(in.at.x, in.at.y, 7))
-				all = append(all, mark{in.at, c.text, in.p})
+				centres = append(centres, mark{in.at, c.text, in.p})
 			}
 		}
 	}
-	for _, m := range all {
+	for _, m := range append(centres, openings...) {
 		name(s, m.in, "g-label", m.at, m.text)
 	}
 }
 
 // inView reports whether a point lies where the views have room for it.
 func (a sideView) inView(p hydrostatics.Vector) bool {
-	return p.X >= a.aft()-2 && p.X <= a.fore()+2 && p.Z >= a.low && p.Z <= a.high && p.Y >= -a.half && p.Y <= a.half
+	return p.X >= a.aft()-2 && p.X <= a.fore()+2 && p.Z >= a.low && p.Z <= a.ceiling() && p.Y >= -a.half && p.Y <= a.half
 }
 
 // buoyancy draws the sign of the centre of buoyancy: a ring with a point.

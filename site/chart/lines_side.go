@@ -103,14 +103,28 @@ func (a sideView) field(s *sheet) sideField {
 	air := (along.hi - along.lo) * 0.03
 	f := sideField{ruler: newTape(along.lo-air, along.hi+air, edge, s.w-2*edge)}
 	f.perMetre = f.length / (f.most - f.least)
-	if most := 320 / (a.high - a.low); f.perMetre > most {
+	ceiling := a.ceiling()
+	if most := 320 / (ceiling - a.low); f.perMetre > most {
 		f.perMetre = most
 		f.length = float64(most * (f.most - f.least))
 	}
-	f.base = top + float64(a.high*f.perMetre)
+	f.base = top + float64(ceiling*f.perMetre)
 	foot := f.base - float64(a.low*f.perMetre)
 	f.middle = foot + between + float64(a.half*f.perMetre)
 	return f
+}
+
+// ceiling is the greatest height that the profile shows: that of the hull, or of an opening in what stands on it.
+func (a sideView) ceiling() float64 {
+	most := a.high
+	for _, o := range a.Openings {
+		for _, p := range o.At {
+			if p.Z <= a.high+2.5 && p.X > a.aft()-2 && p.X < a.fore()+2 {
+				most = max(most, p.Z)
+			}
+		}
+	}
+	return most
 }
 
 func (a sideView) draw(s *sheet) {

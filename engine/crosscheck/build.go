@@ -8,8 +8,10 @@ import (
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
 	"hullfile/engine/inspection"
+	"hullfile/engine/method"
 	"hullfile/engine/record"
 	"hullfile/engine/seam"
+	"hullfile/engine/weld"
 )
 
 // Question is one named question that the build record is asked.
@@ -31,6 +33,8 @@ type build struct {
 // Books is what the questions need from other trades.
 type Books struct {
 	Inspections *inspection.Result
+	Library     *method.Library
+	Ranges      *weld.Ranges
 	Needed      func(panel string) (mm float64, known bool) // thickness that the structure asks of a panel
 }
 

@@ -2,11 +2,14 @@ package crosscheck
 
 import (
 	"fmt"
+	"io/fs"
+	"sync"
 	"testing"
 
 	"hullfile/content"
 	"hullfile/engine/finding"
 	"hullfile/engine/inspection"
+	"hullfile/engine/method"
 	"hullfile/engine/record"
 	"hullfile/engine/seam"
 	"hullfile/engine/unit"
@@ -118,21 +121,38 @@ func weldOf(id, joint, by string, d int, from, to string) record.Weld {
 	}
 }
 
+// shelf is what the questions are judged by, read once.
+var shelf = sync.OnceValues(func() (s struct {
+	limits  *inspection.Limits
+	ranges  *weld.Ranges
+	library *method.Library
+}, err error,
+) {
+	if s.limits, err = inspection.LoadLimits(content.Files); err != nil {
+		return s, err
+	}
+	if s.ranges, err = weld.LoadRanges(content.Files); err != nil {
+		return s, err
+	}
+	sheets, err := fs.Sub(content.Files, "methods")
+	if err != nil {
+		return s, err
+	}
+	s.library, err = method.NewLibrary(sheets, nil)
+	return s, err
+})
+
 // asked gives what is found about the first hull of a yard.
 func asked(t testing.TB, y *record.Yard) []finding.Finding {
 	t.Helper()
-	limits, err := inspection.LoadLimits(content.Files)
+	s, err := shelf()
 	if err != nil {
 		t.Fatal(err)
 	}
-	ranges, err := weld.LoadRanges(content.Files)
-	if err != nil {
-		t.Fatal(err)
-	}
-	m := seam.NewMap(seam.NewStock(y, ranges), y.Hulls[0])
-	looks := inspection.Assess(m, limits, func(string) (float64, bool) { return 0, false })
+	m := seam.NewMap(seam.NewStock(y, s.ranges), y.Hulls[0])
+	looks := inspection.Assess(m, s.limits, func(string) (float64, bool) { return 0, false })
 	needed := func(panel string) (float64, bool) { return 5.5, panel == "B1" }
-	return Build(y, m, papers(y.Hulls[0]), Books{Inspections: &looks, Needed: needed})
+	return Build(y, m, papers(y.Hulls[0]), Books{Inspections: &looks, Needed: needed, Library: s.library, Ranges: s.ranges})
 }
 
 func TestASoundBuildRecord(t *testing.T) {

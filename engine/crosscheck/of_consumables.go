@@ -103,6 +103,12 @@ func fillerTooSoon(b *build) []told {
 	})
 }
 
+// Metal above the bare triangle of a fillet, and the part of the wire that stays in the seam (practice).
+const (
+	overTheFlat = 1.15
+	wireStays   = 0.95
+)
+
 // fillerDensity of aluminium-magnesium wire, kg/m³ (own arithmetic elsewhere uses the same; tables of makers differ by up to 8 %).
 const fillerDensity = 2660
 

@@ -3,12 +3,14 @@ package crosscheck
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
 	"hullfile/engine/seam"
 	"hullfile/engine/unit"
+	"hullfile/engine/weld"
 )
 
 // outsideWindow finds welds whose readings are outside what their procedure leaves.
@@ -78,16 +80,11 @@ func otherGas(b *build) []told {
 	return all
 }
 
-// How far wire in and metal laid may differ before one of the figures is doubted, the part of the wire that stays in the
-// seam, and the metal above the bare triangle (practice).
-const (
-	wireDiffers = 0.25
-	wireStays   = 0.95
-	overTheFlat = 1.15
-)
+// wireDiffers is how far wire in and metal laid may differ before one of the figures is doubted (practice).
+const wireDiffers = 0.25
 
-// wireAgainstLeg finds fillets of one run for which wire feed, travel speed and throat cannot all be true: feed x area of the
-// wire x what stays = area of the bead x speed.
+// wireAgainstLeg finds fillets of one run for which wire feed, travel speed and throat cannot all be true, by the sheet of
+// arc energy: the section that the wire fills over that of the fillet.
 func wireAgainstLeg(b *build) []told {
 	var all []told
 	for _, j := range b.Joints {
@@ -95,22 +92,65 @@ func wireAgainstLeg(b *build) []told {
 			continue
 		}
 		for _, w := range j.Welds {
-			c := b.Consumables[w.Filler.V]
-			throat := w.Throat
-			if !throat.Set {
-				throat = j.Record.Throat
+			as := *w
+			if !as.Throat.Set {
+				as.Throat = j.Record.Throat
 			}
-			if c == nil || !c.Diameter.Set || !w.Feed.Set || !w.Speed.Set || !throat.Set || w.Runs.V > 1 {
+			ratio, known := b.reckoned(&as, "r_w")
+			if !known || w.Runs.V > 1 || math.Abs(ratio-1) <= wireDiffers {
 				continue
 			}
-			in := float64(w.Feed.V) * 1000 * math.Pi / 4 * float64(c.Diameter.V) * float64(c.Diameter.V) * wireStays
-			laid := float64(throat.V) * float64(throat.V) * overTheFlat * float64(w.Speed.V) // a fillet of equal legs: z²/2 = a²
-			if ratio := in / laid; math.Abs(ratio-1) > wireDiffers {
-				all = append(all, tell("weld "+w.ID, "measure the throat, and read feed and speed again", at(w.Feed.At, w.Speed.At, throat.At),
-					"weld %s: wire of %s mm at %s m/min gives %s times the metal of a throat of %s mm at %s mm/min", w.ID, unit.Plain(c.Diameter.V), unit.Plain(w.Feed.V),
-					unit.Text(ratio, 2), unit.Plain(throat.V), unit.Plain(w.Speed.V)))
-			}
+			all = append(all, tell("weld "+w.ID, "measure the throat, and read feed and speed again", at(w.Feed.At, w.Speed.At, as.Throat.At),
+				"weld %s: wire fed at %s m/min gives %s times the metal of a throat of %s mm at %s mm/min", w.ID, unit.Plain(w.Feed.V), unit.Text(ratio, 2), unit.Plain(as.Throat.V), unit.Plain(w.Speed.V)))
 		}
 	}
 	return all
+}
+
+// reckoned gives a value of the sheet of arc energy for a weld.
+func (b *build) reckoned(w *record.Weld, symbol string) (v float64, known bool) {
+	p := b.Procedure(w.Procedure, w.Revision)
+	if b.books.Library == nil || b.books.Ranges == nil || p == nil || !w.Speed.Set {
+		return 0, false
+	}
+	working := weld.Heat(b.books.Library, b.books.Ranges, w, p, b.Consumables[w.Filler.V])
+	if working == nil {
+		return 0, false
+	}
+	return working.Value(symbol)
+}
+
+// heatAbove is how much more heat than its test a weld may have (ISO 15614-2:2005, where strength beside the seam counts; recalled).
+const heatAbove = 1.25
+
+// tooMuchHeat finds welds with more heat for a millimetre than the test pieces of their procedure leave. Welds of a machine that
+// shapes the current are not asked: volts times amperes is no measure of its power.
+func tooMuchHeat(b *build) []told {
+	var all []told
+	b.each(func(_ *seam.Joint, w *record.Weld, p *record.Procedure) {
+		most, of := b.hottest(p)
+		if of == nil || p.Pulsed.V || !w.Volts.Set || !w.Amperes.Set {
+			return
+		}
+		symbol := map[string]string{"arc energy": "E", "heat input": "Q"}[of.HeatBasis.V]
+		if v, known := b.reckoned(w, symbol); known && v > float64(heatAbove*most) {
+			all = append(all, tell("weld "+w.ID, "look at the plate beside the seam, and at whether the readings were right", at(w.Volts.At, w.Speed.At, of.Heat.At),
+				"weld %s: %s of %s kJ/mm; test %s of %s was welded with %s", w.ID, of.HeatBasis.V, unit.Text(v, 2), of.ID, named(p), unit.Text(most, 2)))
+		}
+	})
+	return all
+}
+
+// hottest gives the test of a procedure with the most heat; nil where none says how much, or of which kind.
+func (b *build) hottest(p *record.Procedure) (most float64, of *record.ProcedureTest) {
+	keys := p.Tests.V
+	if p.Test.Set {
+		keys = append(slices.Clone(keys), p.Test.V)
+	}
+	for _, key := range keys {
+		if t := b.Tests[key]; t != nil && t.Heat.Set && t.HeatBasis.Set && float64(t.Heat.V) > most {
+			most, of = float64(t.Heat.V), t
+		}
+	}
+	return most, of
 }

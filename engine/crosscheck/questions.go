@@ -32,6 +32,7 @@ func Questions() []Question {
 		{"weld-silicon", shortfall, "silicon filler went into metal with magnesium", siliconFiller},
 		{"weld-throat", contradiction, "the throat of a joint is outside the range of its procedure", outsideThroat},
 		{"weld-readings", doubt, "readings of a weld are outside the window of its procedure", outsideWindow},
+		{"weld-heat", doubt, "a weld had more heat than the test of its procedure leaves", tooMuchHeat},
 		{"weld-interpass", contradiction, "a weld was hotter between runs than its procedure leaves", tooHot},
 		{"weld-interpass-read", doubt, "a weld of several runs has no temperature between them", noTemperature},
 		{"weld-gas", doubt, "a weld was made under another gas than its procedure names", otherGas},

@@ -128,6 +128,9 @@ func ofProceduresAndWelders() []row {
 			func(_ *record.Yard, h *record.Hull) { h.Welds[1].Throat = put(unit.MM(5)) }},
 		{"22", "weld-readings", "weld W1", "current 195 A, procedure 150 to 190", func(_ *record.Yard, h *record.Hull) { h.Welds[0].Amperes = put(unit.Ampere(195)) },
 			func(_ *record.Yard, h *record.Hull) { h.Welds[0].Amperes = put(unit.Ampere(190)) }},
+		// MIG: 0.8 x 60 x 22 x 171 / (1000 x 500) = 0.361 kJ/mm; 1.25 x 0.288 = 0.360. Own arithmetic; efficiency EN 1011-1.
+		{"22", "weld-heat", "weld W1", "heat input of 0.36 kJ/mm; test T1 of procedure WB revision 1 was welded with 0.29", func(y *record.Yard, _ *record.Hull) { heat(y, 0.288) },
+			func(y *record.Yard, _ *record.Hull) { heat(y, 0.29) }},
 		{"23", "weld-interpass", "weld W1", "reached 95 °C", func(_ *record.Yard, h *record.Hull) { h.Welds[0].Interpass = put(unit.Celsius(95)) },
 			func(_ *record.Yard, h *record.Hull) { h.Welds[0].Interpass = put(unit.Celsius(90)) }},
 		{"23", "weld-interpass-read", "welds", "W1", func(_ *record.Yard, h *record.Hull) { h.Welds[0].Interpass = record.Val[unit.Celsius]{} },
@@ -195,6 +198,12 @@ func ofProceduresAndWelders() []row {
 		{"35", "filler-mass", "consumable F1", "need 0.1 kg", func(y *record.Yard, _ *record.Hull) { y.Stock.Consumables[0].Mass = put(unit.KG(0.078)) },
 			func(y *record.Yard, _ *record.Hull) { y.Stock.Consumables[0].Mass = put(unit.KG(0.08)) }},
 	}
+}
+
+// heat rests the butt procedure on a test with so much heat input.
+func heat(y *record.Yard, kJ float64) {
+	y.Welding.Tests = []record.ProcedureTest{{Entry: entry("T1"), Heat: put(unit.KJPerMM(kJ)), HeatBasis: put("heat input")}}
+	y.Welding.Procedures[1].Test = put("T1")
 }
 
 // second gives the yard another lot of the same filler, F2.

@@ -73,3 +73,18 @@ func GroupOf(alloy string) string {
 	}
 	return ""
 }
+
+// Short gives a joint in few words: butt, 6.0 to 4.0 mm, shell.
+func Short(j *record.Joint) string {
+	text := j.Type.V
+	switch {
+	case j.Thickness.Set && j.OtherThick.Set && j.Thickness.V != j.OtherThick.V:
+		text += ", " + unit.Text(j.Thickness.V, 1) + " to " + unit.Text(j.OtherThick.V, 1) + " mm"
+	case j.Thickness.Set:
+		text += ", " + unit.Text(j.Thickness.V, 1) + " mm"
+	}
+	if j.Throat.Set {
+		text += ", a " + unit.Text(j.Throat.V, 1)
+	}
+	return text + ", " + j.Category.V
+}

@@ -1,0 +1,304 @@
+package site
+
+import (
+	"cmp"
+	"html/template"
+	"slices"
+	"strings"
+
+	"hullfile/engine/limits"
+	"hullfile/engine/running"
+	"hullfile/engine/unit"
+)
+
+// HoursPage keeps the running hours and says what they prove.
+type HoursPage struct {
+	Says     HoursSays
+	Picture  Drawing
+	Promises []PromisePart
+	Pool     []PoolRow
+	Places   []PlaceRow
+	Looks    []LookPart
+	Ladder   []RungRow
+	Equal    EqualPart
+	Spots    SpotsPart
+	Log      []HoursRow
+	Checks   []CheckRow
+	Assumed  []AssumptionRow
+	Findings []FindingRow
+	Notes    []Note
+	Caution  template.HTML
+}
+
+// HoursSays is the answer about the hours; the cover says it too.
+type HoursSays struct {
+	Tally
+	Rows  int
+	Hours string
+	Claim string // what is shown, one sentence
+	But   string // what is not
+	Risk  string // hours since the last look
+	Why   string // why nothing is shown
+}
+
+// PromisePart is a warranty against what the hours show.
+type PromisePart struct {
+	Part    string
+	Years   string
+	Yearly  string
+	Hours   string // empty where the yearly hours are not written
+	Note    string
+	Place   Link
+	Picture Drawing
+	Rows    []ShownRow
+	Needed  []LineRow
+	Working []LineRow
+}
+
+// ShownRow is what one slope and confidence show.
+type ShownRow struct {
+	Slope, Confidence            string
+	Scale, All, FirstYear, Tenth string
+	Said                         bool // the one of the first sentence
+}
+
+// PoolRow is what one hull brings.
+type PoolRow struct {
+	Number  string
+	Here    bool
+	Hours   Figure
+	Cracked bool
+	AtRisk  string
+	Why     string
+}
+
+// PlaceRow is one place with the last look at it.
+type PlaceRow struct {
+	Name     string
+	Looks    string
+	At       string
+	Method   string
+	Smallest Figure
+	Cracks   int
+}
+
+// LookPart is one look.
+type LookPart struct {
+	ID          string
+	Key         string
+	Facts       []Fact
+	Note        string
+	At          string
+	Date        string
+	Indications []IndicationRow
+	Findings    []FindingRow
+}
+
+// IndicationRow is one thing found.
+type IndicationRow struct {
+	Place  string
+	Size   Figure
+	Is     string
+	Crack  bool
+	Action string
+	Record Link
+}
+
+// RungRow is one step of the ladder of looks.
+type RungRow struct {
+	Hours string
+	Look  Link
+	At    string
+	Due   bool
+}
+
+// EqualPart is the hours turned into hours of service.
+type EqualPart struct {
+	Why     string
+	G       string
+	Counted string
+	Left    string
+	Hours   string
+	Power   string
+	Mean    string
+	Outside bool
+	Facts   []Fact
+}
+
+// HoursRow is one entry of the log.
+type HoursRow struct {
+	ID       string
+	Date     string
+	From, To string
+	Hours    string
+	Load     Figure
+	Wave     Figure
+	Speed    Figure
+	G        Figure
+	Note     string
+	Place    Link
+	Findings []FindingRow
+}
+
+func (l *leaf) hoursPage() (HoursPage, error) {
+	r := &l.dossier.Hours
+	notes, err := l.notesFor("hours")
+	if err != nil {
+		return HoursPage{}, err
+	}
+	p := HoursPage{
+		Says: l.hoursSays(), Picture: l.hoursPicture(), Places: placeRows(r), Equal: l.equalPart(r), Spots: l.spotsPart(), Checks: l.checkRows(r.Checks),
+		Assumed: l.assumed(r.Assumptions), Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["hours"],
+	}
+	for i := range r.Promises {
+		p.Promises = append(p.Promises, l.promisePart(r, &r.Promises[i]))
+	}
+	for i, e := range r.Pool {
+		p.Pool = append(p.Pool, PoolRow{e.Number, i == 0, has(e.Why == "", unit.Text(e.Hours, 1), e.Why), e.Cracked, unit.Text(e.AtRisk, 1), e.Why})
+	}
+	for i := range r.Looks {
+		p.Looks = append(p.Looks, l.lookPart(&r.Looks[i]))
+	}
+	for i := range r.Ladder {
+		p.Ladder = append(p.Ladder, l.rungRow(&r.Ladder[i]))
+	}
+	for i := range r.Rows {
+		p.Log = append(p.Log, l.hoursRow(&r.Rows[i]))
+	}
+	return p, nil
+}
+
+func (l *leaf) hoursSays() HoursSays {
+	r := &l.dossier.Hours
+	s := HoursSays{Tally: tally(r.Checks), Rows: len(r.Rows), Hours: unit.Text(r.Logged, 0), Claim: closed(r.Claim.Says), But: closed(r.Claim.But), Risk: closed(r.Claim.Risk)}
+	if !r.Claim.Has {
+		s.Why = r.Claim.Why
+	}
+	return s
+}
+
+func (l *leaf) promisePart(r *running.Result, w *running.Promise) PromisePart {
+	rec := w.Record
+	p := PromisePart{Part: rec.Part.V, Years: unit.Plain(rec.Years.V), Note: rec.Note.V, Place: l.place(rec.Entry.At)}
+	if !w.Has {
+		return p
+	}
+	p.Yearly, p.Hours, p.Picture = unit.Plain(rec.Yearly.V), unit.Text(w.Hours, 0), l.boundPicture(w)
+	for _, s := range w.Shown {
+		p.Rows = append(p.Rows, ShownRow{unit.Plain(s.Slope), unit.Text(100*s.Confidence, 0), unit.Text(s.Scale, 0), percentDown(s.All), percentDown(s.FirstYear), unit.Text(s.Tenth, 0), s.Slope == 1 && s.Confidence == r.Claim.Confidence})
+	}
+	for _, n := range w.Needed {
+		p.Needed = append(p.Needed, LineRow{Name: "one boat, slope " + unit.Plain(n.Slope), Text: "run without a crack", Result: unit.Text(n.Hours, 0) + " h"})
+	}
+	if w.Boats > 0 {
+		p.Needed = append(p.Needed, LineRow{Name: "or boats that each run all " + p.Hours + " h", Text: "whatever the slope", Result: wordsOfInt(w.Boats)})
+	}
+	p.Working = claimWorking(r, w)
+	return p
+}
+
+// percentDown gives a part in percent, rounded down to a tenth.
+func percentDown(v float64) string { return unit.Text(float64(int64(1000*v+1e-9))/10, 1) }
+
+// claimWorking shows how the first sentence was reckoned.
+func claimWorking(r *running.Result, w *running.Promise) []LineRow {
+	c := &r.Claim
+	if !c.Has {
+		return nil
+	}
+	var parts []string
+	for _, e := range r.Pool {
+		if e.Why == "" {
+			parts = append(parts, unit.Text(e.Hours, 1))
+		}
+	}
+	factor := "χ²(" + unit.Plain(c.Confidence) + "; 2 × " + wordsOfInt(c.Cracked) + " + 2) / 2"
+	if c.Cracked == 0 {
+		factor = "−ln(1 − " + unit.Plain(c.Confidence) + ")"
+	}
+	out := []LineRow{
+		{"hours that count", strings.Join(parts, " + "), unit.Text(c.Hours, 1) + " h", "each hull up to its last look, or to the last clean look before a crack", basis("derived")},
+		{"factor", factor, unit.Text(c.Factor, 3), "NIST/SEMATECH e-Handbook of Statistical Methods, 8.4.5.1; the form with failures from general texts on reliability", basis("read")},
+		{"mean time to a first crack, at least", unit.Text(c.Hours, 1) + " / " + unit.Text(c.Factor, 3), unit.Text(c.MeanTime, 1) + " h", "the same", basis("read")},
+	}
+	if s, ok := w.At(1, c.Confidence); ok {
+		out = append(out, LineRow{"boats that run " + unit.Text(w.Hours, 0) + " h without a crack, at least", "exp(−" + unit.Text(w.Hours, 0) + " / " + unit.Text(c.MeanTime, 1) + ")", percentDown(s.All) + " %", "law of a chance that does not change with age", basis("derived")})
+	}
+	if s, ok := w.At(2, c.Confidence); ok {
+		out = append(out, LineRow{"the same with slope 2", "exp(−(" + unit.Text(w.Hours, 0) + " / " + unit.Text(s.Scale, 1) + ")²), " + unit.Text(s.Scale, 1) + " = (ΣT² / " + unit.Text(c.Factor, 3) + ")^½", percentDown(s.All) + " %", "Weibull's law with a slope that is chosen (Abernethy)", basis("derived")})
+	}
+	return out
+}
+
+func placeRows(r *running.Result) []PlaceRow {
+	var out []PlaceRow
+	for _, p := range r.Places {
+		if p.Last == nil {
+			continue
+		}
+		rec := p.Last.Record
+		out = append(out, PlaceRow{p.Name, wordsOfInt(p.Looks), unit.Text(rec.Meter.V, 1), rec.Method.V, has(rec.Smallest.Set, unit.Plain(rec.Smallest.V), "not recorded"), p.Cracks})
+	}
+	return out
+}
+
+func (l *leaf) lookPart(k *running.Look) LookPart {
+	rec := k.Record
+	subject := "look " + rec.ID
+	p := LookPart{ID: l.anchor(subject), Key: rec.ID, At: unit.Text(rec.Meter.V, 1), Date: rec.Date.V.Long(), Facts: onlyWritten(l.fields(rec, "note", "date", "at_h")), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject))}
+	l.linkFacts(p.Facts)
+	for i := range rec.Indications {
+		ind := &rec.Indications[i]
+		p.Indications = append(p.Indications, IndicationRow{ind.Place.V, has(ind.Size.Set, unit.Plain(ind.Size.V), "not recorded"), ind.Is.V, ind.Is.V != "no crack", ind.Action.V, l.place(ind.At)})
+	}
+	return p
+}
+
+func (l *leaf) rungRow(s *running.Rung) RungRow {
+	row := RungRow{Hours: unit.Text(s.Hours, 0), Due: s.Due}
+	if s.Look != nil && s.Look.Record != nil {
+		row.Look, row.At = l.subjectAs("look "+s.Look.Record.ID, s.Look.Record.ID), unit.Text(s.Look.Record.Meter.V, 1)
+	}
+	return row
+}
+
+func (l *leaf) equalPart(r *running.Result) EqualPart {
+	e := &r.Equal
+	p := EqualPart{Why: e.Why, Facts: onlyWritten(l.fields(&l.hull.Service))}
+	if !e.Has {
+		return p
+	}
+	p.G, p.Counted, p.Hours, p.Power, p.Mean, p.Outside = unit.Text(e.G, 2), unit.Text(e.Counted, 0), unit.Text(e.Hours, 0), unit.Plain(e.Power), unit.Text(e.MeanTime, 0), e.Outside
+	if e.Left > 0.05 {
+		p.Left = unit.Text(e.Left, 0)
+	}
+	return p
+}
+
+func (l *leaf) hoursRow(r *running.Row) HoursRow {
+	rec := r.Record
+	subject := "hours " + rec.ID
+	return HoursRow{
+		ID: l.anchor(subject), Date: rec.Date.V.Long(), From: unit.Text(rec.From.V, 1), To: unit.Text(rec.To.V, 1), Hours: unit.Text(r.Hours, 1), Load: measured(rec.Load, "kg"),
+		Wave: has(rec.Wave.Set, unit.Plain(rec.Wave.V), "not recorded"), Speed: has(rec.Speed.Set, unit.Plain(rec.Speed.V), "not recorded"), G: has(r.G > 0, unit.Text(r.G, 1), "not reckoned"),
+		Note: rec.Note.V, Place: l.place(rec.At), Findings: l.findingsHere(l.anchor(subject)),
+	}
+}
+
+// hardestFirst puts the seas met in order: records and trials as they stand, then the log by impacts.
+func hardestFirst(all []limits.Met) []limits.Met {
+	out := slices.Clone(all)
+	logged := func(m limits.Met) int {
+		if strings.HasPrefix(m.Subject, "hours ") {
+			return 1
+		}
+		return 0
+	}
+	slices.SortStableFunc(out, func(a, b limits.Met) int {
+		if c := cmp.Compare(logged(a), logged(b)); c != 0 || logged(a) == 0 {
+			return c
+		}
+		return cmp.Compare(b.Reckoned, a.Reckoned)
+	})
+	return out
+}

@@ -63,6 +63,7 @@ func (b *book) subjects() {
 	for _, t := range d.Trials.Trials {
 		add("trial "+t.Record.ID, trialsPath, b.anchors.take("trial-"+t.Record.ID))
 	}
+	b.underwaySubjects(add)
 	for _, doc := range d.Documents.Documents {
 		add("document "+doc.Record.ID, documentsPath, b.anchors.take("document-"+doc.Record.ID))
 	}
@@ -116,6 +117,7 @@ func (b *book) disciplines() {
 	of(afloatPath, d.Stability.Checks, d.Stability.Findings)
 	of(loadingPath, d.Capacity.Checks, d.Capacity.Findings)
 	of(trialsPath, d.Trials.Checks, d.Trials.Findings)
+	b.underwayDisciplines(of)
 	of(documentsPath, d.Documents.Checks, d.Documents.Findings)
 }
 

@@ -25,6 +25,10 @@ type CoverPage struct {
 	Plates      LoadingSays
 	Trials      Discipline
 	Speeds      TrialsSays
+	Ride        Discipline
+	Hits        RideSays
+	Hours       Discipline
+	Run         HoursSays
 	Documents   Discipline
 	Papers      DocumentsSays
 	Open        []FindingRow
@@ -68,6 +72,8 @@ func (l *leaf) coverPage() (CoverPage, error) {
 		Afloat: l.discipline(afloatPath, l.afloatChecks()), Floats: l.afloatSays(),
 		Loading: l.discipline(loadingPath, d.Capacity.Checks), Plates: l.loadingSays(),
 		Trials: l.discipline(trialsPath, d.Trials.Checks), Speeds: l.trialsSays(),
+		Ride: l.discipline(ridePath, d.Ride.Checks), Hits: l.rideSays(),
+		Hours: l.discipline(hoursPath, d.Hours.Checks), Run: l.hoursSays(),
 		Documents: l.discipline(documentsPath, d.Documents.Checks), Papers: l.documentsSays(),
 		AllFindings: Link{Href: l.to(findingsPath, "")}, HowToCheck: Link{Href: l.to(documentsPath, "hashes")},
 		Root: l.root, About: l.press.notes["about"], Caution: l.press.notes["cautions"],

@@ -26,7 +26,7 @@ type press struct {
 
 // pageKinds are the templates that a page can be made of: NAME.html defines "main".
 var pageKinds = []string{
-	"cover", "findings", "boat", "structure", "panel", "weight", "afloat", "loading", "trials", "documents", "methods", "sheet", "proofs", "records", "record", "register", "ready",
+	"cover", "findings", "boat", "structure", "panel", "weight", "afloat", "loading", "trials", "prediction", "ride", "limits", "hours", "documents", "methods", "sheet", "proofs", "records", "record", "register", "ready",
 }
 
 func newPress(job Job) (*press, error) {
@@ -35,7 +35,7 @@ func newPress(job Job) (*press, error) {
 	if p.pages, p.parts, err = parsePages(templates.Files); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
-	if p.style, err = joined(templates.Files, "book.css", "chart.css", "print.css"); err != nil {
+	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css"); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
 	if p.script, err = fs.ReadFile(templates.Files, "book.js"); err != nil {

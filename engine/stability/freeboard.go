@@ -87,8 +87,8 @@ func (p Plane) attitude() hydrostatics.Attitude {
 func (j *judge) freeboards() {
 	for i := range j.hull.Freeboards {
 		f := j.floated(&j.hull.Freeboards[i])
-		j.out.Freeboards = append(j.out.Freeboards, f)
 		j.holdFreeboards(&f)
+		j.out.Freeboards = append(j.out.Freeboards, f)
 	}
 }
 

@@ -185,9 +185,13 @@ func TestFreeboardsAgainstWeights(t *testing.T) {
 			}
 		}
 		h.Freeboards = []record.FreeboardTest{f}
-		c := check(t, assess(t, h, prism()), "freeboard-mass", "freeboard F1")
+		r := assess(t, h, prism())
+		c := check(t, r, "freeboard-mass", "freeboard F1")
 		if c.Standing != row.want {
 			t.Errorf("freeboards of %g mm: %s: %s", row.mm, c.Standing, c.Says)
+		}
+		if got := r.Freeboards[0].Reckoned; math.Abs(got-1200) > 1e-6 {
+			t.Errorf("the items on board are %v kg in the result, want 1200", got)
 		}
 	}
 }

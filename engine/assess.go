@@ -26,9 +26,11 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 	d.Identity = identity.Assess(y, h)
 	d.onTheWater(root)
 	d.built(y, ref)
+	d.seamed(y, ref)
 	d.Documents = document.Assess(root, h)
 	d.underway(y, ref, root)
 	d.Records = crosscheck.Assess(y, h, &d.Documents)
+	d.questioned(y, ref)
 	d.collect(y)
 	return d
 }

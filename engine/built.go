@@ -3,6 +3,7 @@ package engine
 import (
 	"io/fs"
 
+	"hullfile/engine/inspection"
 	"hullfile/engine/record"
 	"hullfile/engine/stock"
 	"hullfile/engine/weld"
@@ -12,6 +13,7 @@ import (
 type Building struct {
 	Lots  *stock.Limits
 	Welds *weld.Ranges
+	Flaws *inspection.Limits
 }
 
 func loadBuilding(content fs.FS) (Building, error) {
@@ -20,7 +22,11 @@ func loadBuilding(content fs.FS) (Building, error) {
 		return Building{}, err
 	}
 	welds, err := weld.LoadRanges(content)
-	return Building{Lots: lots, Welds: welds}, err
+	if err != nil {
+		return Building{}, err
+	}
+	flaws, err := inspection.LoadLimits(content)
+	return Building{Lots: lots, Welds: welds, Flaws: flaws}, err
 }
 
 // built judges what is on record of the building of the hull.

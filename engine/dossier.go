@@ -9,6 +9,7 @@ import (
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
 	"hullfile/engine/identity"
+	"hullfile/engine/inspection"
 	"hullfile/engine/limits"
 	"hullfile/engine/lines"
 	"hullfile/engine/loading"
@@ -19,6 +20,7 @@ import (
 	"hullfile/engine/ride"
 	"hullfile/engine/running"
 	"hullfile/engine/scantling"
+	"hullfile/engine/seam"
 	"hullfile/engine/stability"
 	"hullfile/engine/stock"
 	"hullfile/engine/tracklog"
@@ -29,29 +31,32 @@ import (
 
 // Dossier is everything that is known about one hull.
 type Dossier struct {
-	Builder    *record.Builder
-	Hull       *record.Hull
-	Structure  scantling.Result
-	Weight     weight.Result
-	Lines      lines.Result
-	Loading    loading.Result   // the conditions
-	Stability  stability.Result // righting levers and checks afloat
-	Capacity   capacity.Result  // load, persons and plates
-	Identity   identity.Result  // the hull identification number
-	Logs       tracklog.Result  // what instruments wrote down, held against the runs
-	Trials     trial.Result     // runs completed from the logs
-	Moves      manoeuvre.Result // acceleration, turning, stopping, noise, sight
-	Prediction planing.Result   // trim, resistance and power at speed
-	Ride       ride.Result      // impacts recorded under way
-	Limits     limits.Result    // how fast in which sea
-	Hours      running.Result   // running hours and what they prove
-	Details    detail.Result    // welded details ranked
-	Classes    []detail.Class   // that a record may name
-	Stock      stock.Result     // metal against certificates, parts against lots
-	Welding    weld.Result      // procedures and people against their tests, strength and consumption of seams
-	Documents  document.Result
-	Records    crosscheck.Result // the records held against each other
-	Proofs     proof.Sheet
+	Builder     *record.Builder
+	Hull        *record.Hull
+	Structure   scantling.Result
+	Weight      weight.Result
+	Lines       lines.Result
+	Loading     loading.Result    // the conditions
+	Stability   stability.Result  // righting levers and checks afloat
+	Capacity    capacity.Result   // load, persons and plates
+	Identity    identity.Result   // the hull identification number
+	Logs        tracklog.Result   // what instruments wrote down, held against the runs
+	Trials      trial.Result      // runs completed from the logs
+	Moves       manoeuvre.Result  // acceleration, turning, stopping, noise, sight
+	Prediction  planing.Result    // trim, resistance and power at speed
+	Ride        ride.Result       // impacts recorded under way
+	Limits      limits.Result     // how fast in which sea
+	Hours       running.Result    // running hours and what they prove
+	Details     detail.Result     // welded details ranked
+	Classes     []detail.Class    // that a record may name
+	Stock       stock.Result      // metal against certificates, parts against lots
+	Welding     weld.Result       // procedures and people against their tests, strength and consumption of seams
+	Seams       *seam.Map         // the build record, linked
+	Coverage    seam.Coverage     // how far the seams are covered by evidence
+	Inspections inspection.Result // imperfections and tests of tightness, judged
+	Documents   document.Result
+	Records     crosscheck.Result // the records held against each other
+	Proofs      proof.Sheet
 
 	Checks      []finding.Check      // of all disciplines, in the order of the contents
 	Findings    []finding.Finding    // of all disciplines, in the order in which they are told

@@ -162,7 +162,7 @@ func (l *leaf) conditionRow(c *loading.Condition) ConditionRow {
 	of := func(ok bool, v float64, n int) Figure { return has(ok, unit.Text(v, n), why) }
 	fl := c.Floats
 	return ConditionRow{
-		Link: l.subjectAs("condition "+c.ID, c.Title), Persons: wordsOfInt(c.Persons), Mass: has(c.Mass > 0, mass(c.Mass), why), Why: c.Why,
+		Link: l.subjectAs("condition "+c.ID, c.Title), Persons: wordsOfInt(c.Persons), Mass: has(c.Whole, mass(c.Mass), why), Why: c.Why,
 		X: of(c.Whole, c.Centre.X, 3), Y: of(c.Whole, c.Centre.Y, 3), Z: of(c.Whole, c.Centre.Z, 3),
 		Draught: of(fl, a.Draught, 3), Trim: of(fl, a.Rest.Trim*180/math.Pi, 2), Heel: of(fl, c.Heel, 1),
 		Aft: of(fl, a.Freeboard[0], 3), Mid: of(fl, a.Freeboard[1], 3), Fore: of(fl, a.Freeboard[2], 3), Least: of(fl, c.Least, 3),
@@ -176,11 +176,12 @@ func (l *leaf) conditionPart(c *loading.Condition, n int) ConditionPart {
 	if first := slices.IndexFunc(l.dossier.Loading.Conditions, func(o loading.Condition) bool { return o.ID == c.ID }); first != n {
 		id = ""
 	}
-	p := ConditionPart{ID: id, Title: c.Title, Why: c.Why, Sum: LoadRow{Name: "together", Mass: mass(c.Mass)}}
+	p := ConditionPart{ID: id, Title: c.Title, Why: c.Why, Sum: LoadRow{Name: "not all of it"}}
 	if id != "" {
 		p.Findings = l.findingsHere(id)
 	}
 	if c.Whole {
+		p.Sum.Name, p.Sum.Mass = "together", mass(c.Mass)
 		p.Sum.X, p.Sum.Y, p.Sum.Z = unit.Text(c.Centre.X, 3), unit.Text(c.Centre.Y, 3), unit.Text(c.Centre.Z, 3)
 	}
 	if c.Record != nil {

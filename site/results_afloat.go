@@ -38,8 +38,9 @@ func afloatResult(load *loading.Result, s *stability.Result) object {
 	conditions := []object{}
 	for i := range load.Conditions {
 		c := &load.Conditions[i]
-		o := object{"key": c.ID, "kind": c.Kind, "mass_kg": full(c.Mass), "whole": c.Whole, "floats": c.Floats}
+		o := object{"key": c.ID, "kind": c.Kind, "whole": c.Whole, "floats": c.Floats}
 		if c.Whole {
+			o["mass_kg"] = full(c.Mass)
 			o["x_m"], o["y_m"], o["z_m"] = full(c.Centre.X), full(c.Centre.Y), full(c.Centre.Z)
 		}
 		if c.Floats {

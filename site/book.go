@@ -32,6 +32,7 @@ type book struct {
 	sheets     []*method.Sheet
 	records    []record.File
 	isRecord   map[string]bool
+	tracks     map[string]string // pages of logs, runs and manoeuvres by their subject
 
 	buf    bytes.Buffer
 	pages  int
@@ -42,7 +43,7 @@ type book struct {
 func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	b := &book{
 		press: p, dossier: d, hull: h, folder: f,
-		open: map[*section]int{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, isRecord: map[string]bool{}, copied: map[string]string{},
+		open: map[*section]int{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, tracks: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
 	}
 	if d.Structure.Sheet != nil {
 		b.sheets = append(b.sheets, d.Structure.Sheet)
@@ -79,7 +80,7 @@ func recordsOf(y *record.Yard, h *record.Hull) []record.File {
 
 // write makes all files of the book. The cover comes last but one, because it prints the hash of the contents list.
 func (b *book) write() error {
-	for _, step := range []func() error{b.assets, b.documents, b.rawRecords, b.innerPages, b.results, b.search, b.coverPage} {
+	for _, step := range []func() error{b.assets, b.documents, b.logs, b.rawRecords, b.innerPages, b.results, b.search, b.coverPage} {
 		if err := step(); err != nil {
 			return err
 		}

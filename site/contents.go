@@ -30,7 +30,7 @@ func (b *book) contents() {
 	b.top("Weight", weightPath, "weight", page((*leaf).weightPage))
 	b.top("Afloat", afloatPath, "afloat", page((*leaf).afloatPage))
 	b.top("Loading and plates", loadingPath, "loading", page((*leaf).loadingPage))
-	b.top("Trials", trialsPath, "trials", page((*leaf).trialsPage))
+	b.trackContents(b.top("Trials", trialsPath, "trials", page((*leaf).trialsPage)))
 	b.underwayContents()
 	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))
 	b.methodSheets(b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage)))

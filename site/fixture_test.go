@@ -119,6 +119,10 @@ func hostileJob(t testing.TB) Job {
 		p := &d.Documents.Documents[i]
 		p.Path, p.Out, p.SHA256 = paper, paper, ""
 	}
+	for i := range d.Logs.Logs {
+		log := &d.Logs.Logs[i]
+		log.Path, log.Out, log.SHA256 = paper, "logs/log-"+strconv.Itoa(i)+".csv", ""
+	}
 	return Job{
 		Yard: yard, Hulls: yard.Hulls, Root: root, Out: filepath.Join(t.TempDir(), "out"), Version: hostile,
 		Assess: func(*record.Hull) *engine.Dossier { return d },

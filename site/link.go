@@ -60,6 +60,7 @@ func (b *book) subjects() {
 		add("weighing "+w.Record.ID, weightPath, b.anchors.take("weighing-"+w.Record.ID))
 	}
 	b.afloatSubjects(add)
+	b.trackSubjects(add)
 	for _, t := range d.Trials.Trials {
 		add("trial "+t.Record.ID, trialsPath, b.anchors.take("trial-"+t.Record.ID))
 	}
@@ -116,6 +117,7 @@ func (b *book) disciplines() {
 	of(afloatPath, d.Loading.Checks, d.Loading.Findings)
 	of(afloatPath, d.Stability.Checks, d.Stability.Findings)
 	of(loadingPath, d.Capacity.Checks, d.Capacity.Findings)
+	b.trackDisciplines(of)
 	of(trialsPath, d.Trials.Checks, d.Trials.Findings)
 	b.underwayDisciplines(of)
 	of(documentsPath, d.Documents.Checks, d.Documents.Findings)

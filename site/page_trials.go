@@ -11,6 +11,9 @@ import (
 type TrialsPage struct {
 	Says     TrialsSays
 	Trials   []TrialPart
+	Moves    Link // page of the manoeuvres
+	Compared []ComparedPart
+	Strays   []string
 	Findings []FindingRow
 	Notes    []Note
 	Caution  template.HTML
@@ -44,6 +47,8 @@ type TrialPart struct {
 	Trim     Drawing
 	Settings []SettingRow
 	Runs     []RunRow
+	Logs     []LogRow
+	Weather  string // sea and wind by their tables
 	RangeWhy string
 	Checks   []CheckRow
 	Note     string
@@ -63,6 +68,7 @@ type SettingRow struct {
 	PerMile Figure
 	Range   Figure
 	Slip    Figure // percent
+	Depth   Figure // depth Froude number
 	Runs    string // "4 of 4"
 	Best    bool
 	Top     bool
@@ -94,6 +100,7 @@ type RunRow struct {
 	Used     bool
 	Why      string
 	Place    Link
+	Page     Link // of the run, where it lies in a log
 }
 
 func (l *leaf) trialsPage() (TrialsPage, error) {
@@ -102,6 +109,8 @@ func (l *leaf) trialsPage() (TrialsPage, error) {
 		return TrialsPage{}, err
 	}
 	p := TrialsPage{Says: l.trialsSays(), Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["trials"]}
+	p.Moves, p.Strays = l.movesLink(), l.dossier.Logs.Strays
+	p.Compared = l.comparedParts()
 	for i := range l.dossier.Trials.Trials {
 		p.Trials = append(p.Trials, l.trialPart(&l.dossier.Trials.Trials[i]))
 	}
@@ -116,6 +125,7 @@ func (l *leaf) trialPart(t *trial.Trial) TrialPart {
 		Checks: l.checkRows(checksOf(l.dossier.Trials.Checks, subject)), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject)),
 	}
 	p.Speed, p.Mile, p.Trim = l.trialPictures(t)
+	p.Logs, p.Weather = l.logRows(rec.ID), weatherWords(rec)
 	l.linkFacts(p.Facts)
 	for i := range t.Settings {
 		s := &t.Settings[i]
@@ -123,7 +133,9 @@ func (l *leaf) trialPart(t *trial.Trial) TrialPart {
 		row.ID, row.Best, row.Top = l.anchors.take("setting-"+rec.ID+"-"+s.Name), i == t.Best, i == t.Top
 		p.Settings = append(p.Settings, row)
 		for j := range s.Runs {
-			p.Runs = append(p.Runs, l.runRow(s.Name, &s.Runs[j]))
+			row := l.runRow(s.Name, &s.Runs[j])
+			row.Page = l.runLink(rec.ID, s.Runs[j].Record)
+			p.Runs = append(p.Runs, row)
 		}
 	}
 	return p
@@ -133,7 +145,8 @@ func settingRow(s *trial.Setting) SettingRow {
 	row := SettingRow{
 		Name: s.Name, RPM: mean(s.RPM, 0), Speed: mean(s.Speed, 1), Stream: has(s.HasStream, unit.Text(s.Current, 2), "not shown"), Fuel: mean(s.Fuel, 1), Trim: mean(s.Trim, 1),
 		PerMile: derived(s.PerMile, 2), Range: derived(s.Range, 0), Runs: wordsOfInt(s.Used) + " of " + wordsOfInt(len(s.Runs)), OneWay: s.OneWay, Why: s.Why,
-		Slip: has(s.Slip.Has, unit.Text(s.Slip.Value*100, 0), s.Slip.Why), Spread: has(s.Speed.Has && s.Speed.N > 1, unit.Text(s.Speed.Spread, 1), "one run only"),
+		Depth: derived(s.Depth, 2),
+		Slip:  has(s.Slip.Has, unit.Text(s.Slip.Value*100, 0), s.Slip.Why), Spread: has(s.Speed.Has && s.Speed.N > 1, unit.Text(s.Speed.Spread, 1), "one run only"),
 	}
 	if !s.Speed.Has && s.OneWay {
 		row.Speed = Figure{Text: unit.Text(s.Simple, 1)}

@@ -13,7 +13,7 @@ type Trial struct {
 	Sea        Val[string]       `toml:"sea" doc:"state of the sea in words"`
 	Wave       Val[unit.M]       `toml:"wave_height_m" least:"0" most:"10" eg:"0.2" doc:"significant wave height, estimated or measured"`
 	Wind       Val[unit.Knot]    `toml:"wind_kn" least:"0" most:"80" eg:"8" doc:"wind speed"`
-	WindWords  Val[string]       `toml:"wind" doc:"wind in words or as its Beaufort force, e.g. gentle breeze, force 3"`
+	WindWords  Val[string]       `toml:"wind_force" doc:"wind in words or as its Beaufort force, e.g. gentle breeze, force 3"`
 	WindFrom   Val[unit.Deg]     `toml:"wind_from_deg" least:"0" most:"360" eg:"240" doc:"direction the wind came from"`
 	Air        Val[unit.Celsius] `toml:"air_c" least:"-40" most:"60" eg:"14" doc:"air temperature"`
 	Depth      Val[unit.M]       `toml:"depth_m" above:"0" most:"12000" eg:"12" doc:"depth of water on the course"`

@@ -19,6 +19,13 @@ func (e *extent) take(v float64) {
 	}
 }
 
+// widen makes an extent cover at least so much, the values in its middle.
+func (e *extent) widen(least float64) {
+	if lack := least - (e.hi - e.lo); e.has && lack > 0 {
+		e.lo, e.hi = e.lo-lack/2, e.hi+lack/2
+	}
+}
+
 // extents are those of the three axes of a spec.
 type extents struct{ x, left, right extent }
 

@@ -40,6 +40,8 @@ func Plot(spec Spec) Figure {
 // newPlot chooses the scales for the room on a sheet.
 func newPlot(spec Spec, s *sheet) *plot {
 	e := spec.extents()
+	e.left.widen(spec.Least[0])
+	e.right.widen(spec.Least[1])
 	p := &plot{Spec: spec, x: scaleAlong(e.x, spec.X, s), left: scaleUp(e.left, spec.Y, s)}
 	if e.right.has {
 		lo, hi := fromNought(e.right.lo, e.right.hi, spec.Y2.From0)

@@ -17,6 +17,7 @@ type Spec struct {
 	Dots  []Dots
 	Marks []Mark
 	Bands []Band     // stretches along X that are shaded
+	Least [2]float64 // least that the left and the right axis cover, so that a quiet quantity is not drawn as a wild one
 	Note  string     // words for the caption, before those that the figure adds
 	Why   string     // what to say where there is nothing to draw
 	Table [][]string // instead of the table that the figure makes of its series

@@ -199,7 +199,7 @@ func (d *trackDrawing) streamSaid() string {
 	if !d.Stream.Has {
 		return ""
 	}
-	return "The arrow is the " + d.streamWords() + ", of the part that lies along the course."
+	return "The arrow is the " + d.streamWords() + "."
 }
 
 // lengthBar draws a bar of a round length, no longer than a third of the sheet.

@@ -24,6 +24,7 @@ type Trace struct {
 	Of         func(*tracklog.Point) float64
 	Right      bool
 	From0      bool
+	Span       float64 // least that the axis covers
 	Decimals   int
 }
 
@@ -49,9 +50,9 @@ func (s *Spec) trace(t Trace, zero, per float64) {
 	class := LineA
 	if t.Right {
 		class = LineB
-		s.Y2 = Axis{Name: t.Name, Unit: t.Unit, From0: t.From0}
+		s.Y2, s.Least[1] = Axis{Name: t.Name, Unit: t.Unit, From0: t.From0}, t.Span
 	} else {
-		s.Y = Axis{Name: t.Name, Unit: t.Unit, From0: t.From0}
+		s.Y, s.Least[0] = Axis{Name: t.Name, Unit: t.Unit, From0: t.From0}, t.Span
 	}
 	line := Line{Name: t.Name, Class: class, Right: t.Right}
 	flush := func() {

@@ -48,7 +48,7 @@ func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	if d.Structure.Sheet != nil {
 		b.sheets = append(b.sheets, d.Structure.Sheet)
 	}
-	for _, s := range slices.Concat(d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets()) {
+	for _, s := range slices.Concat(d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets(), d.Welding.Sheets) {
 		if !slices.Contains(b.sheets, s) {
 			b.sheets = append(b.sheets, s)
 		}

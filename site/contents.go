@@ -32,6 +32,7 @@ func (b *book) contents() {
 	b.top("Loading and plates", loadingPath, "loading", page((*leaf).loadingPage))
 	b.trackContents(b.top("Trials", trialsPath, "trials", page((*leaf).trialsPage)))
 	b.underwayContents()
+	b.metalContents()
 	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))
 	b.methodSheets(b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage)))
 	b.top("Proofs", proofsPath, "ready", page((*leaf).readyProofs))

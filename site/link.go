@@ -65,6 +65,7 @@ func (b *book) subjects() {
 		add("trial "+t.Record.ID, trialsPath, b.anchors.take("trial-"+t.Record.ID))
 	}
 	b.underwaySubjects(add)
+	b.metalSubjects(add)
 	for _, doc := range d.Documents.Documents {
 		add("document "+doc.Record.ID, documentsPath, b.anchors.take("document-"+doc.Record.ID))
 	}
@@ -120,6 +121,7 @@ func (b *book) disciplines() {
 	b.trackDisciplines(of)
 	of(trialsPath, d.Trials.Checks, d.Trials.Findings)
 	b.underwayDisciplines(of)
+	b.metalDisciplines(of)
 	of(documentsPath, d.Documents.Checks, d.Documents.Findings)
 }
 

@@ -26,7 +26,7 @@ type press struct {
 
 // pageKinds are the templates that a page can be made of: NAME.html defines "main".
 var pageKinds = []string{
-	"cover", "findings", "boat", "structure", "panel", "weight", "afloat", "loading", "trials", "track", "run", "moves", "prediction", "ride", "limits", "hours", "documents", "methods", "sheet", "proofs", "records", "record", "register", "ready",
+	"cover", "findings", "boat", "structure", "panel", "weight", "afloat", "loading", "trials", "track", "run", "moves", "prediction", "ride", "limits", "hours", "materials", "welding", "documents", "methods", "sheet", "proofs", "records", "record", "register", "ready",
 }
 
 func newPress(job Job) (*press, error) {

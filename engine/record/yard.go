@@ -200,7 +200,7 @@ type Issue struct {
 type Note struct {
 	Entry
 	Title Val[string] `toml:"title" must:"yes" doc:"heading of the note"`
-	Page  Val[string] `toml:"page" oneof:"boat|structure|weight|afloat|loading|trials|prediction|ride|limits|hours|documents" doc:"page on which the note stands; the boat page if not written"`
+	Page  Val[string] `toml:"page" oneof:"boat|structure|weight|afloat|loading|trials|prediction|ride|limits|hours|materials|procedures|documents" doc:"page on which the note stands; the boat page if not written"`
 	Text  Val[string] `toml:"text" must:"yes" lines:"yes" doc:"the note in Markdown"`
 }
 

@@ -32,6 +32,7 @@ type Result struct {
 	Seams       []Seam
 	Sums        Sums
 	Stages      []*record.Stage
+	Sheets      []*method.Sheet // that the seams were reckoned by
 	Checks      []finding.Check
 	Findings    []finding.Finding
 	Assumptions []finding.Assumption

@@ -2,6 +2,7 @@ package weld
 
 import (
 	"fmt"
+	"slices"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/method"
@@ -179,6 +180,9 @@ func (a *assessor) evaluate(sheet string, g method.GivenMap) *method.Working {
 	w, err := s.Evaluate("seam", g, nil)
 	if err != nil {
 		return nil
+	}
+	if !slices.Contains(a.Sheets, s) {
+		a.Sheets = append(a.Sheets, s)
 	}
 	return w
 }

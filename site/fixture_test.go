@@ -7,12 +7,12 @@ import (
 	"path/filepath"
 	"reflect"
 	"strconv"
+	"sync"
 	"testing"
 
 	"hullfile/content"
 	"hullfile/engine"
 	"hullfile/engine/finding"
-	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
 )
@@ -34,27 +34,48 @@ func yardJob(t testing.TB, files fs.FS) Job {
 	if err := os.CopyFS(dir, files); err != nil {
 		t.Fatal(err)
 	}
+	return jobIn(t, dir, filepath.Join(t.TempDir(), "out"))
+}
+
+// jobIn reads the yard that lies in a folder and gives the job that writes all of its hulls.
+func jobIn(t testing.TB, dir, out string) Job {
+	t.Helper()
 	root, err := os.OpenRoot(dir)
 	if err != nil {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { root.Close() })
-	alloys, err := material.Load(content.Files)
+	ref, err := reference()
 	if err != nil {
 		t.Fatal(err)
 	}
-	yard, err := record.Read(root, record.Known{Alloys: alloys.Names()})
-	if err != nil {
-		t.Fatal(err)
-	}
-	ref, err := engine.NewReference(content.Files, nil)
+	yard, err := record.Read(root, record.Known{Alloys: ref.Alloys.Names()})
 	if err != nil {
 		t.Fatal(err)
 	}
 	return Job{
-		Yard: yard, Hulls: yard.Hulls, Root: root, Out: filepath.Join(t.TempDir(), "out"), Version: "test",
+		Yard: yard, Hulls: yard.Hulls, Root: root, Out: out, Version: "test", Neighbours: engine.NewNeighbours(yard).Digest,
 		Assess: func(h *record.Hull) *engine.Dossier { return engine.Assess(yard, h, ref, root) },
 	}
+}
+
+// reference is what all hulls of all tests are reckoned by.
+var reference = sync.OnceValues(func() (*engine.Reference, error) { return engine.NewReference(content.Files, nil) })
+
+// readable reports whether the records in a folder are without faults.
+func readable(t testing.TB, dir string) bool {
+	t.Helper()
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer root.Close()
+	ref, err := reference()
+	if err != nil {
+		t.Fatal(err)
+	}
+	_, err = record.Read(root, record.Known{Alloys: ref.Alloys.Names()})
+	return err == nil
 }
 
 // rendered writes the job and gives its output folder.

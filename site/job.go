@@ -11,8 +11,6 @@ import (
 	"context"
 	"fmt"
 	"os"
-	"runtime"
-	"sync"
 
 	"hullfile/engine"
 	"hullfile/engine/finding"
@@ -27,18 +25,33 @@ type Job struct {
 	Root    *os.Root                           // the yard folder, from which documents are copied
 	Out     string                             // folder to write to
 	Version string                             // of the program, as printed at the foot of a page
+	Program string                             // tells two builds of one version apart; it is not printed
+
+	// Neighbours gives a digest of what the dossier of a hull takes from the records of other hulls. Without it nothing
+	// is known of what a book was made of, and every one is written anew.
+	Neighbours func(*record.Hull) []byte
+	Tell       func(Progress) // called from several goroutines as books are taken up; may be nil
+}
+
+// Progress says how far a run has come.
+type Progress struct {
+	Hull   string // the hull that is taken up
+	At, Of int    // its place among those to be written, from one
+	Kept   int    // hulls whose file is as it would be written
 }
 
 // Report says what was written.
 type Report struct {
 	Register string       // path of the register's page
 	Hulls    []HullReport // in the order of the job
-	Left     []string     // folders of earlier hulls that the yard no longer has; they were left as they are
+	Gone     []string     // hulls that the yard no longer has; their files were removed
+	Left     []string     // folders of earlier hulls that the yard no longer has and that are not as a run left them; they stay
 }
 
 // HullReport says what was written for one hull.
 type HullReport struct {
 	Number   string
+	Kept     bool   // it is as it would be written, and was left as it is
 	Page     string // path of the cover
 	Standing finding.Standing
 	Counts   map[finding.Kind]int
@@ -49,8 +62,8 @@ type HullReport struct {
 	Sums     string // hash of SHA256SUMS, as printed in the register
 }
 
-// Render writes the technical files of the job's hulls and the yard's register. Everything is written beside the
-// earlier output first and moved into place at the end: after an error or an interruption the earlier output is whole.
+// Render writes the technical files of the job's hulls and the yard's register. A file that would come out as it lies
+// there is neither reckoned nor written. Everything else is written beside the earlier output first and moved into place at the end: after an error or an interruption the earlier output is whole.
 // Errors name the folder or file that could not be written, or the hull whose file could not be made.
 func Render(ctx context.Context, job Job) (Report, error) {
 	place, err := openPlace(job)
@@ -66,11 +79,14 @@ func Render(ctx context.Context, job Job) (Report, error) {
 		return Report{}, err
 	}
 	defer stage.discard()
-	lines, err := printHulls(ctx, press, stage)
+	run, err := newRun(press, stage)
 	if err != nil {
 		return Report{}, err
 	}
-	if err := press.register(ctx, stage, lines); err != nil {
+	if err := run.books(ctx); err != nil {
+		return Report{}, err
+	}
+	if err := run.close(ctx); err != nil {
 		return Report{}, err
 	}
 	if err := ctx.Err(); err != nil {
@@ -79,40 +95,5 @@ func Render(ctx context.Context, job Job) (Report, error) {
 	if err := stage.swap(); err != nil {
 		return Report{}, err
 	}
-	return report(press, stage, lines), nil
-}
-
-// printHulls makes the books, as many at a time as there are processors. A hull is assessed, printed and let go before
-// the next one is taken up, so that the memory needed does not grow with the fleet. The first failure stops the rest.
-func printHulls(ctx context.Context, p *press, stage *stage) ([]line, error) {
-	ctx, stop := context.WithCancelCause(ctx)
-	defer stop(nil)
-	lines := make([]line, len(p.job.Hulls))
-	next := make(chan int)
-	var workers sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), len(p.job.Hulls)) {
-		workers.Go(func() {
-			for i := range next {
-				h := p.job.Hulls[i]
-				made, err := p.book(ctx, h, stage)
-				if err != nil {
-					stop(fmt.Errorf("hull %s: %w", h.Number, err))
-					continue
-				}
-				lines[i] = made
-			}
-		})
-	}
-	for i := range p.job.Hulls {
-		if ctx.Err() != nil {
-			break
-		}
-		next <- i
-	}
-	close(next)
-	workers.Wait()
-	if ctx.Err() != nil {
-		return nil, context.Cause(ctx)
-	}
-	return lines, nil
+	return run.report(), nil
 }

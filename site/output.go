@@ -17,8 +17,8 @@ import (
 // folder is one folder of output in the making. It keeps the hash of every file that went in. Paths are relative to
 // it, with forward slashes. It belongs to one goroutine.
 type folder struct {
-	ctx   context.Context // one run of one hull; a folder does not outlive it
-	dir   string
+	ctx   context.Context   // one run of one hull; a folder does not outlive it
+	root  *os.Root          // no link that somebody puts into it leads a file elsewhere
 	made  map[string]bool   // sub-folders that exist
 	names map[string]string // path in lower case -> path, because some file systems know no case
 	sums  []sum
@@ -35,8 +35,14 @@ func newFolder(ctx context.Context, dir string) (*folder, error) {
 	if err := os.MkdirAll(dir, 0o755); err != nil {
 		return nil, plainly(err)
 	}
-	return &folder{ctx: ctx, dir: dir, made: map[string]bool{".": true}, names: map[string]string{}}, nil
+	root, err := os.OpenRoot(dir)
+	if err != nil {
+		return nil, plainly(err)
+	}
+	return &folder{ctx: ctx, root: root, made: map[string]bool{".": true}, names: map[string]string{}}, nil
 }
+
+func (f *folder) close() { f.root.Close() }
 
 // write puts a file into the folder.
 func (f *folder) write(name string, data []byte) error {
@@ -95,16 +101,21 @@ func (f *folder) open(name string) (*os.File, error) {
 	f.names[low] = name
 	sub := path.Dir(name)
 	if !f.made[sub] {
-		if err := os.MkdirAll(filepath.Join(f.dir, filepath.FromSlash(sub)), 0o755); err != nil {
+		if err := f.root.MkdirAll(filepath.FromSlash(sub), 0o755); err != nil {
 			return nil, plainly(err)
 		}
 		f.made[sub] = true
 	}
-	to, err := os.OpenFile(filepath.Join(f.dir, filepath.FromSlash(name)), os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	to, err := f.root.OpenFile(filepath.FromSlash(name), os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
 	if err != nil {
 		return nil, plainly(err)
 	}
 	return to, nil
+}
+
+// writeAlone makes a file that belongs to no folder of output.
+func writeAlone(name string, data []byte) error {
+	return plainly(os.WriteFile(name, data, 0o644))
 }
 
 // patient is a reader that stops when the run is interrupted, so that a long document does not hold it up.

@@ -102,7 +102,7 @@ func topNames(files []record.File) []string {
 func onlyOurs(out string, entries []os.DirEntry, job Job) error {
 	others := false
 	for _, e := range entries {
-		others = others || !strings.HasPrefix(e.Name(), stagePrefix)
+		others = others || !strings.HasPrefix(e.Name(), stagePrefix) && e.Name() != stateName
 	}
 	if others && !ours(out) {
 		return fmt.Errorf("output folder %s is not empty and holds no earlier output (%s and %s are not in it); choose another with -o",

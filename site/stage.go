@@ -14,27 +14,44 @@ import (
 // stagePrefix begins the name of the folder in which output is made, beside the output that it will replace.
 const stagePrefix = ".part-"
 
-// stage is the folder in which output is made: new/ holds what is being written, old/ what it takes the place of, only
-// while the two are being exchanged.
+// stage is the folder in which output is made: new/ holds what is being written, old/ what is set aside, where the
+// system cannot let two names change places in one step.
 type stage struct {
 	place place
 	dir   string
+	lock  *lock
+	began int64                       // by the disk's clock, nanoseconds since 1970
+	gone  []string                    // entries of the output that nothing takes the place of
 	move  func(from, to string) error // os.Rename; a test makes it fail half-way
+	trade func(a, b string) error     // a test does without it
 }
 
-// openStage makes the stage inside the output folder, so that moving into place is a rename on one file system.
+// openStage takes the lock of the output folder and makes the stage inside it, so that moving into place is a rename on
+// one file system.
 func openStage(p place) (*stage, error) {
 	if err := os.MkdirAll(p.out, 0o755); err != nil {
 		return nil, fmt.Errorf("output folder: %w", plainly(err))
 	}
-	if err := sweep(p.out); err != nil {
+	lock, err := takeLock(p.out)
+	if err != nil {
 		return nil, err
 	}
-	dir, err := os.MkdirTemp(p.out, stagePrefix)
-	if err != nil {
+	s := &stage{place: p, lock: lock, move: os.Rename, trade: trade}
+	if err := sweep(p.out); err != nil {
+		s.discard()
+		return nil, err
+	}
+	if s.dir, err = os.MkdirTemp(p.out, stagePrefix); err != nil {
+		s.discard()
 		return nil, fmt.Errorf("output folder: %w", plainly(err))
 	}
-	return &stage{place: p, dir: dir, move: os.Rename}, nil
+	info, err := os.Stat(s.dir)
+	if err != nil {
+		s.discard()
+		return nil, fmt.Errorf("output folder: %w", plainly(err))
+	}
+	s.began = info.ModTime().UnixNano()
+	return s, nil
 }
 
 func (s *stage) fresh(name string) string  { return filepath.Join(s.dir, "new", name) }
@@ -92,56 +109,91 @@ func (s *stage) swap() error {
 	if err := os.MkdirAll(s.former(""), 0o755); err != nil {
 		return plainly(err)
 	}
-	for i, e := range entries {
-		if err := s.exchange(e.Name()); err != nil {
-			err = fmt.Errorf("the earlier output stays as it was: %s: %w", e.Name(), plainly(err))
-			return errors.Join(err, s.takeBack(entries[:i]))
+	var undo []func() error
+	step := func(name string, do func(string) (func() error, error)) error {
+		back, err := do(name)
+		if err != nil {
+			err = fmt.Errorf("the earlier output stays as it was: %s: %w", name, plainly(err))
+			return errors.Join(err, takeBack(undo))
+		}
+		undo = append(undo, back)
+		return nil
+	}
+	for _, e := range entries {
+		if err := step(e.Name(), s.exchange); err != nil {
+			return err
+		}
+	}
+	for _, name := range s.gone {
+		if err := step(name, s.setAside); err != nil {
+			return err
 		}
 	}
 	return nil
 }
 
-// exchange moves one entry of the output aside, if there is one, and the new one into its place.
-func (s *stage) exchange(name string) error {
-	aside := s.move(s.final(name), s.former(name))
-	if aside != nil && !errors.Is(aside, fs.ErrNotExist) {
-		return aside
+// exchange puts one new entry into its place. What was there is then in the stage, and goes with it.
+func (s *stage) exchange(name string) (back func() error, err error) {
+	fresh, final := s.fresh(name), s.final(name)
+	if s.trade(fresh, final) == nil {
+		return func() error { return s.trade(fresh, final) }, nil
 	}
-	if err := s.move(s.fresh(name), s.final(name)); err != nil {
-		if aside == nil {
-			return errors.Join(err, os.Rename(s.former(name), s.final(name)))
+	restore, err := s.setAside(name)
+	if err != nil && !errors.Is(err, fs.ErrNotExist) {
+		return nil, err
+	}
+	there := err == nil
+	if err := s.move(fresh, final); err != nil {
+		if there {
+			err = errors.Join(err, restore())
+		}
+		return nil, err
+	}
+	return func() error {
+		err := os.Rename(final, fresh)
+		if there {
+			err = errors.Join(err, restore())
 		}
 		return err
+	}, nil
+}
+
+// setAside moves one entry of the output into the stage.
+func (s *stage) setAside(name string) (back func() error, err error) {
+	if err := s.move(s.final(name), s.former(name)); err != nil {
+		return nil, err
 	}
-	return nil
+	return func() error { return os.Rename(s.former(name), s.final(name)) }, nil
 }
 
 // takeBack undoes exchanges, the last first.
-func (s *stage) takeBack(done []os.DirEntry) error {
+func takeBack(undo []func() error) error {
 	var failed []error
-	for i := len(done) - 1; i >= 0; i-- {
-		name := done[i].Name()
-		failed = append(failed, os.Rename(s.final(name), s.fresh(name)))
-		if err := os.Rename(s.former(name), s.final(name)); !errors.Is(err, fs.ErrNotExist) {
-			failed = append(failed, err)
-		}
+	for i := len(undo) - 1; i >= 0; i-- {
+		failed = append(failed, undo[i]())
 	}
 	return errors.Join(failed...)
 }
 
 // discard removes the stage, and the output folder itself if this run made it and nothing went in.
 func (s *stage) discard() {
-	os.RemoveAll(s.dir)
+	if s.dir != "" {
+		os.RemoveAll(s.dir)
+	}
+	s.lock.release()
 	if s.place.fresh {
 		os.Remove(s.place.out) // refuses by itself where there is something in it
 	}
 }
 
-// left lists the folders of hulls that the yard no longer has, in order of name.
+// left lists the folders of hulls that the yard no longer has and that stay, in order of name.
 func (s *stage) left(hulls []*record.Hull) []string {
 	known := map[string]bool{}
 	for _, h := range hulls {
 		known[h.Number] = true
+	}
+	for _, number := range s.gone {
+		known[number] = true
 	}
 	entries, err := os.ReadDir(s.place.out)
 	if err != nil {

@@ -23,8 +23,8 @@ func tree(t *testing.T, dir string) map[string]string {
 	t.Helper()
 	out := map[string]string{}
 	err := filepath.WalkDir(dir, func(p string, e fs.DirEntry, err error) error {
-		if err != nil || e.IsDir() {
-			return err
+		if err != nil || e.IsDir() || e.Name() == stateName {
+			return err // the state holds times
 		}
 		text, err := os.ReadFile(p)
 		rel, relErr := filepath.Rel(dir, p)
@@ -133,14 +133,27 @@ func TestFailedExchangeIsTakenBack(t *testing.T) {
 		}
 	}
 	broken := errors.New("the disk broke")
-	s.move = func(from, to string) error {
-		if from == s.fresh("HL74-013") {
-			return broken
+	s.gone = []string{"LT56-031"}
+	for _, breaks := range []string{s.fresh("HL74-013"), s.final("LT56-031")} {
+		s.move = func(from, to string) error {
+			if from == breaks {
+				return broken
+			}
+			return os.Rename(from, to)
 		}
-		return os.Rename(from, to)
-	}
-	if err := s.swap(); !errors.Is(err, broken) {
-		t.Fatalf("error %v, want the broken move", err)
+		for _, s.trade = range []func(a, b string) error{trade, func(string, string) error { return errors.ErrUnsupported }} {
+			if breaks == s.fresh("HL74-013") {
+				s.trade = func(string, string) error { return errors.ErrUnsupported }
+			}
+			if err := s.swap(); !errors.Is(err, broken) {
+				t.Fatalf("error %v, want the broken move", err)
+			}
+			for _, name := range []string{"HL74-012", "HL74-013"} {
+				if left, err := os.ReadDir(s.fresh(name)); err != nil || len(left) > 0 {
+					t.Errorf("%s of the stage holds %v %v, want nothing", name, left, err)
+				}
+			}
+		}
 	}
 	s.discard()
 	same(t, "after a failed exchange", before, tree(t, job.Out))
@@ -223,6 +236,39 @@ func TestFaultsOfTheDisk(t *testing.T) {
 	}
 }
 
+// A second run on one output is refused as long as the first holds it, whoever made the file of the lock.
+func TestSecondRunIsRefused(t *testing.T) {
+	job := demoJob(t)
+	if err := os.MkdirAll(job.Out, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	left := filepath.Join(job.Out, lockName)
+	if err := os.WriteFile(left, nil, 0o644); err != nil {
+		t.Fatal(err)
+	}
+	s, err := openStage(place{out: job.Out})
+	if err != nil {
+		t.Fatalf("a lock that nobody holds is in the way: %v", err)
+	}
+	if _, err := Render(context.Background(), job); err == nil || !strings.Contains(err.Error(), "another run is writing to") {
+		t.Errorf("error %v, want a refusal", err)
+	}
+	if _, err := os.Stat(s.dir); err != nil {
+		t.Errorf("the run that was refused cleared the stage of the first: %v", err)
+	}
+	s.discard()
+	rendered(t, job)
+	if _, err := os.Lstat(left); !errors.Is(err, fs.ErrNotExist) {
+		t.Errorf("the lock is left lying: %v", err)
+	}
+	if err := os.Symlink("elsewhere", left); err != nil {
+		t.Skip("no links on this system")
+	}
+	if _, err := Render(context.Background(), job); err == nil || !strings.Contains(err.Error(), "in the way") {
+		t.Errorf("error %v, want a refusal of the link", err)
+	}
+}
+
 func TestHullNumbersAsFolders(t *testing.T) {
 	rows := []struct {
 		numbers []string
@@ -275,16 +321,29 @@ func TestOneHullOfSeveral(t *testing.T) {
 	readOutput(t, job.Out).check(t)
 }
 
-func TestLeftHulls(t *testing.T) {
+// The file of a hull that the yard no longer has is removed if a run wrote it, and stays if somebody changed it or no
+// state says who wrote it.
+func TestHullsThatAreGone(t *testing.T) {
 	job := demoJob(t)
 	rendered(t, job)
-	job.Yard.Hulls = job.Yard.Hulls[1:]
-	job.Hulls = job.Yard.Hulls
+	all := job.Yard.Hulls
+	job.Yard.Hulls, job.Hulls = all[:2], all[:2]
 	report, err := Render(context.Background(), job)
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(report.Left) != 1 || report.Left[0] != "HL74-012" {
+	if _, err := os.Lstat(filepath.Join(job.Out, "LT56-031")); !errors.Is(err, fs.ErrNotExist) || len(report.Gone) != 1 || report.Gone[0] != "LT56-031" || len(report.Left) != 0 {
+		t.Errorf("gone %v, left %v, %v; want LT56-031 gone", report.Gone, report.Left, err)
+	}
+	if err := os.WriteFile(filepath.Join(job.Out, "HL74-012", "note.txt"), []byte("keep me"), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	job.Yard.Hulls, job.Hulls = all[1:2], all[1:2]
+	report, err = Render(context.Background(), job)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if len(report.Gone) != 0 || len(report.Left) != 1 || report.Left[0] != "HL74-012" {
 		t.Errorf("left behind %v, want HL74-012", report.Left)
 	}
 	if _, err := os.Stat(filepath.Join(job.Out, "HL74-012", coverName)); err != nil {

@@ -7,7 +7,6 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
-	"sync/atomic"
 
 	"hullfile/engine"
 	"hullfile/engine/finding"
@@ -22,14 +21,21 @@ func (r *reading) render(ctx context.Context, d *desk, out string, named []strin
 		return site.Report{}, err
 	}
 	defer d.progress.done()
-	var begun atomic.Int32
 	return site.Render(ctx, site.Job{
-		Yard: r.yard, Hulls: hulls, Root: r.root, Out: out, Version: version(),
-		Assess: func(h *record.Hull) *engine.Dossier {
-			d.progress.show(fmt.Sprintf("hull %s (%d of %d)", h.Number, begun.Add(1), len(hulls)))
-			return engine.Assess(r.yard, h, r.ref, r.root)
-		},
+		Yard: r.yard, Hulls: hulls, Root: r.root, Out: out, Version: version(), Program: build(),
+		Assess:     func(h *record.Hull) *engine.Dossier { return engine.Assess(r.yard, h, r.ref, r.root) },
+		Neighbours: engine.NewNeighbours(r.yard).Digest,
+		Tell:       func(p site.Progress) { d.progress.show(progressLine(p)) },
 	})
+}
+
+// progressLine says how far a run has come, e.g. "hull F007 (3 of 40; 960 unchanged)".
+func progressLine(p site.Progress) string {
+	text := fmt.Sprintf("hull %s (%d of %d", p.Hull, p.At, p.Of)
+	if p.Kept > 0 {
+		text += fmt.Sprintf("; %d unchanged", p.Kept)
+	}
+	return text + ")"
 }
 
 // choose finds the hulls that were named, and refuses a number that the yard does not have.
@@ -73,6 +79,28 @@ func shown(path string) string {
 		return path
 	}
 	return near
+}
+
+// rendered tells what a run did.
+func (s *screen) rendered(made site.Report) {
+	kept := 0
+	for _, h := range made.Hulls {
+		if h.Kept {
+			kept++
+			continue
+		}
+		s.written(h)
+	}
+	if kept > 0 {
+		s.line("%s unchanged", count(kept, "hull is", "hulls are"))
+	}
+	s.line("the register: %s", shown(made.Register))
+	for _, gone := range made.Gone {
+		s.paragraph("", "the file of hull "+gone+" was removed: the yard no longer has that hull")
+	}
+	for _, left := range made.Left {
+		s.paragraph("", left+" is of a hull that the yard no longer has; it was left, because it is not as a run wrote it")
+	}
 }
 
 // written tells what was made of one hull.

@@ -12,8 +12,9 @@ func renderCommand(d *desk) *cobra.Command {
 		Use:   "render [YARD] -o FOLDER [HULL...]",
 		Short: "Write the technical files of all hulls, or of those named.",
 		Long: `Reads the records of a yard folder (this folder if none is named) and writes one technical file a hull and a register above ` +
-			`them. An earlier output in the same folder is replaced at the end and in one go; after an error or an interruption it is ` +
-			`still whole. Ends with 0 where the files were written, whatever they say about the boats; hullfile check judges.`,
+			`them. A file that would come out as it lies there is left alone; the others are replaced at the end and in one go; after an ` +
+			`error or an interruption the earlier output is still whole. The file of a hull that the yard no longer has is removed, ` +
+			`unless somebody changed it. Ends with 0 where the files were written, whatever they say about the boats; hullfile check judges.`,
 		Example: `  hullfile render -o files                   this folder, all hulls
   hullfile render skerry -o files            the yard folder skerry
   hullfile render skerry -o files HL74-012   one hull of it`,
@@ -30,13 +31,7 @@ func renderCommand(d *desk) *cobra.Command {
 			if err != nil {
 				return err
 			}
-			for _, h := range made.Hulls {
-				d.out.written(h)
-			}
-			d.out.line("the register: %s", shown(made.Register))
-			for _, left := range made.Left {
-				d.out.paragraph("", shown(left)+" is of a hull that the yard no longer has; it was left as it is")
-			}
+			d.out.rendered(made)
 			return nil
 		},
 	}

@@ -16,8 +16,8 @@ func treeOf(dir string) (map[string]string, error) {
 	tree := map[string]string{}
 	root := os.DirFS(dir)
 	err := fs.WalkDir(root, ".", func(name string, e fs.DirEntry, err error) error {
-		if err != nil || e.IsDir() {
-			return err
+		if err != nil || e.IsDir() || e.Name() == ".hullfile-state" {
+			return err // the state holds times
 		}
 		text, err := fs.ReadFile(root, name)
 		tree[name] = fmt.Sprintf("%x", sha256.Sum256(text))

@@ -1,6 +1,10 @@
 package main
 
-import "runtime/debug"
+import (
+	"fmt"
+	"os"
+	"runtime/debug"
+)
 
 // release is the version that .ci/release builds; nothing else sets it.
 var release string
@@ -15,4 +19,18 @@ func version() string {
 		return "development"
 	}
 	return info.Main.Version
+}
+
+// build tells two builds of one version apart, so that what a developer changes is written anew. It is never printed.
+// Where the program cannot find itself, the version alone counts.
+func build() string {
+	name, err := os.Executable()
+	if err != nil {
+		return ""
+	}
+	info, err := os.Stat(name)
+	if err != nil {
+		return ""
+	}
+	return fmt.Sprintf("%d %d", info.Size(), info.ModTime().UnixNano())
 }

@@ -1,0 +1,154 @@
+package engine
+
+import (
+	"crypto/sha256"
+	"fmt"
+	"hash"
+	"reflect"
+	"slices"
+	"strconv"
+	"strings"
+
+	"hullfile/engine/finding"
+	"hullfile/engine/identity"
+	"hullfile/engine/record"
+)
+
+// Neighbours tells, for every hull of a yard, what its dossier takes from the records of other hulls. It is made once
+// and only read after. As long as a hull's own records, those of the yard and its digest here are the same, so is its
+// dossier.
+type Neighbours struct {
+	bottom map[string]string         // design -> design that it comes from in the end
+	groups map[string]hash.Hash      // what the hulls of a group bring, in order of number
+	of     map[*record.Hull][]string // the groups of a hull
+}
+
+// share is what a hull brings to a group of hulls that look at each other.
+type share struct {
+	group string
+	what  []any
+}
+
+// NewNeighbours gathers what hulls bring to each other.
+func NewNeighbours(y *record.Yard) *Neighbours {
+	n := &Neighbours{bottom: map[string]string{}, groups: map[string]hash.Hash{}, of: map[*record.Hull][]string{}}
+	for _, d := range y.Designs {
+		n.bottom[d.Name] = bottomDesign(y, d.Name)
+	}
+	var text []byte
+	for _, h := range y.Hulls {
+		n.of[h] = nil
+		for _, s := range n.shares(h) {
+			text = strconv.AppendQuote(text[:0], h.Number)
+			for _, w := range s.what {
+				text = spell(text, reflect.ValueOf(w))
+			}
+			if n.groups[s.group] == nil {
+				n.groups[s.group] = sha256.New()
+			}
+			n.groups[s.group].Write(text)
+			n.of[h] = append(n.of[h], s.group)
+		}
+	}
+	return n
+}
+
+// Digest changes when something changes that the hull's dossier takes from another hull. It also changes with what the
+// hull itself brings to the others. A hull of another yard has none.
+func (n *Neighbours) Digest(h *record.Hull) []byte {
+	groups, known := n.of[h]
+	if !known {
+		return nil
+	}
+	all := sha256.New()
+	for _, group := range groups {
+		fmt.Fprintf(all, "%q%x", group, n.groups[group].Sum(nil))
+	}
+	return all.Sum(nil)
+}
+
+// shares lists the groups of a hull: those that one HIN or one serial number would bring together (crosscheck,
+// identity), the family of designs (planing), the design (running), and each lot that parts were cut from (stock). A
+// place belongs to it only where it is printed.
+func (n *Neighbours) shares(h *record.Hull) []share {
+	var all []share
+	if hin := h.Identity.HIN; hin.Set {
+		number := identity.Parse(hin.V)
+		all = append(all, share{"hin " + bare(hin.V), []any{hin.V, hin.At}}, share{"serial " + strings.ToUpper(number.Maker+number.Serial), []any{hin.V, hin.At}})
+	}
+	if h.Design.Set {
+		b := &h.Boat
+		all = append(all, share{"family " + n.family(h.Design.V), []any{h.Design.V, b.LoadedMass.V, b.LoadedMass.Set, b.LoadedMass.At, b.Power.V, b.Power.Set, b.Power.At}})
+		all = append(all, share{"design " + h.Design.V, []any{h.Hours, h.Looks}})
+	}
+	for _, lot := range lotsOf(h) {
+		all = append(all, share{"lot " + lot, partsOf(h, lot)})
+	}
+	return all
+}
+
+func (n *Neighbours) family(design string) string {
+	if bottom, known := n.bottom[design]; known {
+		return bottom
+	}
+	return design
+}
+
+// bare is a hull identification number without what people add to read it.
+func bare(hin string) string {
+	return strings.ToUpper(strings.NewReplacer(" ", "", "-", "", "\u00a0", "").Replace(hin))
+}
+
+// lotsOf lists the lots that a hull names, in order.
+func lotsOf(h *record.Hull) []string {
+	var all []string
+	for i := range h.Parts {
+		all = append(all, h.Parts[i].Lot.V)
+	}
+	for i := range h.Panels {
+		all = append(all, h.Panels[i].Lot.V)
+	}
+	slices.Sort(all)
+	return slices.DeleteFunc(slices.Compact(all), func(lot string) bool { return lot == "" })
+}
+
+// partsOf gives the sizes of the parts that were cut from a lot.
+func partsOf(h *record.Hull, lot string) []any {
+	var all []any
+	for i := range h.Parts {
+		if p := &h.Parts[i]; p.Lot.V == lot {
+			all = append(all, p.ID, p.Count, p.Length, p.Width, p.Area)
+		}
+	}
+	return all
+}
+
+// spell appends a value so that two values that differ are spelt differently. Places are left out of records: they
+// change with every line that is written above them. A place that is given by itself is spelt.
+func spell(to []byte, v reflect.Value) []byte {
+	switch v.Kind() {
+	case reflect.Struct:
+		alone := v.Type() == reflect.TypeFor[finding.Place]()
+		for i := range v.NumField() {
+			if f := v.Field(i); alone || f.Type() != reflect.TypeFor[finding.Place]() {
+				to = spell(to, f)
+			}
+		}
+	case reflect.Slice:
+		to = append(strconv.AppendInt(append(to, '['), int64(v.Len()), 10), ':')
+		for i := range v.Len() {
+			to = spell(to, v.Index(i))
+		}
+	case reflect.String:
+		to = strconv.AppendQuote(to, v.String())
+	case reflect.Bool:
+		to = strconv.AppendBool(to, v.Bool())
+	case reflect.Int:
+		to = append(strconv.AppendInt(to, v.Int(), 10), ';')
+	case reflect.Float64:
+		to = append(strconv.AppendFloat(to, v.Float(), 'g', -1, 64), ';')
+	default:
+		to = fmt.Appendf(to, "(%v)", v.Interface())
+	}
+	return to
+}

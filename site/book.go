@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"html/template"
 	"slices"
-	"strings"
 
 	"hullfile/engine"
 	"hullfile/engine/finding"
@@ -53,7 +52,7 @@ func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 			b.sheets = append(b.sheets, s)
 		}
 	}
-	b.records = recordsOf(p.job.Yard, h)
+	b.records = p.shelf.of(h)
 	for _, file := range b.records {
 		b.isRecord[file.Path] = true
 	}
@@ -64,18 +63,6 @@ func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	b.findings = told(d.Findings)
 	b.countOpen()
 	return b
-}
-
-// recordsOf gives the record files that made a hull: those that it is laid over, and those of the yard as a whole.
-func recordsOf(y *record.Yard, h *record.Hull) []record.File {
-	var out []record.File
-	for _, f := range y.Files {
-		top, _, _ := strings.Cut(f.Path, "/")
-		if slices.Contains(h.Over, f.Path) || (top != "hulls" && top != "designs") {
-			out = append(out, f)
-		}
-	}
-	return out
 }
 
 // write makes all files of the book. The cover comes last but one, because it prints the hash of the contents list.

@@ -19,6 +19,7 @@ type press struct {
 	pages  map[string]*template.Template // by page kind
 	parts  *template.Template            // the frame and the parts alone
 	cache  cache
+	shelf  *shelf
 	style  []byte
 	script []byte
 	notes  map[string]template.HTML // content/notes by name without .md
@@ -30,7 +31,7 @@ var pageKinds = []string{
 }
 
 func newPress(job Job) (*press, error) {
-	p := &press{job: job}
+	p := &press{job: job, shelf: newShelf(job.Yard)}
 	var err error
 	if p.pages, p.parts, err = parsePages(templates.Files); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
@@ -130,6 +131,7 @@ func (p *press) book(ctx context.Context, h *record.Hull, stage *stage) (line, e
 	if err != nil {
 		return line{}, err
 	}
+	defer f.close()
 	b := newBook(p, p.job.Assess(h), h, f)
 	if err := b.write(); err != nil {
 		return line{}, err

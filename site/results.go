@@ -18,14 +18,6 @@ const resultsName = "results.json"
 // resultsForm is the number of the form of results.json; it changes when a key changes its meaning.
 const resultsForm = 1
 
-// resultsHead is what the register needs of a file that an earlier run wrote.
-type resultsHead struct {
-	Form     int                  `json:"form"`
-	Hull     hullHead             `json:"hull"`
-	Standing finding.Standing     `json:"standing"`
-	Counts   map[finding.Kind]int `json:"counts"`
-}
-
 type hullHead struct {
 	Number  string `json:"number"`
 	Title   string `json:"title"`
@@ -50,11 +42,16 @@ func (f full) MarshalJSON() ([]byte, error) {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
 		return []byte("null"), nil
 	}
-	rounded, err := strconv.ParseFloat(strconv.FormatFloat(v, 'e', 11, 64), 64)
+	return json.Marshal(f.value())
+}
+
+// value gives the number as it is written.
+func (f full) value() float64 {
+	rounded, err := strconv.ParseFloat(strconv.FormatFloat(float64(f), 'e', 11, 64), 64)
 	if err != nil {
-		return nil, err
+		panic(err) // it was formatted just now
 	}
-	return json.Marshal(rounded)
+	return rounded
 }
 
 // object is a JSON object; encoding/json sorts its keys.

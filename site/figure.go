@@ -11,22 +11,6 @@ import (
 // This file is the one place where a number becomes text: the figures that a person would write on the drawing. The
 // machine-readable results keep them all.
 
-// decimals says how many a unit is written with, where that does not depend on the size of the number.
-var decimals = map[string]int{
-	"kn": 1, "°": 1, "°C": 0, "rpm": 0, "l/h": 1, "NM": 0, "%": 1, "kg/m³": 0, "l": 0, "h": 1, "s": 0, "m": 2, "m²": 2, "in": 1,
-}
-
-// reckoned gives a number that was worked out, in the given unit.
-func reckoned(v float64, sign string) string {
-	if n, fixed := decimals[sign]; fixed {
-		return unit.Text(v, n)
-	}
-	if sign == "kg" {
-		return mass(v)
-	}
-	return unit.Figures(v, 3)
-}
-
 // mass gives whole kilograms from a hundred up, and tenths below.
 func mass(v float64) string {
 	if math.Abs(v) >= 99.95 {

@@ -1,6 +1,9 @@
 package method
 
-import "testing"
+import (
+	"math"
+	"testing"
+)
 
 // formulaOf reads one formula over the symbols of the random formulas.
 func formulaOf(t testing.TB, text string) *Formula {
@@ -94,7 +97,7 @@ func TestFigure(t *testing.T) {
 		{"reckoned value that four figures say in full", "112.5 N/mm²", Shown{Value: 112.5, Unit: "N/mm²", State: Sound, Formula: reckoned}},
 		{"reckoned value with a bit of noise", "0.3", Shown{Value: 0.1 + 0.2, State: Sound, Formula: reckoned}},
 		{"degree stands close", "18°", Shown{Value: 18, Unit: "°", State: Sound}},
-		{"nought below nought", "0 m", Shown{Value: -0.0, Unit: "m", State: Sound, Formula: reckoned}},
+		{"nought below nought", "0 m", Shown{Value: math.Copysign(0, -1), Unit: "m", State: Sound, Formula: reckoned}},
 		{"word", "planing", Shown{Word: "planing", IsWord: true, State: Outside}},
 		{"missing", "", Shown{Unit: "m", State: Missing}},
 	}

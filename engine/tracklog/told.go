@@ -1,7 +1,5 @@
 package tracklog
 
-import "slices"
-
 // Trouble is one kind of thing in a log that could not be used or must be known.
 type Trouble string
 
@@ -69,12 +67,4 @@ func plain(word []byte) string {
 		out = append(out, rune(c))
 	}
 	return string(out)
-}
-
-// count gives how often a trouble came.
-func (t *told) count(what Trouble) int {
-	if i := slices.IndexFunc(t.notes, func(n Note) bool { return n.Trouble == what }); i >= 0 {
-		return t.notes[i].Count
-	}
-	return 0
 }

@@ -65,8 +65,8 @@ func unknownFiller(b *build) []told {
 			unknown.add(w.ID+" (lot "+w.Filler.V+")", w.Filler.At)
 		}
 	}
-	return append(none.tell("welds", "look which spool was on the machine that day", "%d welds name no lot of filler: %s"),
-		unknown.tell("welds", "put the lot into the stock records, or correct its name", "%d welds name a lot of filler that the stock does not have: %s")...)
+	return append(none.tell("welds", "look which spool was on the machine that day", "no lot of filler is named for %d of the welds: %s"),
+		unknown.tell("welds", "put the lot into the stock records, or correct its name", "a lot of filler that the stock does not have is named for %d of the welds: %s")...)
 }
 
 // fillerTooOld finds welds with a lot whose life had ended, by its date or since it was opened.

@@ -99,7 +99,7 @@ func atWeekends(b *build) []told {
 			open.add(d.subject+" ("+d.day.V.String()+")", d.day.At)
 		}
 	}
-	return open.tell("hull", "correct the days, or say that the yard worked", "%d records are dated on a Saturday or Sunday: %s")
+	return open.tell("hull", "correct the days, or say that the yard worked", "a Saturday or Sunday is the day of %d of the records: %s")
 }
 
 // afterTheIssue finds what is dated after the day on which this file was issued.

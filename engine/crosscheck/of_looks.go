@@ -153,5 +153,5 @@ func nobodyLooked(b *build) []told {
 			open.add(look.ID, look.At)
 		}
 	}
-	return open.tell("inspections", "ask who signed the sheet", "%d inspections name no inspector: %s")
+	return open.tell("inspections", "ask who signed the sheet", "no inspector is named for %d of the inspections: %s")
 }

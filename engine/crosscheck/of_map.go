@@ -18,8 +18,8 @@ func notWelded(b *build) []told {
 			some.add(fmt.Sprintf("%s (%s of %s m)", j.Record.ID, unit.Text(j.Welded(), 2), unit.Text(j.Metres(), 2)), j.Record.Length.At)
 		}
 	}
-	return append(none.tell("joints", "write the welds, or weld the joints", "%d joints of the weld map have no weld record: %s"),
-		some.tell("joints", "write the welds of the rest", "%d joints are on record as welded on a part of their length only: %s")...)
+	return append(none.tell("joints", "write the welds, or weld the joints", "no weld is on record for %d of the joints on the weld map: %s"),
+		some.tell("joints", "write the welds of the rest", "only a part of the length is on record as welded for %d of the joints: %s")...)
 }
 
 // notLookedAt finds joints that were welded and that nobody looked at afterwards, once the boat is finished.
@@ -33,7 +33,7 @@ func notLookedAt(b *build) []told {
 			open.add(j.Record.ID, j.Record.At)
 		}
 	}
-	return open.tell("joints", "inspect them, and write it", "%d welded joints have no inspection after welding: %s")
+	return open.tell("joints", "inspect them, and write it", "no inspection after welding is on record for %d of the welded joints: %s")
 }
 
 // offTheMap finds records of welding and inspection about joints that are not on the weld map.
@@ -80,8 +80,12 @@ func partTwice(b *build) []told {
 	return all
 }
 
-// unknownPart finds joints that name a part which is not on the cut list, where there is one.
+// unknownPart finds joints that name a part which is not on the cut list, where there is one. While a boat is in build the
+// list grows.
 func unknownPart(b *build) []told {
+	if !done(b.Hull) {
+		return nil
+	}
 	var open gathered
 	for _, j := range b.Joints {
 		for k, v := range []record.Val[string]{j.Record.Part, j.Record.Other} {
@@ -90,7 +94,7 @@ func unknownPart(b *build) []told {
 			}
 		}
 	}
-	return open.tell("joints", "put the part on the cut list, or correct its name", "%d joints name a part that is not on the cut list: %s")
+	return open.tell("joints", "put the part on the cut list, or correct its name", "a part that is not on the cut list is named for %d of the joints: %s")
 }
 
 // otherPlate finds joints whose plate on the weld map is not that of the part.

@@ -121,7 +121,7 @@ func notReleased(b *build) []told {
 			open.add(p.ID, p.At)
 		}
 	}
-	return open.tell("hold points", "find the signed sheet, or look at what was to be seen", "%d hold points were never released: %s")
+	return open.tell("hold points", "find the signed sheet, or look at what was to be seen", "no release is on record for %d of the hold points: %s")
 }
 
 // testNotThere finds keys of joints in leak tests and hold points that are not on the weld map.

@@ -19,8 +19,8 @@ func unknownProcedure(b *build) []told {
 			unknown.add(w.ID+" ("+strings.TrimSpace(w.Procedure.V+" "+w.Revision.V)+")", w.Procedure.At)
 		}
 	}
-	return append(none.tell("welds", "ask the welders", "%d welds name no procedure: %s"),
-		unknown.tell("welds", "put the procedure, with that revision, into the folder procedures", "%d welds name a procedure or a revision of one that is not on record: %s")...)
+	return append(none.tell("welds", "ask the welders", "no procedure is named for %d of the welds: %s"),
+		unknown.tell("welds", "put the procedure, with that revision, into the folder procedures", "a procedure, or a revision of one, that is not on record is named for %d of the welds: %s")...)
 }
 
 // wrongRevision finds welds by a revision that was not in use on their day.
@@ -47,7 +47,7 @@ func whichRevision(b *build) []told {
 			open.add(w.ID, w.Procedure.At)
 		}
 	}
-	return open.tell("welds", "write the revision", "%d welds do not say by which revision of their procedure they were made: %s")
+	return open.tell("welds", "write the revision", "by which revision of the procedure it was made is not said for %d of the welds: %s")
 }
 
 // named gives a procedure with its revision in words.

@@ -64,7 +64,7 @@ func noTemperature(b *build) []told {
 			open.add(w.ID, w.At)
 		}
 	}
-	return open.tell("welds", "read and write the temperature between runs", "%d welds of several runs have no temperature between runs on record: %s")
+	return open.tell("welds", "read and write the temperature between runs", "no temperature between runs is on record for %d of the welds of several runs: %s")
 }
 
 // otherGas finds welds under another gas than their procedure names.

@@ -78,8 +78,8 @@ func unknownStamp(b *build) []told {
 			unknown.add(w.ID+" (stamp "+w.Welder.V+")", w.Welder.At)
 		}
 	}
-	return append(none.tell("welds", "read the stamp off the seam", "%d welds name no welder: %s"),
-		unknown.tell("welds", "read the stamp again, or put the welder into the register", "%d welds name a stamp that is in no register: %s")...)
+	return append(none.tell("welds", "read the stamp off the seam", "no welder is named for %d of the welds: %s"),
+		unknown.tell("welds", "read the stamp again, or put the welder into the register", "a stamp that is in no register is named for %d of the welds: %s")...)
 }
 
 // twoStamps finds somebody who welded on this hull under two stamps at one time.

@@ -36,7 +36,7 @@ func ofMaterialAndMap() []row {
 			func(_ *record.Yard, h *record.Hull) { h.Joints[1].Other = put("P2") }},
 		{"58", "joint-plate", "joint J2", "at 5.0 mm, but the cut list has it at 4.0 mm", func(_ *record.Yard, h *record.Hull) { h.Joints[1].OtherThick = put(unit.MM(5)) },
 			func(_ *record.Yard, h *record.Hull) { h.Joints[1].OtherThick = record.Val[unit.MM]{} }},
-		{"48", "joint-welded", "joints", "1 joints of the weld map have no weld record: J2", func(_ *record.Yard, h *record.Hull) { h.Welds = h.Welds[:1] },
+		{"48", "joint-welded", "joints", "for 1 of the joints on the weld map: J2", func(_ *record.Yard, h *record.Hull) { h.Welds = h.Welds[:1] },
 			func(_ *record.Yard, h *record.Hull) { h.Welds[1].To = put(unit.M(1.995)) }},
 		{"48", "joint-welded", "joints", "J1 (2.50 of 4.00 m)", func(_ *record.Yard, h *record.Hull) { h.Welds[0].To = put(unit.M(2.5)) },
 			func(_ *record.Yard, h *record.Hull) {
@@ -93,7 +93,7 @@ func ofProceduresAndWelders() []row {
 			func(y *record.Yard, _ *record.Hull) { y.Welding.Procedures[1].From = day(1, 13) }},
 		{"25", "weld-revision", "weld W2", "held only until 2026-01-12", func(y *record.Yard, _ *record.Hull) { y.Welding.Procedures[0].Until = day(1, 12) },
 			func(y *record.Yard, _ *record.Hull) { y.Welding.Procedures[0].Until = day(1, 13) }},
-		{"25", "weld-revision", "welds", "do not say by which revision", func(y *record.Yard, h *record.Hull) {
+		{"25", "weld-revision", "welds", "is not said for 1 of the welds", func(y *record.Yard, h *record.Hull) {
 			y.Welding.Procedures = append(y.Welding.Procedures, procedure("WB", "butt"))
 			y.Welding.Procedures[2].ID, y.Welding.Procedures[2].Revision, h.Welds[0].Revision = "WB-2", put("2"), record.Val[string]{}
 		}, func(_ *record.Yard, h *record.Hull) { h.Welds[0].Revision = record.Val[string]{} }},

@@ -185,7 +185,7 @@ func (l *leaf) promisePart(r *running.Result, w *running.Promise) PromisePart {
 	}
 	p.Yearly, p.Hours, p.Picture = unit.Plain(rec.Yearly.V), unit.Text(w.Hours, 0), l.boundPicture(w)
 	for _, s := range w.Shown {
-		p.Rows = append(p.Rows, ShownRow{unit.Plain(s.Slope), unit.Text(100*s.Confidence, 0), unit.Text(s.Scale, 0), percentDown(s.All), percentDown(s.FirstYear), unit.Text(s.Tenth, 0), s.Slope == 1 && s.Confidence == r.Claim.Confidence})
+		p.Rows = append(p.Rows, ShownRow{unit.Plain(s.Slope), unit.Text(100*s.Confidence, 0), running.Down(s.Scale), percentDown(s.All), percentDown(s.FirstYear), running.Down(s.Tenth), s.Slope == 1 && s.Confidence == r.Claim.Confidence})
 	}
 	for _, n := range w.Needed {
 		p.Needed = append(p.Needed, LineRow{Name: "one boat, slope " + unit.Plain(n.Slope), Text: "run without a crack", Result: unit.Text(n.Hours, 0) + " h"})
@@ -268,7 +268,7 @@ func (l *leaf) equalPart(r *running.Result) EqualPart {
 	if !e.Has {
 		return p
 	}
-	p.G, p.Counted, p.Hours, p.Power, p.Mean, p.Outside = unit.Text(e.G, 2), unit.Text(e.Counted, 0), unit.Text(e.Hours, 0), unit.Plain(e.Power), unit.Text(e.MeanTime, 0), e.Outside
+	p.G, p.Counted, p.Hours, p.Power, p.Mean, p.Outside = unit.Text(e.G, 2), unit.Text(e.Counted, 0), unit.Text(e.Hours, 0), unit.Plain(e.Power), running.Down(e.MeanTime), e.Outside
 	if e.Left > 0.05 {
 		p.Left = unit.Text(e.Left, 0)
 	}

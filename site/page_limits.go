@@ -111,7 +111,7 @@ func (l *leaf) limitsSays() LimitsSays {
 			continue
 		}
 		end := one.Curve[n-1]
-		s.Levels = append(s.Levels, LevelSays{one.Name, unit.Text(one.G, 1), unit.Text(end.Height, 1), unit.Text(end.Knots, 0), end.Height == 0})
+		s.Levels = append(s.Levels, LevelSays{one.Name, unit.Text(one.G, 1), waveText(end.Height), unit.Text(end.Knots, 0), end.Height == 0})
 		s.Outside = s.Outside || end.Outside
 	}
 	return s
@@ -126,7 +126,7 @@ func (l *leaf) helmCard(r *limits.Result) HelmCard {
 		c.Heads = append(c.Heads, one.Short)
 	}
 	for _, row := range r.Card {
-		one := HelmRow{Height: unit.Plain(row.Height), Words: seaWords(row.Height)}
+		one := HelmRow{Height: waveText(row.Height), Words: seaWords(row.Height)}
 		for _, lim := range row.Limits {
 			one.Speeds = append(one.Speeds, helmSpeed(lim))
 		}
@@ -143,6 +143,14 @@ func helmSpeed(c limits.CardLimit) HelmSpeed {
 		return HelmSpeed{Text: "any speed"}
 	}
 	return HelmSpeed{Text: unit.Text(c.Knots, 0), Note: "kn"}
+}
+
+// waveText gives a wave height in tenths of a metre, in hundredths where tenths would not tell it.
+func waveText(height float64) string {
+	if height < 0.1 || unit.Text(height, 2) != unit.Text(height, 1)+"0" && height < 2 {
+		return unit.Text(height, 2)
+	}
+	return unit.Text(height, 1)
 }
 
 // seaWords are those of WMO code table 3700 for a significant wave height; the upper end of a class belongs to it.

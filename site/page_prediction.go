@@ -165,7 +165,7 @@ func predictedRow(s *planing.Setting) PredictedRow {
 	text := func(v float64, n int) Figure { return Figure{Text: unit.Text(v, n)} }
 	row.Coefficient, row.Predicted, row.Short = text(p.Coefficient, 2), text(p.Run.Trim, 1), has(p.HasOther, unit.Text(p.Other.Trim, 1), "the form above is the short one")
 	row.Critical, row.Second = has(p.HasCritical, unit.Text(p.Critical, 1), "outside the chart"), text(p.Second, 1)
-	row.Drag, row.Least, row.Most, row.Spray = text(p.Drag/1000, 2), text(p.Least, 0), text(p.Most, 0), text(p.Spray/1000, 2)
+	row.Drag, row.Least, row.Most, row.Spray = text(p.Drag/1000, 2), text(p.Least, 0), text(p.Most, 0), has(p.Spray > 0, unit.Text(p.Spray/1000, 2), "left out")
 	row.Keel, row.Chine = text(p.Run.Keel, 2), text(p.Run.Chine, 2)
 	row.Flags, row.Outside = strings.Join(p.Flags, "; "), !p.Inside()
 	return row

@@ -48,6 +48,12 @@ func (b *book) entries() []entry {
 	for _, t := range d.Trials.Trials {
 		at("Trial "+t.Record.ID, "trial "+t.Record.ID, t.Record.Place.V, t.Record.Date.V.Long())
 	}
+	for _, r := range b.hull.Rides {
+		at("Ride "+r.ID, "ride "+r.ID, r.Place.V, r.Date.V.Long())
+	}
+	for _, k := range b.hull.Looks {
+		at("Look "+k.ID, "look "+k.ID, append([]string{k.Method.V, k.Date.V.Long()}, k.Places.V...)...)
+	}
 	for _, p := range d.Documents.Documents {
 		at(p.Record.Title.V, "document "+p.Record.ID, p.Record.ID, p.Record.Kind.V, p.Record.Number.V, p.Record.By.V)
 	}

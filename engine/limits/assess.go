@@ -198,13 +198,13 @@ func (in *Input) assumptions(r *Result) []finding.Assumption {
 		}
 	}
 	say("the seas come from ahead, which is the hardest course", "run the boat at other courses and record the impacts", finding.Recalled)
-	say("the boat runs at its loaded mass; a lighter boat is hit harder", "boat.loaded_mass_kg", finding.Yard)
+	say("the boat runs at its loaded mass; a lighter boat is hit harder", "write boat.loaded_mass_kg", finding.Yard)
 	if _, from := r.Model.trim(r.From); len(r.Model.trims) == 0 || from == "predicted" {
 		words := "the trim is the predicted one"
 		if len(r.Model.trims) == 0 {
 			words = fmt.Sprintf("the trim is %s° at every speed", unit.Text(usualTrim, 0))
 		}
-		say(words+", because no trim was measured on the plane", "trial.run.trim_deg", finding.Practice)
+		say(words+", because no trim was measured on the plane", "write trial.run.trim_deg", finding.Practice)
 	}
 	return out
 }

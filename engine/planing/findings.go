@@ -23,15 +23,15 @@ func (in *Input) leftOut() []finding.Assumption {
 		out = append(out, finding.Assumption{Subject: "prediction", Says: says, Settle: settle, Basis: b})
 	}
 	if !p.Front.Set {
-		say("the drag of the air is left out", "prediction.frontal_area_m2", finding.Practice)
+		say("the drag of the air is left out", "write prediction.frontal_area_m2", finding.Practice)
 	} else if !p.AirDrag.Set {
-		say(fmt.Sprintf("the air drag coefficient is %s", unit.Text(airDrag, 1)), "prediction.air_drag_coefficient", finding.Practice)
+		say(fmt.Sprintf("the air drag coefficient is %s", unit.Text(airDrag, 1)), "write prediction.air_drag_coefficient", finding.Practice)
 	}
 	if !p.Appendage.Set {
-		say("the drag of appendages is left out", "prediction.appendage_percent", finding.Practice)
+		say("the drag of appendages is left out", "write prediction.appendage_percent", finding.Practice)
 	}
 	if !p.Spray.V {
-		say("the drag of the whisker spray is left out, as the 1964 paper does below 4° of trim", "prediction.whisker_spray", finding.Read)
+		say("the drag of the whisker spray is left out, as the 1964 paper does below 4° of trim", "write prediction.whisker_spray", finding.Read)
 	}
 	say("the overall efficiency between engine and thrust is 0.5 to 0.6", "a measured fuel flow or torque would narrow it", finding.Practice)
 	return out

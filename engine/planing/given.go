@@ -90,7 +90,7 @@ func (in *Input) centre(w *wall) {
 	case in.Loaded.HasX:
 		w.hull.LCG = float64(in.Loaded.X)
 		w.note("planing.lcg_m", finding.Place{}, "weight breakdown, fully loaded")
-		w.assume("the centre of gravity fore and aft on trial is that of the weight breakdown, fully loaded", "prediction.lcg_m", finding.Derived)
+		w.assume("the centre of gravity fore and aft on trial is that of the weight breakdown, fully loaded", "write prediction.lcg_m", finding.Derived)
 	default:
 		w.lacks = append(w.lacks, "prediction.lcg_m")
 	}
@@ -108,7 +108,7 @@ func (in *Input) centre(w *wall) {
 func (in *Input) thrust(w *wall) {
 	p := &in.Hull.Prediction
 	if !p.ShaftZ.Set || !w.hasVCG {
-		w.assume("all forces go through the centre of gravity (the paper's short form), because the height of the propeller shaft is not written", "prediction.thrust_z_m", finding.Read)
+		w.assume("all forces go through the centre of gravity (the paper's short form), because the height of the propeller shaft is not written", "write prediction.thrust_z_m", finding.Read)
 		w.note("planing.thrust_deg", finding.Place{}, "not used in the short form")
 		w.note("planing.thrust_arm_m", finding.Place{}, "not used in the short form")
 		return
@@ -120,7 +120,7 @@ func (in *Input) thrust(w *wall) {
 	w.note("planing.thrust_deg", p.ShaftTilt.At, "")
 	w.note("planing.thrust_arm_m", p.ShaftZ.At, "centre of gravity above the shaft, square to the thrust")
 	if !p.ShaftTilt.Set {
-		w.assume("the thrust runs along the keel", "prediction.thrust_deg", finding.Practice)
+		w.assume("the thrust runs along the keel", "write prediction.thrust_deg", finding.Practice)
 	}
 }
 
@@ -135,7 +135,7 @@ func (in *Input) surroundings(w *wall, t *record.Trial) {
 	w.note("planing.viscosity", at, of.name)
 	w.note("planing.gravity", finding.Place{}, "standard gravity")
 	w.note("planing.roughness", finding.Place{}, "roughness of the paper's example")
-	w.assume("the water is "+of.name, "trial.water, and a note where the temperature was far from it", finding.Recalled)
+	w.assume("the water is "+of.name, "write the water of the trial, and a note where the temperature was far from it", finding.Recalled)
 	w.assume("the bottom has the roughness of the paper's example, 0.0004 on the friction coefficient", "a note on the state of the bottom", finding.Read)
 }
 

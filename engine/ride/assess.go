@@ -34,7 +34,7 @@ func Assess(in Input) Result {
 		if one.Why == "" && !one.Record.Filter.Set {
 			r.Assumptions = append(r.Assumptions, finding.Assumption{Subject: one.subject(),
 				Says:   fmt.Sprintf("the record is filtered at %s Hz, which leaves the motion of the boat and takes out that of the plate", unit.Plain(Standard().Filter)),
-				Settle: "ride." + one.Record.ID + ".filter_hz", Basis: finding.Recalled})
+				Settle: "write ride." + one.Record.ID + ".filter_hz", Basis: finding.Recalled})
 		}
 		r.Rides = append(r.Rides, one)
 	}

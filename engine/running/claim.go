@@ -100,19 +100,23 @@ func (r *Result) shown(slope, conf float64, p *Promise) (Shown, bool) {
 	return s, true
 }
 
-// curvePoints is the number of steps of a curve.
-const curvePoints = 60
+// curvePoints is the number of steps of a curve up to one and a half times the hours run, where it bends, and beyond.
+const curvePoints = 40
 
 func (r *Result) curve(slope float64, p *Promise) Curve {
 	w := r.law(slope, confidence)
-	most := p.Hours
+	run := 0.0
 	for _, t := range w.Runs {
-		most = math.Max(most, t)
+		run = math.Max(run, t)
 	}
-	most = math.Ceil(1.15*most/50) * 50
+	most := math.Ceil(1.15*math.Max(run, p.Hours)/50) * 50
+	near := math.Min(1.5*run, most)
 	c := Curve{Slope: slope}
-	for i := range curvePoints + 1 {
-		h := most * float64(i) / curvePoints
+	for i := range 2*curvePoints + 1 {
+		h := near * float64(i) / curvePoints
+		if i > curvePoints {
+			h = near + (most-near)*float64(i-curvePoints)/curvePoints
+		}
 		part, err := w.Reliability(h)
 		if err != nil {
 			continue

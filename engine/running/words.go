@@ -19,7 +19,7 @@ func (in *Input) words(r *Result) {
 		return
 	}
 	c.Says = fmt.Sprintf("%s, %s h run up to %s, %s: at %s %% confidence, and if the chance of a crack does not change with age, the mean time to a first crack is at least %s h",
-		in.who(r), hours(c.Hours), lookWords(c.Boats), in.outcome(r), unit.Text(100*c.Confidence, 0), hours(math.Floor(c.MeanTime)))
+		in.who(r), hours(c.Hours), lookWords(c.Boats), in.outcome(r), unit.Text(100*c.Confidence, 0), Down(c.MeanTime))
 	c.But = in.but(r)
 }
 
@@ -80,8 +80,12 @@ func (in *Input) but(r *Result) string {
 				years, p.Record.Part.V, hours(p.Hours), part(s.All)))
 			continue
 		}
-		parts = append(parts, fmt.Sprintf("It does not show that a boat outlasts the warranty of %s years on %s, %s h: all that is shown is that at least %s %% of such boats run that long without a crack",
-			years, p.Record.Part.V, hours(p.Hours), part(s.All)))
+		not := fmt.Sprintf("It does not show that a boat outlasts the warranty of %s years on %s, %s h: ", years, p.Record.Part.V, hours(p.Hours))
+		if s.All < 0.001 {
+			parts = append(parts, not+"of the part of such boats that run that long nothing is shown that could be told from nought")
+			continue
+		}
+		parts = append(parts, not+fmt.Sprintf("all that is shown is that at least %s %% of such boats run that long without a crack", part(s.All)))
 	}
 	return strings.Join(parts, ". ")
 }
@@ -91,6 +95,15 @@ func hours(v float64) string {
 		return unit.Text(v, 0)
 	}
 	return unit.Text(v, 1)
+}
+
+// Down gives a lower bound in hours, rounded down: to tenths under ten hours, else to whole hours. The hair that is added
+// first keeps a bound of 12 from being written as 11 for the last bit of its reckoning.
+func Down(v float64) string {
+	if v < 10 {
+		return unit.Text(math.Floor(10*v+1e-9)/10, 1)
+	}
+	return unit.Text(math.Floor(v+1e-9), 0)
 }
 
 // part gives a part as percent, rounded down to a tenth.

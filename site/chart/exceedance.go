@@ -17,11 +17,21 @@ func Exceedance(r *ride.Ride) Figure {
 	}
 	id, title := "fig-exceedance-"+slug(key), "Impacts above each size, record "+key
 	e := exceedance{r}
-	if len(r.Peaks.Sizes) < 2 || !usable(r.Peaks.Sizes[0]) || !(r.Peaks.Sizes[0] > 0) {
+	if !e.sound() {
 		return blank(id, title, "No impacts to draw.", nil)
 	}
 	p := plate{id: id, title: title, alt: e.words(), paint: e.draw}
 	return p.finished("Discs: impacts of the record, the k-th of N at (k − ½)/N. Line: exponential law fitted to their mean above the RMS. The scale up is logarithmic.", e.table())
+}
+
+// sound reports whether there are impacts that can be drawn.
+func (e exceedance) sound() bool {
+	for _, size := range e.Peaks.Sizes {
+		if !usable(size) || size < 0 {
+			return false
+		}
+	}
+	return len(e.Peaks.Sizes) >= 2 && e.Peaks.Sizes[0] > 0 && usable(e.Peaks.RMS)
 }
 
 type exceedance struct{ *ride.Ride }
@@ -90,7 +100,7 @@ func (e exceedance) draw(s *sheet) {
 }
 
 func (e exceedance) lawLine(s *sheet, r ruler, up func(float64) float64, decades float64) {
-	if !(e.Peaks.Average() > e.Peaks.RMS) {
+	if !(e.Peaks.Average() > e.Peaks.RMS) || e.law(1) < 0 {
 		return
 	}
 	last := math.Pow10(-int(decades))
@@ -105,7 +115,7 @@ func (e exceedance) lawLine(s *sheet, r ruler, up func(float64) float64, decades
 func (e exceedance) stands(s *sheet, r ruler, top, bottom float64) {
 	step := 0
 	stand := func(class string, g float64, words string) {
-		if !(g > 0) || g > r.most {
+		if !usable(g) || !(g > 0) || g > r.most {
 			return
 		}
 		x := r.at(g)

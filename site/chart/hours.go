@@ -12,7 +12,7 @@ import (
 // look as an upright line, what was found under it, and how hard the boat was hit above it.
 func Hours(r *running.Result) Figure {
 	const id, title = "fig-hours", "Running hours and looks"
-	if len(r.Rows) == 0 || !(r.Logged > 0) || !usable(r.End) || r.End > 1e6 || r.Start < 0 {
+	if len(r.Rows) == 0 || !(r.Logged > 0) || !(r.Start >= 0) || !(r.End > r.Start && r.End < 1e6) {
 		return blank(id, title, "No running hours on record.", nil)
 	}
 	h := hourBar{r}
@@ -72,8 +72,8 @@ func (h hourBar) severity(s *sheet, r ruler, top float64) float64 {
 	}
 	foot := top + line + height
 	for _, row := range h.Rows {
-		if row.G > 0 && usable(row.G) {
-			s.rect("g-maker", box{r.at(float64(row.Record.From.V)), foot - height*row.G/most, r.at(float64(row.Record.To.V)), foot})
+		if from, to := float64(row.Record.From.V), float64(row.Record.To.V); row.G > 0 && usable(row.G) && from >= h.Start && to <= h.End {
+			s.rect("g-maker", box{r.at(from), foot - height*row.G/most, r.at(to), foot})
 		}
 	}
 	s.line("g-axis", r.at(h.Start), foot, r.at(h.End), foot)
@@ -93,7 +93,7 @@ func (h hourBar) looks(s *sheet, r ruler, bar box) float64 {
 		half := advance(words) / 2
 		at, base := nearest(x, half+2, s.w-half-2), bar.bottom+22
 		for meetsAny(textBox(at, base, middle, words).grown(3), taken) {
-			base += line
+			base += line + 4
 		}
 		taken = append(taken, s.text("g-text g-label", at, base, middle, words))
 		low = math.Max(low, base+6)

@@ -38,6 +38,9 @@ func Limits(r limits.Result) Figure {
 	}
 	s.met(r, most)
 	s.Note = "The boat stays under a curve as long as speed and sea lie to its left and below. Head seas; the curves begin where the boat planes."
+	if outside, all := outsideOf(r); outside > 0 {
+		s.Note = sentence(s.Note, fmt.Sprintf("%d of %d points lie outside the range of the formula; the table names them.", outside, all))
+	}
 	s.Desc = limitWords(r)
 	return Plot(s)
 }
@@ -52,6 +55,18 @@ func seaDrawn(r limits.Result) float64 {
 		most = max(most, m.Height)
 	}
 	return most
+}
+
+func outsideOf(r limits.Result) (outside, all int) {
+	for _, l := range r.Levels {
+		for _, p := range l.Curve {
+			all++
+			if p.Outside {
+				outside++
+			}
+		}
+	}
+	return outside, all
 }
 
 func limitRows(r limits.Result) [][]string {

@@ -108,15 +108,17 @@ func (l *leaf) materialsPage() (MaterialsPage, error) {
 	if err != nil {
 		return MaterialsPage{}, err
 	}
-	p := MaterialsPage{Says: l.materialsSays(), Findings: l.findingsHere(""), Checks: l.checkRows(r.Checks), Notes: notes, Caution: l.press.notes["materials"]}
+	p := MaterialsPage{Says: l.materialsSays(), Checks: l.checkRows(r.Checks), Notes: notes, Caution: l.press.notes["materials"]}
+	at := []string{""}
 	for i := range r.Lots {
 		p.Lots = append(p.Lots, l.lotRow(&r.Lots[i]))
 		p.Details = append(p.Details, l.lotPart(&r.Lots[i]))
 	}
 	for i := range r.Parts {
 		p.Parts = append(p.Parts, l.partRow(&r.Parts[i]))
-		p.Findings = append(p.Findings, l.findingsHere(l.anchor("part "+r.Parts[i].Record.ID))...)
+		at = append(at, l.anchor("part "+r.Parts[i].Record.ID))
 	}
+	p.Findings = l.findingsAmong(at)
 	for i := range r.Supplies {
 		s := r.Supplies[i].Record
 		id := l.anchor("consumable " + s.ID)

@@ -219,7 +219,7 @@ func (l *leaf) testRow(t *weld.TestRange) TestRow {
 
 func (l *leaf) welderPart(w *weld.Welder) WelderPart {
 	subject := "welder " + w.Record.ID
-	out := WelderPart{ID: l.anchor(subject), Key: w.Record.ID, Stamp: w.Record.Stamp.V, Name: l.nameOf("person", w.Record.Person.V), Findings: l.findingsHere(l.anchor(subject))}
+	out := WelderPart{ID: l.anchor(subject), Key: w.Record.ID, Stamp: w.Record.Stamp.V, Name: l.nameOf("person", w.Record.Person.V)}
 	out.Welds = strconv.Itoa(w.Welds) + " welds"
 	if w.Welds == 1 {
 		out.Welds = "1 weld"
@@ -227,11 +227,13 @@ func (l *leaf) welderPart(w *weld.Welder) WelderPart {
 	if w.First.Year != 0 {
 		out.Welds += ", " + w.First.String() + " to " + w.Last.String()
 	}
+	at := []string{out.ID}
 	for i := range w.Ranges {
 		row := l.rangeRow(&w.Ranges[i])
-		out.Findings = append(out.Findings, l.findingsHere(row.ID)...)
+		at = append(at, row.ID)
 		out.Ranges = append(out.Ranges, row)
 	}
+	out.Findings = l.findingsAmong(at)
 	return out
 }
 

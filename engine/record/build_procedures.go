@@ -41,14 +41,14 @@ type Procedure struct {
 	GasFlow      Val[unit.LPerMin]  `toml:"gas_flow_l_min" above:"0" most:"100" eg:"18" doc:"flow of shielding gas"`
 	Current      Val[string]        `toml:"current_type" oneof:"DC+|DC-|AC" doc:"kind of current and pole of the electrode"`
 	Pulsed       Val[bool]          `toml:"pulsed" doc:"whether the machine shapes the current; volts times amperes is then no measure of its power"`
-	AmpFrom      Val[unit.Ampere]   `toml:"from_amp" above:"0" most:"1000" upto:"to_amp" eg:"150" doc:"least current"`
-	AmpTo        Val[unit.Ampere]   `toml:"to_amp" above:"0" most:"1000" eg:"190" doc:"greatest current"`
-	VoltFrom     Val[unit.Volt]     `toml:"from_volt" above:"0" most:"100" upto:"to_volt" eg:"20" doc:"least arc voltage"`
-	VoltTo       Val[unit.Volt]     `toml:"to_volt" above:"0" most:"100" eg:"24" doc:"greatest arc voltage"`
-	SpeedFrom    Val[unit.MMPerMin] `toml:"from_mm_min" above:"0" most:"5000" upto:"to_mm_min" eg:"500" doc:"least travel speed"`
-	SpeedTo      Val[unit.MMPerMin] `toml:"to_mm_min" above:"0" most:"5000" eg:"700" doc:"greatest travel speed"`
-	FeedFrom     Val[unit.MPerMin]  `toml:"from_m_min" above:"0" most:"40" upto:"to_m_min" eg:"7" doc:"least wire feed"`
-	FeedTo       Val[unit.MPerMin]  `toml:"to_m_min" above:"0" most:"40" eg:"9.5" doc:"greatest wire feed"`
+	AmpFrom      Val[unit.Ampere]   `toml:"current_from_amp" above:"0" most:"1000" upto:"current_to_amp" eg:"150" doc:"least current"`
+	AmpTo        Val[unit.Ampere]   `toml:"current_to_amp" above:"0" most:"1000" eg:"190" doc:"greatest current"`
+	VoltFrom     Val[unit.Volt]     `toml:"voltage_from_volt" above:"0" most:"100" upto:"voltage_to_volt" eg:"20" doc:"least arc voltage"`
+	VoltTo       Val[unit.Volt]     `toml:"voltage_to_volt" above:"0" most:"100" eg:"24" doc:"greatest arc voltage"`
+	SpeedFrom    Val[unit.MMPerMin] `toml:"speed_from_mm_min" above:"0" most:"5000" upto:"speed_to_mm_min" eg:"500" doc:"least travel speed"`
+	SpeedTo      Val[unit.MMPerMin] `toml:"speed_to_mm_min" above:"0" most:"5000" eg:"700" doc:"greatest travel speed"`
+	FeedFrom     Val[unit.MPerMin]  `toml:"wire_feed_from_m_min" above:"0" most:"40" upto:"wire_feed_to_m_min" eg:"7" doc:"least wire feed"`
+	FeedTo       Val[unit.MPerMin]  `toml:"wire_feed_to_m_min" above:"0" most:"40" eg:"9.5" doc:"greatest wire feed"`
 	Preheat      Val[unit.Celsius]  `toml:"preheat_most_c" least:"0" most:"400" likely:"10..120" eg:"60" doc:"highest preheat"`
 	Interpass    Val[unit.Celsius]  `toml:"interpass_most_c" least:"0" most:"400" likely:"40..150" eg:"90" doc:"highest temperature between runs"`
 	Level        Val[string]        `toml:"level" oneof:"B|C|D" doc:"quality level of ISO 10042 that it is meant to reach"`

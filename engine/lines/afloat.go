@@ -55,6 +55,9 @@ func (h *Hull) waterline(at hydrostatics.Attitude) (aft, fore float64) {
 	low := func(s Station) float64 { return at.Height(hydrostatics.Vector{X: s.X, Z: s.At[Keel].Z}) }
 	n := len(h.Stations)
 	aft, fore = h.Stations[0].X, h.Stations[n-1].X
+	if deep := -low(h.Stations[0]); deep > 0 {
+		aft -= deep * h.lean()
+	}
 	for i := 1; i < n; i++ {
 		p, q := h.Stations[i-1], h.Stations[i]
 		hp, hq := low(p), low(q)

@@ -30,7 +30,7 @@ const (
 // compare holds the dimensions of the record against those of the lines. What is not stated is not compared.
 func (r *Result) compare(h *record.Hull) {
 	n := len(r.Hull.Stations)
-	aft, fore := r.Hull.Stations[0].X, r.Hull.Stations[n-1].X
+	aft, fore := r.Hull.AftEnd(), r.Hull.Stations[n-1].X
 	beam := 0.0
 	for _, s := range r.Hull.Stations {
 		beam = math.Max(beam, 2*math.Max(s.At[Sheer].Y, math.Max(s.At[Outer].Y, s.At[Knuckle].Y)))

@@ -43,6 +43,7 @@ type Station struct {
 type Hull struct {
 	Stations []Station
 	Camber   float64 // rise of the deck on the centre line, metres
+	Rake     float64 // of the transom from the vertical, top aft, degrees
 	Recesses []Recess
 	Openings []Opening
 	HasOuter bool
@@ -132,9 +133,9 @@ func (h *Hull) Body(open bool) (*hydrostatics.Body, error) {
 	if open {
 		stations = h.withRecessEnds()
 	}
-	sections := make([]hydrostatics.Section, len(stations))
-	for i, s := range stations {
-		sections[i] = hydrostatics.Section{X: s.X, Outline: h.outline(s, open)}
+	sections := h.wedge(open)
+	for _, s := range stations {
+		sections = append(sections, hydrostatics.Section{X: s.X, Outline: h.outline(s, open)})
 	}
 	return hydrostatics.NewBody(sections, 2)
 }
@@ -208,7 +209,7 @@ func (h *Hull) Along(e Edge) []hydrostatics.Vector {
 
 // FromRecord takes the records over. Stations keep their order; what is wrong with them is said by Check.
 func FromRecord(f *record.HullFile) *Hull {
-	h := &Hull{Camber: float64(f.Lines.Camber.V) / 1000}
+	h := &Hull{Camber: float64(f.Lines.Camber.V) / 1000, Rake: float64(f.Lines.Rake.V)}
 	for i := range f.Stations {
 		r := &f.Stations[i]
 		s := Station{ID: r.ID, Place: r.At, X: float64(r.X.V), Round: float64(r.Round.V) / 1000}

@@ -13,6 +13,8 @@ type Skin struct {
 	Centre hydrostatics.Vector
 }
 
+const deckParts = 4 // strips from the centre line to the sheer that draw the camber
+
 // Skins gives the plate areas by zone: the ruled surfaces between stations, the aft face and the deck.
 // The deck is taken over the sheer with its camber, recesses not cut out.
 func (h *Hull) Skins() []Skin {
@@ -25,10 +27,19 @@ func (h *Hull) Skins() []Skin {
 		flat.strip(p, q, p.At[Chine], p.At[Outer], q.At[Chine], q.At[Outer])
 		side.strip(p, q, p.At[Outer], p.At[Knuckle], q.At[Outer], q.At[Knuckle])
 		side.strip(p, q, p.At[Knuckle], p.At[Sheer], q.At[Knuckle], q.At[Sheer])
-		const parts = 4
-		for k := 0; k < parts; k++ {
-			deck.strip(p, q, h.deckAt(p, k, parts), h.deckAt(p, k+1, parts), h.deckAt(q, k, parts), h.deckAt(q, k+1, parts))
+		for k := 0; k < deckParts; k++ {
+			deck.strip(p, q, h.deckAt(p, k, deckParts), h.deckAt(p, k+1, deckParts), h.deckAt(q, k, deckParts), h.deckAt(q, k+1, deckParts))
 		}
+	}
+	first := h.Stations[0]
+	for k := 0; k <= bottomPoints; k++ {
+		h.astern(&bottom, first.bottomAt(k), first.bottomAt(k+1))
+	}
+	h.astern(&flat, first.At[Chine], first.At[Outer])
+	h.astern(&side, first.At[Outer], first.At[Knuckle])
+	h.astern(&side, first.At[Knuckle], first.At[Sheer])
+	for k := 0; k < deckParts; k++ {
+		h.astern(&deck, h.deckAt(first, k, deckParts), h.deckAt(first, k+1, deckParts))
 	}
 	out := []Skin{}
 	for _, s := range []Skin{bottom, flat, side, h.transom(), deck} {
@@ -78,7 +89,7 @@ func (k *Skin) triangle(a, b, c hydrostatics.Vector) {
 	k.Centre.Z += area * (a.Z + b.Z + c.Z) / 3
 }
 
-// transom is the aft face up to the sheer, as drawn square to the base line; its rake is in the record alone.
+// transom is the aft face up to the sheer, leaned by its rake.
 func (h *Hull) transom() Skin {
 	s := h.Stations[0]
 	t := Skin{Zone: "transom"}
@@ -88,7 +99,23 @@ func (h *Hull) transom() Skin {
 	}
 	pts = append(pts, s.At[Outer], s.At[Knuckle], s.At[Sheer])
 	for i := 1; i+1 < len(pts); i++ {
-		t.triangle(vector(s.X, pts[0]), vector(s.X, pts[i]), vector(s.X, pts[i+1]))
+		t.triangle(h.leaned(pts[0]), h.leaned(pts[i]), h.leaned(pts[i+1]))
 	}
 	return t
+}
+
+// leaned is a point of the first station carried aft onto the raked transom.
+func (h *Hull) leaned(p hydrostatics.Point) hydrostatics.Vector {
+	s := h.Stations[0]
+	return vector(s.X-(p.Z-s.At[Keel].Z)*h.lean(), p)
+}
+
+// astern adds what a raked transom lets a strip of the first station run on aft.
+func (h *Hull) astern(k *Skin, p, q hydrostatics.Point) {
+	if h.Rake <= 0 {
+		return
+	}
+	x := h.Stations[0].X
+	k.triangle(vector(x, p), vector(x, q), h.leaned(q))
+	k.triangle(vector(x, p), h.leaned(q), h.leaned(p))
 }

@@ -5,7 +5,7 @@ import "hullfile/engine/unit"
 // Lines is what the stations do not say about the shape of the hull.
 type Lines struct {
 	Camber Val[unit.MM]  `toml:"deck_camber_mm" least:"0" most:"500" eg:"40" doc:"rise of the deck on the centre line above the sheer"`
-	Rake   Val[unit.Deg] `toml:"transom_rake_deg" least:"-45" most:"45" eg:"12" doc:"rake of the transom from the vertical, top aft"`
+	Rake   Val[unit.Deg] `toml:"transom_rake_deg" least:"0" most:"45" eg:"12" doc:"rake of the transom from the vertical, top aft"`
 	Sides  Val[string]   `toml:"decked" oneof:"fully decked|partly decked|open" doc:"how far the hull is closed at the sheer"`
 }
 

@@ -29,6 +29,10 @@ type CoverPage struct {
 	Hits        RideSays
 	Hours       Discipline
 	Run         HoursSays
+	Materials   Discipline
+	Metal       MaterialsSays
+	Welding     Discipline
+	Weld        WeldingSays
 	Documents   Discipline
 	Papers      DocumentsSays
 	Open        []FindingRow
@@ -74,6 +78,8 @@ func (l *leaf) coverPage() (CoverPage, error) {
 		Trials: l.discipline(trialsPath, d.Trials.Checks), Speeds: l.trialsSays(),
 		Ride: l.discipline(ridePath, d.Ride.Checks), Hits: l.rideSays(),
 		Hours: l.discipline(hoursPath, d.Hours.Checks), Run: l.hoursSays(),
+		Materials: l.discipline(materialsPath, d.Stock.Checks), Metal: l.materialsSays(),
+		Welding: l.discipline(weldingPath, d.Welding.Checks), Weld: l.weldingSays(),
 		Documents: l.discipline(documentsPath, d.Documents.Checks), Papers: l.documentsSays(),
 		AllFindings: Link{Href: l.to(findingsPath, "")}, HowToCheck: Link{Href: l.to(documentsPath, "hashes")},
 		Root: l.root, About: l.press.notes["about"], Caution: l.press.notes["cautions"],

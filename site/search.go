@@ -60,6 +60,18 @@ func (b *book) entries() []entry {
 	for _, p := range d.Builder.People {
 		at(p.Name.V, "person "+p.ID, p.ID, p.Role.V)
 	}
+	for _, lot := range d.Stock.Lots {
+		at("Lot "+lot.Record.ID, "lot "+lot.Record.ID, lot.Record.Cast.V, lot.Record.Alloy.V, lot.Record.Certificate.V)
+	}
+	for _, p := range d.Stock.Parts {
+		at("Part "+p.Record.ID, "part "+p.Record.ID, p.Record.Name.V, p.Record.Lot.V)
+	}
+	for _, p := range d.Welding.Procedures {
+		at("Procedure "+p.Record.ID, "procedure "+p.Record.ID, p.Record.Title.V)
+	}
+	for _, w := range d.Welding.Welders {
+		at("Welder, stamp "+w.Record.Stamp.V, "welder "+w.Record.ID, w.Record.Person.V)
+	}
 	for i, f := range b.findings {
 		out = append(out, entry{capital(string(f.Kind)) + ": " + f.Subject, b.sectionOf(findingsPath).no, findingsPath + "#f" + wordsOfInt(i+1), f.Says})
 	}

@@ -53,7 +53,7 @@ func (s *WelderScheme) life(q *record.Qualification) Life {
 		signed = d
 	}
 	if due := after(signed, 0, s.ConfirmMonths); due.Before(l.Until) {
-		l.Until, l.Ends = due, "nobody confirmed it within "+counted(s.ConfirmMonths, "month")+" of "+signed.String()
+		l.Until, l.Ends = due, "no confirmation within "+counted(s.ConfirmMonths, "month")+" of "+signed.String()+" is on record"
 	}
 	return l
 }

@@ -1,9 +1,13 @@
 package site
 
 import (
+	"cmp"
 	"html/template"
+	"slices"
+	"strings"
 
 	"hullfile/engine/limits"
+	"hullfile/engine/trial"
 	"hullfile/engine/unit"
 )
 
@@ -126,7 +130,7 @@ func (l *leaf) helmCard(r *limits.Result) HelmCard {
 		c.Heads = append(c.Heads, one.Short)
 	}
 	for _, row := range r.Card {
-		one := HelmRow{Height: waveText(row.Height), Words: seaWords(row.Height)}
+		one := HelmRow{Height: waveText(row.Height), Words: seaName(row.Height)}
 		for _, lim := range row.Limits {
 			one.Speeds = append(one.Speeds, helmSpeed(lim))
 		}
@@ -153,17 +157,10 @@ func waveText(height float64) string {
 	return unit.Text(height, 1)
 }
 
-// seaWords are those of WMO code table 3700 for a significant wave height; the upper end of a class belongs to it.
-func seaWords(height float64) string {
-	for _, class := range []struct {
-		most  float64
-		words string
-	}{{0, "calm, glassy"}, {0.1, "calm, rippled"}, {0.5, "smooth, wavelets"}, {1.25, "slight"}, {2.5, "moderate"}, {4, "rough"}, {6, "very rough"}, {9, "high"}, {14, "very high"}} {
-		if height <= class.most {
-			return class.words
-		}
-	}
-	return "phenomenal"
+// seaName is the word of WMO code table 3700 for a wave height.
+func seaName(height float64) string {
+	_, name := trial.SeaState(height)
+	return name
 }
 
 // loggedMet is the number of entries of the log of hours that the table of seas met lists; the log has them all.
@@ -174,7 +171,7 @@ func (l *leaf) metRows(r *limits.Result) []MetRow {
 	var out []MetRow
 	logged := 0
 	for _, m := range hardestFirst(r.Met) {
-		if len(m.Subject) > 6 && m.Subject[:6] == "hours " {
+		if strings.HasPrefix(m.Subject, "hours ") {
 			if logged++; logged > loggedMet {
 				continue
 			}
@@ -207,4 +204,22 @@ func (l *leaf) limitsWorkings(r *limits.Result) ([]SheetWorking, error) {
 		}
 	}
 	return out, nil
+}
+
+// hardestFirst puts the seas met in order: records and trials as they stand, then the log by impacts.
+func hardestFirst(all []limits.Met) []limits.Met {
+	out := slices.Clone(all)
+	logged := func(m limits.Met) int {
+		if strings.HasPrefix(m.Subject, "hours ") {
+			return 1
+		}
+		return 0
+	}
+	slices.SortStableFunc(out, func(a, b limits.Met) int {
+		if c := cmp.Compare(logged(a), logged(b)); c != 0 || logged(a) == 0 {
+			return c
+		}
+		return cmp.Compare(b.Reckoned, a.Reckoned)
+	})
+	return out
 }

@@ -33,7 +33,7 @@ func (h hullHead) object() object {
 	return object{"number": h.Number, "title": h.Title, "design": h.Design, "state": h.State, "issue": h.Issue, "date": h.Date, "builder": h.Builder}
 }
 
-// full is a number at full precision: twelve significant figures, which every machine agrees on, or null.
+// full is a number at full precision: ten significant figures, which every make of processor agrees on, or null.
 type full float64
 
 // MarshalJSON gives the number, or null for one that is not finite.
@@ -47,7 +47,7 @@ func (f full) MarshalJSON() ([]byte, error) {
 
 // value gives the number as it is written.
 func (f full) value() float64 {
-	rounded, err := strconv.ParseFloat(strconv.FormatFloat(float64(f), 'e', 11, 64), 64)
+	rounded, err := strconv.ParseFloat(strconv.FormatFloat(float64(f), 'e', 9, 64), 64)
 	if err != nil {
 		panic(err) // it was formatted just now
 	}

@@ -74,7 +74,11 @@ func leverResult(c *stability.Condition, s *stability.Side) object {
 func leverPoints(c hydrostatics.Curve) [][2]full {
 	out := make([][2]full, 0, len(c.Points))
 	for _, p := range c.Points {
-		out = append(out, [2]full{full(p.Heel * 180 / math.Pi), full(p.Lever)})
+		out = append(out, [2]full{full(p.Heel * 180 / math.Pi), toNanometre(p.Lever)})
 	}
 	return out
 }
+
+// toNanometre gives a length in metres to the nanometre. A lever that is nought in truth comes out as a difference of masses
+// that nearly cancel: what is left of them differs from one make of processor to the next.
+func toNanometre(metres float64) full { return full(math.Round(metres*1e9)/1e9 + 0) }

@@ -104,7 +104,7 @@ func onlyOurs(out string, entries []os.DirEntry, job Job) error {
 	for _, e := range entries {
 		others = others || !strings.HasPrefix(e.Name(), stagePrefix) && e.Name() != stateName
 	}
-	if others && !ours(out) {
+	if others && !ours(out) && !halfway(out) {
 		return fmt.Errorf("output folder %s is not empty and holds no earlier output (%s and %s are not in it); choose another with -o",
 			job.Out, contentsName, sumsName)
 	}
@@ -115,6 +115,18 @@ func onlyOurs(out string, entries []os.DirEntry, job Job) error {
 		}
 	}
 	return nil
+}
+
+// halfway reports whether a run was killed while it put new lists in the place of the old: what it set aside and what
+// lies there are together an earlier output.
+func halfway(out string) bool {
+	for _, name := range []string{contentsName, sumsName} {
+		aside, err := filepath.Glob(filepath.Join(out, stagePrefix+"*", "old", name))
+		if _, missing := os.Lstat(filepath.Join(out, name)); missing != nil && (err != nil || len(aside) == 0) {
+			return false
+		}
+	}
+	return true
 }
 
 // ours reports whether this package wrote the folder.

@@ -120,6 +120,9 @@ func (s *stage) swap() error {
 		return nil
 	}
 	for _, e := range entries {
+		if e.Name() == stateName {
+			continue
+		}
 		if err := step(e.Name(), s.exchange); err != nil {
 			return err
 		}
@@ -128,6 +131,21 @@ func (s *stage) swap() error {
 		if err := step(name, s.setAside); err != nil {
 			return err
 		}
+	}
+	if err := s.move(s.former(""), filepath.Join(s.dir, "done")); err != nil {
+		return errors.Join(plainly(err), takeBack(undo))
+	}
+	return s.remember()
+}
+
+// remember puts the state into its place when all else is in its own: until then the output remembers what was there
+// before. Nothing is put back any more.
+func (s *stage) remember() error {
+	if _, err := os.Lstat(s.fresh(stateName)); err != nil {
+		return nil // there is nothing to remember
+	}
+	if err := os.Rename(s.fresh(stateName), s.final(stateName)); err != nil {
+		return fmt.Errorf("the files are written, but will be written anew next time: %w", plainly(err))
 	}
 	return nil
 }

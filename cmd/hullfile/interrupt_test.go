@@ -3,6 +3,8 @@ package main
 import (
 	"bytes"
 	"errors"
+	"fmt"
+	"math/rand/v2"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -108,5 +110,78 @@ func TestKillLeavesTheEarlierOutputWhole(t *testing.T) {
 	}
 	if err := checkSums(filepath.Join(out, "F001")); err != nil {
 		t.Error(err)
+	}
+}
+
+// A run that is killed at any moment leaves files that verify; the next one gives what a fresh one gives, and the
+// lock of one that was killed holds nobody up.
+func TestKilledAtAnyMoment(t *testing.T) {
+	yard, out := tinyYard(t, 3), filepath.Join(t.TempDir(), "files")
+	render := func(to string) time.Duration {
+		t.Helper()
+		begun := time.Now()
+		if text, err := exec.Command("hullfile", "render", yard, "-o", to).CombinedOutput(); err != nil {
+			t.Fatalf("%v: %s", err, text)
+		}
+		return time.Since(begun)
+	}
+	full := render(out)
+	random := rand.New(rand.NewPCG(3, 4))
+	for round := range 12 {
+		name := filepath.Join(yard, "hulls", fmt.Sprintf("F%03d", 1+round%3), "hull.toml")
+		text, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := put(name, append(text, fmt.Sprintf("\n# round %d\n", round)...)); err != nil {
+			t.Fatal(err)
+		}
+		cmd := exec.Command("hullfile", "render", yard, "-o", out)
+		if err := cmd.Start(); err != nil {
+			t.Fatal(err)
+		}
+		time.Sleep(time.Duration(random.Int64N(int64(full))))
+		cmd.Process.Kill()
+		cmd.Wait()
+		for _, number := range []string{"F001", "F002", "F003"} {
+			if err := checkSums(filepath.Join(out, number)); err != nil && runtime.GOOS == "linux" {
+				t.Errorf("round %d: %v", round, err)
+			}
+		}
+	}
+	render(out)
+	fresh := filepath.Join(t.TempDir(), "fresh")
+	render(fresh)
+	compareTrees(t, fresh, out)
+}
+
+// tinyYard writes a yard of hulls of which hardly anything is on record.
+func tinyYard(t *testing.T, n int) string {
+	t.Helper()
+	dir := t.TempDir()
+	if err := put(filepath.Join(dir, "yard.toml"), []byte("name = \"Yard of the test\"\n")); err != nil {
+		t.Fatal(err)
+	}
+	for i := range n {
+		number := fmt.Sprintf("F%03d", i+1)
+		if err := put(filepath.Join(dir, "hulls", number, "hull.toml"), fmt.Appendf(nil, "title = \"boat %d\"\n\n[boat]\nlength_hull_m = %d.5\n", i, 4+i%5)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	return dir
+}
+
+func compareTrees(t *testing.T, want, got string) {
+	t.Helper()
+	a, err := treeOf(want)
+	if err != nil {
+		t.Fatal(err)
+	}
+	b, err := treeOf(got)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := differences(a, b); len(a) == 0 || len(diff) > 0 {
+		t.Errorf("%d files, %v differ", len(a), diff)
 	}
 }

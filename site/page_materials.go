@@ -18,6 +18,7 @@ type MaterialsPage struct {
 	Parts    []PartRow
 	Details  []LotPart
 	Supplies []SupplyPart
+	HeldBy   string // who held the limits against the standards
 	Checks   []CheckRow
 	Notes    []Note
 	Caution  template.HTML
@@ -62,9 +63,10 @@ type LotPart struct {
 	Facts    []Fact
 }
 
-// SupplyPart is one lot of filler.
+// SupplyPart is one lot of filler or gas.
 type SupplyPart struct {
 	ID       string
+	Kind     string
 	Key      string
 	Under    string
 	Values   []ValueRow
@@ -108,7 +110,7 @@ func (l *leaf) materialsPage() (MaterialsPage, error) {
 	if err != nil {
 		return MaterialsPage{}, err
 	}
-	p := MaterialsPage{Says: l.materialsSays(), Checks: l.checkRows(r.Checks), Notes: notes, Caution: l.press.notes["materials"]}
+	p := MaterialsPage{HeldBy: r.HeldBy, Says: l.materialsSays(), Checks: l.checkRows(r.Checks), Notes: notes, Caution: l.press.notes["materials"]}
 	at := []string{""}
 	for i := range r.Lots {
 		p.Lots = append(p.Lots, l.lotRow(&r.Lots[i]))
@@ -122,7 +124,7 @@ func (l *leaf) materialsPage() (MaterialsPage, error) {
 	for i := range r.Supplies {
 		s := r.Supplies[i].Record
 		id := l.anchor("consumable " + s.ID)
-		p.Supplies = append(p.Supplies, SupplyPart{ID: id, Key: s.ID, Under: s.Classification.V, Values: l.valueRows(r.Supplies[i].Values),
+		p.Supplies = append(p.Supplies, SupplyPart{ID: id, Key: s.ID, Kind: capital(s.Kind.V), Under: s.Classification.V, Values: l.valueRows(r.Supplies[i].Values),
 			Findings: l.findingsHere(id), Facts: onlyWritten(l.fields(s, analysisKeys...))})
 	}
 	return p, nil

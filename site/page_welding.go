@@ -21,6 +21,7 @@ type WeldingPage struct {
 	Takes      []Fact
 	Stages     []StageRow
 	Assumed    []string
+	Tables     []LimitTableRow
 	Checks     []CheckRow
 	Notes      []Note
 	Caution    template.HTML
@@ -108,6 +109,12 @@ type InspectorRow struct {
 	Place  Link
 }
 
+// LimitTableRow is one table of limits with who held it against its standard.
+type LimitTableRow struct {
+	Name string
+	By   Figure
+}
+
 // StageRow is one stage of the build with its hours.
 type StageRow struct {
 	Name    string
@@ -125,7 +132,7 @@ func (l *leaf) weldingPage() (WeldingPage, error) {
 	if err != nil {
 		return WeldingPage{}, err
 	}
-	p := WeldingPage{Says: l.weldingSays(), Findings: l.findingsHere(""), Takes: takes(r), Checks: l.checkRows(r.Checks), Notes: notes, Caution: l.press.notes["welding"]}
+	p := WeldingPage{Says: l.weldingSays(), Findings: l.findingsHere(""), Takes: l.takes(r), Checks: l.checkRows(r.Checks), Notes: notes, Caution: l.press.notes["welding"]}
 	for i := range r.Procedures {
 		p.Procedures = append(p.Procedures, l.procedurePart(&r.Procedures[i]))
 	}
@@ -137,6 +144,9 @@ func (l *leaf) weldingPage() (WeldingPage, error) {
 	}
 	for _, s := range r.Stages {
 		p.Stages = append(p.Stages, StageRow{s.Name.V, s.Kind.V, hours(s.Planned), hours(s.Booked), dated(s.From), dated(s.To), l.place(s.At)})
+	}
+	for _, t := range r.Tables {
+		p.Tables = append(p.Tables, LimitTableRow{t.Name, has(t.By != "", t.By, "nobody yet")})
 	}
 	for _, a := range r.Assumptions {
 		p.Assumed = append(p.Assumed, capital(a.Says))
@@ -159,8 +169,8 @@ func (l *leaf) weldingSays() WeldingSays {
 	return s
 }
 
-// takes lists what the seams take together.
-func takes(r *weld.Result) []Fact {
+// takes lists what the seams take together, with what the weight breakdown counts for it.
+func (l *leaf) takes(r *weld.Result) []Fact {
 	s := r.Sums
 	if s.Joints == 0 {
 		return nil
@@ -178,9 +188,22 @@ func takes(r *weld.Result) []Fact {
 		fact("weld metal", s.Metal, 2, "kg"), fact("wire", s.Wire, 2, "kg"), fact("gas", s.Gas, 2, "m³"),
 		fact("time of the arc", s.Arc, 1, "h"), fact("working time", s.Labour, 1, "h"),
 	}
+	counted, items := l.weldInWeights()
 	return append(all,
+		Fact{Name: "weld metal in the weight breakdown", Value: has(items > 0, unit.Text(counted, 1), "no item is called weld metal"), Unit: "kg", Note: "for information: the breakdown counts seams that the map may not have"},
 		Fact{Name: "hours planned for welding", Value: has(s.HasPlanned, unit.Text(s.Planned, 1), "not recorded"), Unit: "h"},
 		Fact{Name: "hours booked for welding", Value: has(s.HasBooked, unit.Text(s.Booked, 1), "not recorded"), Unit: "h", Note: "for information: fitting, grinding and waiting are in them"})
+}
+
+// weldInWeights adds up the items of the weight breakdown that are called weld metal.
+func (l *leaf) weldInWeights() (kg float64, items int) {
+	for i := range l.dossier.Weight.Items {
+		it := &l.dossier.Weight.Items[i]
+		if strings.Contains(strings.ToLower(it.Record.Name.V), "weld metal") && it.HasMass {
+			kg, items = kg+float64(it.Mass), items+1
+		}
+	}
+	return kg, items
 }
 
 func hours(v record.Val[unit.Hour]) Figure { return has(v.Set, asWritten(v), "not recorded") }

@@ -22,7 +22,6 @@ type Limits struct {
 	Certificate Certificate `toml:"certificate"`
 	Bends       []Bend      `toml:"bend"`
 	Thickness   Thickness   `toml:"thickness"`
-	Filler      Filler      `toml:"filler"`
 }
 
 // Cited is what every row says of where it comes from.
@@ -85,13 +84,6 @@ type Thickness struct {
 	Under float64 `toml:"under_percent"`
 }
 
-// Filler says for which parents silicon filler is not taken.
-type Filler struct {
-	Cited
-	Silicon []string `toml:"silicon"`
-	Over    float64  `toml:"over_mg_percent"`
-}
-
 // LoadLimits reads the limits below the content folder. The error is finding.Faults, or one of reading.
 func LoadLimits(files fs.FS) (*Limits, error) {
 	text, err := fs.ReadFile(files, LimitsFile)
@@ -121,9 +113,9 @@ func LoadLimits(files fs.FS) (*Limits, error) {
 func (l *Limits) check(fault func(key, says string)) {
 	based := map[string]finding.Basis{
 		"corrosion": l.Corrosion.Basis, "corrosion.acid": l.Corrosion.Acid.Basis, "certificate": l.Certificate.Basis,
-		"thickness": l.Thickness.Basis, "filler": l.Filler.Basis,
+		"thickness": l.Thickness.Basis,
 	}
-	for _, key := range []string{"corrosion", "corrosion.acid", "certificate", "thickness", "filler"} {
+	for _, key := range []string{"corrosion", "corrosion.acid", "certificate", "thickness"} {
 		if !slices.Contains(finding.Bases(), based[key]) {
 			fault(key+".basis", "basis is none of read, derived, yard, practice, recalled")
 		}

@@ -34,7 +34,8 @@ const (
 
 // Result is what is known of the metal of one hull.
 type Result struct {
-	Recorded    bool // whether anything of the building is on record
+	Recorded    bool   // whether anything of the building is on record
+	HeldBy      string // who held the limits against the standards; empty where nobody did
 	Lots        []Lot
 	Supplies    []Supply
 	Parts       []Part

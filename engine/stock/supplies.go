@@ -1,26 +1,26 @@
 package stock
 
 import (
-	"slices"
-
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
 )
 
-// supplies judges the fillers that the welds of this hull name: what their certificates print, and whether silicon
-// filler met plate with magnesium.
+// supplies gives the lots of filler and gas that the welds of this hull name, and judges what certificates of filler print.
 func (a *assessor) supplies() {
 	used := map[string]bool{}
 	for i := range a.hull.Welds {
 		used[a.hull.Welds[i].Filler.V] = true
+		used[a.hull.Welds[i].Gas.V] = true
 	}
 	for i := range a.yard.Stock.Consumables {
 		s := &a.yard.Stock.Consumables[i]
-		if !used[s.ID] || s.Kind.V != "filler" {
+		if !used[s.ID] {
 			continue
 		}
 		out := Supply{Record: s}
-		out.Values = a.filler(s)
+		if s.Kind.V == "filler" {
+			out.Values = a.filler(s)
+		}
 		a.Supplies = append(a.Supplies, out)
 	}
 }
@@ -50,9 +50,4 @@ func (a *assessor) filler(s *record.Consumable) []Value {
 	a.Checks = append(a.Checks, tally(c, values, "element", "consumable."+s.ID+".", s.At))
 	a.soft(ruleFiller, "consumable "+s.ID, values)
 	return values
-}
-
-// Silicon reports whether a filler is one that is not taken for parents with magnesium over the limit.
-func (l *Limits) Silicon(classification string) bool {
-	return slices.Contains(l.Filler.Silicon, classification)
 }

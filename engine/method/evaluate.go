@@ -26,17 +26,31 @@ func (s *Sheet) Evaluate(scope string, given Given, above *Working) (*Working, e
 	if above != nil {
 		copy(w.all, above.all)
 	}
-	if err := w.takeInputs(given); err != nil {
-		return nil, err
-	}
-	r := reckoner{scope: sc, all: w.all, used: make([]bool, len(w.all)), seen: make([]int, 0, len(w.all))}
 	for i, g := range sc.groups {
 		w.all[g.symbol.slot] = &w.Steps[i]
 	}
-	for i, g := range sc.groups {
-		r.group(g, &w.Steps[i])
+	if err := w.reckon(given); err != nil {
+		return nil, err
 	}
 	return w, nil
+}
+
+// Again reckons the scope once more in the same working, whose inputs and results are overwritten: for iterations that
+// turn a sheet many times and show only the last turn. Errors are those of Evaluate; the working is then of no use.
+func (w *Working) Again(given Given) error {
+	clear(w.Steps)
+	return w.reckon(given)
+}
+
+func (w *Working) reckon(given Given) error {
+	if err := w.takeInputs(given); err != nil {
+		return err
+	}
+	r := reckoner{scope: w.Scope, all: w.all, used: make([]bool, len(w.all)), seen: make([]int, 0, len(w.all))}
+	for i, g := range w.Scope.groups {
+		r.group(g, &w.Steps[i])
+	}
+	return nil
 }
 
 // fits checks that the working handed over is that of the scope above.

@@ -1,6 +1,7 @@
 package method
 
 import (
+	"reflect"
 	"strings"
 	"testing"
 )
@@ -77,3 +78,48 @@ func TestEvaluateBottomPanel(t *testing.T) {
 
 // spaced writes common spaces for the no-break ones, so that tests can be read.
 func spaced(s string) string { return strings.ReplaceAll(s, "\u00a0", " ") }
+
+// Again overwrites a working with what a fresh one would hold, also after a turn in which something was missing.
+func TestAgainIsAFreshEvaluation(t *testing.T) {
+	s, err := Load("f.toml", []byte(`title = "t"
+work = "w"
+edition = "e"
+standing = "own"
+[[a.input]]
+symbol = "x"
+name = "x"
+unit = "m"
+from = "boat.x_m"
+most = 5.0
+[[a.step]]
+symbol = "y"
+name = "y"
+unit = "m"
+formula = "2*x"
+clause = "1"
+basis = "derived"
+`))
+	if err != nil {
+		t.Fatal(err)
+	}
+	turns := []GivenMap{{"boat.x_m": {Number: 3, Unit: "m"}}, {}, {"boat.x_m": {Number: 9, Unit: "m"}}, {"boat.x_m": {Number: 4, Unit: "m"}}}
+	w, err := s.Evaluate("a", turns[0], nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i, g := range turns {
+		if err := w.Again(g); err != nil {
+			t.Fatal(err)
+		}
+		fresh, err := s.Evaluate("a", g, nil)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if !reflect.DeepEqual(w.Inputs, fresh.Inputs) || !reflect.DeepEqual(w.Steps, fresh.Steps) {
+			t.Errorf("turn %d: %+v, fresh %+v", i, w.Steps, fresh.Steps)
+		}
+	}
+	if err := w.Again(GivenMap{"boat.x_m": {Number: 1, Unit: "kg"}}); err == nil {
+		t.Error("another unit was taken")
+	}
+}

@@ -109,11 +109,16 @@ func (h Hull) given() method.GivenMap {
 func (s *solver) left(x [2]float64) (r [2]float64, err error) {
 	s.given["planing.trim_deg"] = method.Quantity{Number: x[0], Unit: "°"}
 	s.given["planing.wetted_ratio"] = method.Quantity{Number: x[1]}
-	w, err := s.sheet.Evaluate("hull", s.given, nil)
+	if s.last == nil {
+		s.last, err = s.sheet.Evaluate("hull", s.given, nil)
+	} else {
+		err = s.last.Again(s.given)
+	}
 	if err != nil {
 		return r, err
 	}
-	s.last, s.turns = w, s.turns+1
+	w := s.last
+	s.turns++
 	r[0], err = number(w, "R_L")
 	if err != nil {
 		return r, err

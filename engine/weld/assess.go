@@ -17,6 +17,7 @@ func Assess(y *record.Yard, h *record.Hull, lib *method.Library, alloys *materia
 	a.procedures()
 	a.people()
 	a.seams()
+	a.held()
 	for i := range h.Stages {
 		a.Stages = append(a.Stages, &h.Stages[i])
 	}

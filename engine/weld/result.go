@@ -19,6 +19,7 @@ const (
 	ruleDesignated = "qualification-designation"
 	ruleFillets    = "qualification-fillets"
 	ruleStamp      = "stamp-twice"
+	ruleHeld       = "welding-limits-held"
 	ruleMetal      = "fillet-strength"
 	ruleFactor     = "fillet-throat"
 	rulePattern    = "fillet-pattern"

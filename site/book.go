@@ -28,6 +28,8 @@ type book struct {
 	findings   []finding.Finding // in the order in which they are told
 	anchors    slugs
 	panelSlugs slugs
+	jointSlugs slugs
+	jointPage  map[string]string // page of a joint by its key
 	sheets     []*method.Sheet
 	records    []record.File
 	isRecord   map[string]bool
@@ -42,7 +44,7 @@ type book struct {
 func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	b := &book{
 		press: p, dossier: d, hull: h, folder: f,
-		open: map[*section]int{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, tracks: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
+		open: map[*section]int{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, jointPage: map[string]string{}, tracks: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
 	}
 	if d.Structure.Sheet != nil {
 		b.sheets = append(b.sheets, d.Structure.Sheet)

@@ -33,10 +33,12 @@ func (b *book) contents() {
 	b.trackContents(b.top("Trials", trialsPath, "trials", page((*leaf).trialsPage)))
 	b.underwayContents()
 	b.metalContents()
+	b.seamContents()
 	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))
 	b.methodSheets(b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage)))
 	b.top("Proofs", proofsPath, "ready", page((*leaf).readyProofs))
 	b.recordFiles(b.top("Records", recordsPath, "records", page((*leaf).recordsPage)))
+	b.benchContents()
 }
 
 // page fits a maker of one kind of body to the contents.

@@ -66,6 +66,7 @@ func (b *book) subjects() {
 	}
 	b.underwaySubjects(add)
 	b.metalSubjects(add)
+	b.seamSubjects(add)
 	for _, doc := range d.Documents.Documents {
 		add("document "+doc.Record.ID, documentsPath, b.anchors.take("document-"+doc.Record.ID))
 	}
@@ -122,6 +123,7 @@ func (b *book) disciplines() {
 	of(trialsPath, d.Trials.Checks, d.Trials.Findings)
 	b.underwayDisciplines(of)
 	b.metalDisciplines(of)
+	b.seamDisciplines(of)
 	of(documentsPath, d.Documents.Checks, d.Documents.Findings)
 }
 

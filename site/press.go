@@ -22,12 +22,13 @@ type press struct {
 	shelf  *shelf
 	style  []byte
 	script []byte
+	find   []byte // the script of a long register
 	notes  map[string]template.HTML // content/notes by name without .md
 }
 
 // pageKinds are the templates that a page can be made of: NAME.html defines "main".
 var pageKinds = []string{
-	"cover", "findings", "boat", "structure", "panel", "weight", "afloat", "loading", "trials", "track", "run", "moves", "prediction", "ride", "limits", "hours", "materials", "welding", "documents", "methods", "sheet", "proofs", "records", "record", "register", "ready",
+	"cover", "findings", "boat", "structure", "panel", "weight", "afloat", "loading", "trials", "track", "run", "moves", "prediction", "ride", "limits", "hours", "materials", "welding", "seams", "joint", "inspections", "repairs", "holds", "leaks", "trace", "bench", "benchsheet", "documents", "methods", "sheet", "proofs", "records", "record", "register", "design", "ready",
 }
 
 func newPress(job Job) (*press, error) {
@@ -36,10 +37,13 @@ func newPress(job Job) (*press, error) {
 	if p.pages, p.parts, err = parsePages(templates.Files); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
-	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css"); err != nil {
+	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css", "bench.css"); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
 	if p.script, err = fs.ReadFile(templates.Files, "book.js"); err != nil {
+		return nil, fmt.Errorf("templates: %w", err)
+	}
+	if p.find, err = fs.ReadFile(templates.Files, "register.js"); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
 	if p.notes, err = shippedNotes(content.Files); err != nil {

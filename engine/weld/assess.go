@@ -31,6 +31,9 @@ type assessor struct {
 	lib    *method.Library
 	alloys *material.Table
 	ranges *Ranges
+
+	turned  *method.Working // of the sheet of weld metal, turned once a seam
+	longest method.GivenMap // what went in for the longest seam
 }
 
 func (a *assessor) find(kind finding.Kind, rule, subject, says, settle string, places ...finding.Place) {

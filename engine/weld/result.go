@@ -32,6 +32,8 @@ type Result struct {
 	Inspectors  []*record.Inspector
 	Seams       []Seam
 	Sums        Sums
+	Example     *method.Working // of what the longest seam takes, to show how it is reckoned; nil where none is known
+	ExampleOf   *record.Joint
 	Stages      []*record.Stage
 	Tables      []HeldTable
 	Sheets      []*method.Sheet // that the seams were reckoned by
@@ -74,10 +76,16 @@ type Welder struct {
 // Seam is one joint with what it takes to weld it and, for fillets, whether its throat is enough.
 type Seam struct {
 	Joint    *record.Joint
-	Metal    *method.Working // weld metal, wire, gas and time; nil where the size is not known
-	Why      string          // why there is none
+	Takes    Takes
+	Why      string          // why it is not known what the seam takes
 	Strength *method.Working // fillet under the forces of the record
 	Factor   *method.Working // least throat by weld factor
+}
+
+// Takes is what one seam takes. Mass in kg, time in hours, gas in cubic metres. Known is false where its size is not written.
+type Takes struct {
+	Known                         bool
+	Metal, Wire, Gas, Arc, Labour float64
 }
 
 // Sums is what the seams of the hull take together. Mass in kg, time in hours, gas in cubic metres.

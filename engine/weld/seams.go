@@ -79,6 +79,9 @@ func (a *assessor) seams() {
 	for i := range a.hull.Joints {
 		a.seam(&a.hull.Joints[i], procedures, alloys)
 	}
+	if a.ExampleOf != nil {
+		a.Example = a.evaluate(sheetMetal, a.longest)
+	}
 	if len(a.hull.Joints) > 0 {
 		c := a.ranges.Fillets.Consumption
 		a.Assumptions = append(a.Assumptions, finding.Assumption{Subject: "boat", Basis: c.Basis,
@@ -97,7 +100,7 @@ func (a *assessor) seams() {
 
 func (a *assessor) seam(j *record.Joint, procedures map[string]*record.Procedure, alloys map[string]string) {
 	g := a.given(j, procedures[j.Procedure.V])
-	s := Seam{Joint: j, Metal: a.evaluate(sheetMetal, g)}
+	s := Seam{Joint: j, Takes: a.takes(j, g)}
 	a.Sums.Joints++
 	a.Sums.Metres += float64(j.Length.V)
 	a.sum(&s)
@@ -187,18 +190,35 @@ func (a *assessor) evaluate(sheet string, g method.GivenMap) *method.Working {
 	return w
 }
 
+// takes turns the sheet for one seam. One working serves all seams but the longest, which is shown.
+func (a *assessor) takes(j *record.Joint, g method.GivenMap) Takes {
+	if a.turned == nil {
+		a.turned = a.evaluate(sheetMetal, g)
+	} else if a.turned.Again(g) != nil {
+		return Takes{}
+	}
+	v := func(symbol string) float64 { x, _ := a.turned.Value(symbol); return x }
+	t := Takes{Metal: v("m"), Wire: v("m_w"), Gas: v("V_g"), Arc: v("h_a"), Labour: v("h_w")}
+	if _, t.Known = a.turned.Value("m"); !t.Known {
+		return Takes{}
+	}
+	if a.ExampleOf == nil || a.ExampleOf.Length.V < j.Length.V {
+		a.ExampleOf, a.longest = j, g
+	}
+	return t
+}
+
 // sum adds what a seam takes; one whose size is not written is counted apart.
 func (a *assessor) sum(s *Seam) {
-	metal, ok := s.Metal.Value("m")
-	if !ok {
+	t := s.Takes
+	if !t.Known {
 		a.Sums.Without++
 		s.Why = "throat or thickness is not on record"
 		return
 	}
-	take := func(symbol string) float64 { v, _ := s.Metal.Value(symbol); return v }
-	a.Sums.Metal += metal
-	a.Sums.Wire += take("m_w")
-	a.Sums.Gas += take("V_g")
-	a.Sums.Arc += take("h_a")
-	a.Sums.Labour += take("h_w")
+	a.Sums.Metal += t.Metal
+	a.Sums.Wire += t.Wire
+	a.Sums.Gas += t.Gas
+	a.Sums.Arc += t.Arc
+	a.Sums.Labour += t.Labour
 }

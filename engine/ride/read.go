@@ -33,12 +33,17 @@ const standardGravity = 9.80665
 // longestLine keeps a file that is no table from being taken for one.
 const longestLine = 1 << 16
 
+// mostSamples is how many samples one log may have: four and a half hours at 1 kHz, in 128 MiB of memory.
+const mostSamples = 1 << 24
+
 // timeColumn is the head of the column with the log's own clock, in seconds.
 const timeColumn = "time_s"
 
 // ReadCSV reads a log: a head row, then one sample a row. A semicolon between the columns means a comma in the numbers.
-// Errors: no head, no such column, a line longer than 64 KiB, no number at all.
-func ReadCSV(in io.Reader, col Column) (Log, error) {
+// Errors: no head, no such column, a line longer than 64 KiB, no number at all, more samples than one log may have.
+func ReadCSV(in io.Reader, col Column) (Log, error) { return readCSV(in, col, mostSamples) }
+
+func readCSV(in io.Reader, col Column, most int) (Log, error) {
 	r := bufio.NewReaderSize(in, longestLine)
 	head, err := line(r)
 	if err != nil && len(head) == 0 {
@@ -53,6 +58,9 @@ func ReadCSV(in io.Reader, col Column) (Log, error) {
 		row, err := line(r)
 		if len(bytes.TrimSpace(row)) > 0 {
 			p.row(row, n)
+		}
+		if len(p.log.Values) > most {
+			return Log{}, fmt.Errorf("line %d: more than %d samples; cut the log into one for each ride", n, most)
 		}
 		if errors.Is(err, io.EOF) {
 			break

@@ -1,6 +1,7 @@
 package ride
 
 import (
+	"io"
 	"math"
 	"strconv"
 	"strings"
@@ -67,6 +68,31 @@ func FuzzReadCSV(f *testing.F) {
 			t.Errorf("%d rows, %d values, %d without", got.Rows, len(got.Values), got.Without)
 		}
 	})
+}
+
+// endless is a log that goes on, row after row.
+type endless struct{ rows int }
+
+func (e *endless) Read(p []byte) (int, error) {
+	const row = "1.5\n"
+	n := 0
+	for ; n+len(row) <= len(p); n += len(row) {
+		copy(p[n:], row)
+		e.rows++
+	}
+	return n, nil
+}
+
+// A log without end is an error, and is not read further than that.
+func TestLogWithoutEnd(t *testing.T) {
+	log := &endless{}
+	_, err := readCSV(io.MultiReader(strings.NewReader("a\n"), log), Column{Name: "a", G: 1}, 1000)
+	if err == nil || !strings.Contains(err.Error(), "line 1002: more than 1000 samples") {
+		t.Errorf("%v", err)
+	}
+	if log.rows > 1000+2*longestLine/4 {
+		t.Errorf("%d rows were read", log.rows)
+	}
 }
 
 // The quick way of reading a number gives what strconv gives.

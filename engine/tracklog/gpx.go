@@ -14,6 +14,10 @@ const deepest = 64
 // longestValue is how much of the text of an element is kept.
 const longestValue = 64
 
+// longestPiece is how many bytes one tag, text or remark may have. The reader of XML keeps each of them whole, so that a
+// file of one remark would take all memory there is.
+const longestPiece = 256 << 10
+
 // gpx reads the tracks of a GPX file, 1.0 or 1.1, by the local names of its elements. Speed is an element of a point in
 // 1.0, in metres a second; 1.1 has none, and programs write it into extensions of their own, most of them by that name.
 // Source: the schemas gpx.xsd 1.1 (read) and 1.0 (a file by it read).
@@ -33,9 +37,11 @@ type gpx struct {
 
 // readGPX hands every point of every track to out and gives the number of lines and of points that were used.
 func readGPX(r io.Reader, t *told, out func(*Sample)) (count, used int, err error) {
-	g := &gpx{told: t, out: out, in: xml.NewDecoder(r)}
+	piece := &wall{in: r}
+	g := &gpx{told: t, out: out, in: xml.NewDecoder(piece)}
 	g.in.CharsetReader = latin
 	for {
+		piece.left = longestPiece
 		token, err := g.in.RawToken()
 		line, _ := g.in.InputPos()
 		if errors.Is(err, io.EOF) {
@@ -56,6 +62,21 @@ func readGPX(r io.Reader, t *told, out func(*Sample)) (count, used int, err erro
 			return line, g.used, err
 		}
 	}
+}
+
+// wall lets through so many bytes, and then no more until it is set anew.
+type wall struct {
+	in   io.Reader
+	left int
+}
+
+func (w *wall) Read(p []byte) (int, error) {
+	if w.left <= 0 {
+		return 0, fmt.Errorf("a tag, a text or a remark in it is longer than %d KiB", longestPiece>>10)
+	}
+	n, err := w.in.Read(p[:min(len(p), w.left)])
+	w.left -= n
+	return n, err
 }
 
 // nothing is the error of a file of which nothing could be read.

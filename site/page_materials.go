@@ -15,7 +15,7 @@ type MaterialsPage struct {
 	Says     MaterialsSays
 	Findings []FindingRow
 	Lots     []LotRow
-	Parts    []PartRow
+	Parts    []CutRow
 	Details  []LotPart
 	Supplies []SupplyPart
 	HeldBy   string // who held the limits against the standards
@@ -87,8 +87,8 @@ type ValueRow struct {
 	Place    Link
 }
 
-// PartRow is one part of the cut list.
-type PartRow struct {
+// CutRow is one part of the cut list.
+type CutRow struct {
 	ID       string
 	Key      string
 	Name     string
@@ -190,9 +190,9 @@ func (l *leaf) valueRows(all []stock.Value) []ValueRow {
 	return out
 }
 
-func (l *leaf) partRow(part *stock.Part) PartRow {
+func (l *leaf) partRow(part *stock.Part) CutRow {
 	p := part.Record
-	row := PartRow{
+	row := CutRow{
 		ID: l.anchor("part " + p.ID), Key: p.ID, Name: p.Name.V, Where: p.Where.V, Count: max(1, p.Count.V), Place: l.place(p.At),
 		Drawn: has(p.Drawn.Set, asWritten(p.Drawn), "not recorded"), Measured: has(p.Measured.Set, asWritten(p.Measured), "not measured"),
 		Area: has(p.Area.Set, asWritten(p.Area), "not recorded"), Mass: has(p.Mass.Set, asWritten(p.Mass), "not recorded"), Cut: has(p.Cut.Set, p.Cut.V.String(), "not recorded"),

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/method"
 	"hullfile/engine/record"
 	"hullfile/engine/unit"
 	"hullfile/engine/weld"
@@ -19,6 +20,7 @@ type WeldingPage struct {
 	Welders    []WelderPart
 	Inspectors []InspectorRow
 	Takes      []Fact
+	Workings   []SheetWorking
 	Stages     []StageRow
 	Assumed    []string
 	Tables     []LimitTableRow
@@ -145,6 +147,9 @@ func (l *leaf) weldingPage() (WeldingPage, error) {
 	for _, s := range r.Stages {
 		p.Stages = append(p.Stages, StageRow{s.Name.V, s.Kind.V, hours(s.Planned), hours(s.Booked), dated(s.From), dated(s.To), l.place(s.At)})
 	}
+	if p.Workings, err = l.seamWorkings(r); err != nil {
+		return p, err
+	}
 	for _, t := range r.Tables {
 		p.Tables = append(p.Tables, LimitTableRow{t.Name, has(t.By != "", t.By, "nobody yet")})
 	}
@@ -193,6 +198,32 @@ func (l *leaf) takes(r *weld.Result) []Fact {
 		Fact{Name: "weld metal in the weight breakdown", Value: has(items > 0, unit.Text(counted, 1), "no item is called weld metal"), Unit: "kg", Note: "for information: the breakdown counts seams that the map may not have"},
 		Fact{Name: "hours planned for welding", Value: has(s.HasPlanned, unit.Text(s.Planned, 1), "not recorded"), Unit: "h"},
 		Fact{Name: "hours booked for welding", Value: has(s.HasBooked, unit.Text(s.Booked, 1), "not recorded"), Unit: "h", Note: "for information: fitting, grinding and waiting are in them"})
+}
+
+// seamWorkings shows how the longest seam was reckoned, and every fillet that was held against forces or a weld factor.
+func (l *leaf) seamWorkings(r *weld.Result) ([]SheetWorking, error) {
+	var out []SheetWorking
+	add := func(title, prefix string, w *method.Working) error {
+		part, ok, err := l.sheetWorking(title, prefix, w)
+		if ok {
+			out = append(out, part)
+		}
+		return err
+	}
+	if r.Example != nil && r.ExampleOf != nil {
+		if err := add("What joint "+r.ExampleOf.ID+" takes; all others are reckoned alike", "takes-", r.Example); err != nil {
+			return nil, err
+		}
+	}
+	for i, s := range r.Seams {
+		if err := add("Forces on joint "+s.Joint.ID, "forces-"+strconv.Itoa(i)+"-", s.Strength); err != nil {
+			return nil, err
+		}
+		if err := add("Least throat of joint "+s.Joint.ID, "throat-"+strconv.Itoa(i)+"-", s.Factor); err != nil {
+			return nil, err
+		}
+	}
+	return out, nil
 }
 
 // weldInWeights adds up the items of the weight breakdown that are called weld metal.

@@ -85,8 +85,8 @@ func (a *assessor) seams() {
 	if len(a.hull.Joints) > 0 {
 		c := a.ranges.Fillets.Consumption
 		a.Assumptions = append(a.Assumptions, finding.Assumption{Subject: "boat", Basis: c.Basis,
-			Says:   fmt.Sprintf("weld metal %v times the drawn section, %v of the wire in the seam, the arc burning %v of the working time, %v mm/min and %v l/min of gas, where nothing better is on record", c.Excess, c.YieldMIG, c.OperatingMIG, c.Speed, c.Gas),
-			Settle: "hold it against the yard's own hours and wire"})
+			Says:   fmt.Sprintf("weld metal %v times the drawn section, %v of the wire in the seam, the arc burning %v of the working time, %v mm/min and %v l/min of gas, and one fillet where a joint does not say that it is welded from both sides", c.Excess, c.YieldMIG, c.OperatingMIG, c.Speed, c.Gas),
+			Settle: "write sides of every joint, and hold the rest against the yard's own hours and wire"})
 	}
 	for i := range a.hull.Stages {
 		s := &a.hull.Stages[i]

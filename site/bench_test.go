@@ -26,7 +26,7 @@ func BenchmarkHull(b *testing.B) {
 // BenchmarkFleet writes 200 copies of a demo hull and says how many times longer that takes than copying what was
 // written, file by file, on the same disk.
 func BenchmarkFleet(b *testing.B) {
-	job := fleet(demoJob(b), 200)
+	job := fleetOf(demoJob(b), 200)
 	b.ReportAllocs()
 	for b.Loop() {
 		job.Out = filepath.Join(b.TempDir(), "out")
@@ -41,8 +41,8 @@ func BenchmarkFleet(b *testing.B) {
 	}
 }
 
-// fleet gives a yard of so many hulls that differ only in their number.
-func fleet(job Job, n int) Job {
+// fleetOf gives a yard of so many hulls that differ only in their number.
+func fleetOf(job Job, n int) Job {
 	first := job.Hulls[0]
 	assess := job.Assess
 	yard := *job.Yard

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"html/template"
 	"io/fs"
+	"slices"
 	"strings"
 
 	"hullfile/content"
@@ -94,15 +95,15 @@ func (p *press) print(into *bytes.Buffer, kind string, page Page) error {
 	return nil
 }
 
-// assets writes the style sheet and the script. The running head of a printed page is part of the style sheet, because
-// only there can a page's margin hold words.
-func (p *press) assets(f *folder, left, right string) error {
+// assets writes the style sheet and the script, with what more a page needs of it. The running head of a printed page
+// is part of the style sheet, because only there can a page's margin hold words.
+func (p *press) assets(f *folder, left, right string, more ...[]byte) error {
 	style := append([]byte(nil), p.style...)
 	style = append(style, runningHead(left, right)...)
 	if err := f.write("assets/book.css", style); err != nil {
 		return err
 	}
-	return f.write("assets/book.js", p.script)
+	return f.write("assets/book.js", slices.Concat(append([][]byte{p.script}, more...)...))
 }
 
 // runningHead gives the style rules that print words at the head of every page of paper.

@@ -20,6 +20,7 @@ type run struct {
 	papers *papers
 	keys   *keyring
 	made   []outcome // in the order of the job
+	gone   []string  // hulls that the yard no longer has and whose files go
 }
 
 // outcome is the outcome for one hull.
@@ -104,10 +105,11 @@ func (r *run) close(ctx context.Context) error {
 	for i, m := range r.made {
 		lines[i], books[i] = m.Line, m.volume
 	}
-	if err := r.press.register(ctx, r.stage, lines); err != nil {
+	p, s := r.press, r.stage
+	if err := p.register(ctx, s, blockOf(&p.job.Yard.Builder), p.linesOf(s, lines), s.left(p.job.Yard.Hulls)); err != nil {
 		return err
 	}
-	if err := r.stage.settle([]string{"assets", coverName, contentsName, sumsName}); err != nil {
+	if err := s.settleRegister(); err != nil {
 		return err
 	}
 	if r.press.job.Neighbours == nil {
@@ -133,15 +135,16 @@ func (r *run) findGone() {
 		}
 		dir := r.stage.final(number)
 		if tree, err := footprint(dir); err == nil && (tree == was.Tree || verifies(dir, was.Line.Sums)) {
-			r.stage.gone = append(r.stage.gone, number)
+			r.gone = append(r.gone, number)
 		}
 	}
-	slices.Sort(r.stage.gone)
+	slices.Sort(r.gone)
+	r.stage.gone = slices.Clone(r.gone)
 }
 
 // report says what was written, for the caller.
 func (r *run) report() Report {
-	out := Report{Register: r.stage.final(coverName), Gone: r.stage.gone, Left: r.stage.left(r.press.job.Yard.Hulls)}
+	out := Report{Register: r.stage.final(coverName), Gone: r.gone, Left: r.stage.left(r.press.job.Yard.Hulls)}
 	for _, m := range r.made {
 		n := m.Line
 		out.Hulls = append(out.Hulls, HullReport{

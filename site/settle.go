@@ -8,10 +8,16 @@ import (
 	"path/filepath"
 )
 
-// settle looks through the new files of the register. One that lies in the output with the same bytes keeps its time,
-// and an entry in which nothing differs stays where it is.
-func (s *stage) settle(names []string) error {
-	for _, name := range names {
+// settleRegister looks through the new files of the register. One that lies in the output with the same bytes keeps its
+// time, and an entry in which nothing differs stays where it is. Pages of a register that was longer go.
+func (s *stage) settleRegister() error {
+	for _, name := range []string{"assets", registerDir, coverName, contentsName, sumsName} {
+		if _, err := os.Lstat(s.fresh(name)); errors.Is(err, fs.ErrNotExist) {
+			if _, err := os.Lstat(s.final(name)); err == nil {
+				s.gone = append(s.gone, name)
+			}
+			continue
+		}
 		same, err := alike(s.fresh(name), s.final(name))
 		if err != nil {
 			return err

@@ -51,7 +51,7 @@ func plainName(name string) bool {
 			return false
 		}
 	}
-	for _, kept := range []string{"assets", coverName, contentsName, sumsName} {
+	for _, kept := range []string{"assets", registerDir, coverName, contentsName, sumsName} {
 		if strings.EqualFold(name, kept) {
 			return false
 		}

@@ -39,6 +39,7 @@ var floors = map[string][]string{
 	"engine/unit":         {},
 	"engine/hydrostatics": {},
 	"engine/endurance":    {},
+	"engine/fleet":        {},
 	"engine/fatigue":      {},
 	"engine/record":       {"engine/finding", "engine/unit"},
 	"engine/method":       {"engine/finding", "engine/unit"},

@@ -62,7 +62,12 @@ func (c *checker) readCSV(file string, raw []byte, src source) (root *node, ok b
 	if !r.head() {
 		return nil, false
 	}
-	for r.row() {
+	for n := 0; r.row(); n++ {
+		if n == mostRows {
+			r.fs.add(r.cellAt(0), r.f.key, "a table of a hull holds what people write; what an instrument writes belongs into logs/",
+				"the table has more than %d rows", mostRows)
+			return nil, false
+		}
 	}
 	return r.root, true
 }

@@ -2,11 +2,14 @@ package record
 
 import (
 	"bytes"
+	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
+	"runtime"
 	"strings"
 	"testing"
+	"time"
 	"unicode/utf8"
 )
 
@@ -97,9 +100,46 @@ func TestNotAFile(t *testing.T) {
 // TestTooLarge: the wall against files that only look like records.
 func TestTooLarge(t *testing.T) {
 	dir := yardDir(t, map[string]string{"hull.toml": "number = \"T1\"\n" + strings.Repeat("# remark\n", mostTOML/9)})
-	if got, want := faultsOf(t, dir), "hull.toml: the file is larger than 16 MiB"; !strings.Contains(got, want) {
+	if got, want := faultsOf(t, dir), "hull.toml: the file is larger than 4 MiB"; !strings.Contains(got, want) {
 		t.Errorf("%.300s", got)
 	}
+}
+
+// TestTooMany: the wall against tables that would fill the memory, and the time that it takes to reach it (own bounds).
+func TestTooMany(t *testing.T) {
+	for _, row := range []struct{ name, text, want string }{
+		{"weights.csv", "id,mass_kg\n" + counting(mostRows+2, "W%d,1\n"), "weights.csv:100002:1: weight: the table has more than 100000 rows"},
+		{"weights.csv", "id\n" + strings.Repeat("\n", 2_000_000) + "W1,\n", "weights.csv"},
+		{"weights.csv", "id\n" + strings.Repeat("1,", mostCSV/2), "weights.csv: the file is larger than 16 MiB"},
+		{"hull.toml", counting(260_000, "[panel.%d]\n"), "hull.toml"},
+		{"hull.toml", "x = [\n" + strings.Repeat("1,\n", mostTOML/3-10) + "]\n", "hull.toml"},
+		{"hull.toml", "x = " + strings.Repeat("[", 100_000), "values are nested deeper than a record needs"},
+	} {
+		files := map[string]string{"hull.toml": "number = \"T1\"\n"}
+		files[row.name] = row.text
+		dir := yardDir(t, files)
+		var before, after runtime.MemStats
+		runtime.ReadMemStats(&before)
+		begun := time.Now()
+		got := faultsOf(t, dir)
+		took := time.Since(begun)
+		runtime.ReadMemStats(&after)
+		if !strings.Contains(got, row.want) || len(got) > 200_000 {
+			t.Errorf("%s %.20q: %d bytes, %.300s", row.name, row.text, len(got), got)
+		}
+		if took > 20*time.Second || after.Sys > before.Sys+1<<30 {
+			t.Errorf("%s %.20q took %v and %d MiB", row.name, row.text, took, (after.Sys-before.Sys)>>20)
+		}
+	}
+}
+
+// counting writes a line so many times, each with its number.
+func counting(n int, line string) string {
+	var b strings.Builder
+	for i := range n {
+		fmt.Fprintf(&b, line, i)
+	}
+	return b.String()
 }
 
 // TestHostileNames: no name of a file or folder reaches a terminal with characters that move its cursor, and no

@@ -7,10 +7,12 @@ import (
 	"hullfile/engine/finding"
 )
 
-// Limits of size. A record of a hull is some kilobytes; the walls keep out files that would fill the memory.
+// Limits of size. A record of a hull is some kilobytes; the walls keep out files that would fill the memory, which is
+// about a hundred times a TOML text of nothing but short entries, and two kilobytes a row of a table.
 const (
-	mostTOML = 16 << 20
-	mostCSV  = 64 << 20
+	mostTOML = 4 << 20
+	mostCSV  = 16 << 20
+	mostRows = 100_000 // of one table
 )
 
 var mark = []byte("\xef\xbb\xbf")

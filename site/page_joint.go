@@ -96,6 +96,7 @@ func (l *leaf) jointPart(j *seam.Joint) JointPart {
 		Findings: l.findingsHere(anchor), Facts: onlyWritten(l.fields(rec, "part", "other_part", "where", "note")),
 	}
 	for i := range p.Facts {
+		p.Facts[i].Place = Link{} // all of them stand in one row of the record, which the register names
 		if p.Facts[i].Name == "procedure" {
 			p.Facts[i].Link = l.subjectAs("procedure "+p.Facts[i].Value.Text, p.Facts[i].Value.Text)
 		}

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"math"
 	"strings"
 
 	"hullfile/engine/finding"
@@ -180,15 +181,15 @@ func (l *leaf) leakPart(k *inspection.Leak) LeakPart {
 	if !k.ByAir() {
 		return p
 	}
-	fact := func(name string, v float64, n int, sign, note string) {
-		p.Working = append(p.Working, Fact{Name: name, Value: has(v == v, unit.Text(v, n), "not shown"), Unit: sign, Note: note})
+	fact := func(name string, v float64, n int, sign, note string, at finding.Place) {
+		p.Working = append(p.Working, Fact{Name: name, Value: has(!math.IsNaN(v), unit.Text(v, n), "not shown"), Unit: sign, Note: note, Place: l.place(at)})
 	}
-	fact("pressure of a tight chamber at the end", k.Expected, 2, "kPa", "(start + 101.325) × T₂ / T₁ − 101.325, temperatures from absolute zero; law of ideal gas")
-	fact("pressure lost beside that", k.Lost, 2, "kPa", "the line above less what was read")
-	fact("loss that is left", k.Allowed, 2, "kPa", "2 % of the start, at least 0.05 kPa; practice")
-	fact("head of water of the highest pressure", k.Head, 2, "m", "p / (ρ g), fresh water")
-	fact("design pressure of the panel", k.Panel, 1, "kN/m²", "as the structure was reckoned")
-	fact("highest pressure that the boundary should see", k.Most, 2, "kPa", k.MostFrom+"; practice")
+	fact("pressure of a tight chamber at the end", k.Expected, 2, "kPa", "(start + 101.325) × T₂ / T₁ − 101.325, temperatures from absolute zero; law of ideal gas", t.Start.At)
+	fact("pressure lost beside that", k.Lost, 2, "kPa", "the line above less what was read", t.End.At)
+	fact("loss that is left", k.Allowed, 2, "kPa", "2 % of the start, at least 0.05 kPa; practice", t.Start.At)
+	fact("head of water of the highest pressure", k.Head, 2, "m", "p / (ρ g), fresh water", t.Highest.At)
+	fact("design pressure of the panel", k.Panel, 1, "kN/m²", "as the structure was reckoned", t.Panel.At)
+	fact("highest pressure that the boundary should see", k.Most, 2, "kPa", k.MostFrom+"; practice", t.Panel.At)
 	return p
 }
 

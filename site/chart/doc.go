@@ -28,6 +28,7 @@
 //	chart.Sensitivity(result)                  what moves the mass and the centre most
 //	chart.BodyPlan(lines)                      the sections, aft to the left and forward to the right
 //	chart.Arrangement(lines, frames)           the hull from the side and from above, with water and centres
+//	chart.SeamMap(lines, seams)                the skin unrolled with the seams on it
 //	chart.Isometric(lines)                     the hull in space
 //	chart.Levers(conditions) Lever(condition)  righting lever over heel
 //	chart.Crowd(lines, heeling, ...)           the section heeled, everybody to one side
@@ -57,6 +58,7 @@
 //	g-section g-station          sections of the hull, thin lines at the stations
 //	g-edge g-edge-thin g-water   edges of the hull, the surface of the water
 //	g-bottom g-side g-deck g-end plates of the hull in space
+//	g-seam g-heavy g-bad g-lacking  seams: of the shell, short, not shown
 //	g-sea g-person               water below its surface, figures of people
 //	g-key g-hit                  name of a row that is a link, the field that takes the click
 //

@@ -11,14 +11,13 @@ import (
 // Seam is one seam on the unrolled hull: x forward of the transom, girth along the skin from the keel, to port negative, in
 // metres.
 type Seam struct {
-	Key            string
-	X, Girth       float64 // aft end
-	ToX, ToGirth   float64 // fore end
-	Standing       finding.Standing
-	Name           bool // whether its key is set beside it
-	Href           string
-	Shell          bool
-	Metres, Covers string // for the table
+	Key          string
+	X, Girth     float64 // aft end
+	ToX, ToGirth float64 // fore end
+	Standing     finding.Standing
+	Name         bool // whether its key is set beside it
+	Href         string
+	Shell        bool
 }
 
 // SeamMap draws the skin of the hull unrolled, port above and starboard below the keel, with the seams on it.
@@ -51,8 +50,7 @@ func (m seamMap) words(all int) string {
 	for _, s := range m.seams {
 		n[s.Standing]++
 	}
-	words := fmt.Sprintf("%d of %d joints drawn: %d met, %d short, %d not shown.", len(m.seams), all, n[finding.Met], n[finding.Short], n[finding.NotShown])
-	return words
+	return fmt.Sprintf("%d of %d joints drawn: %d met, %d short, %d not shown.", len(m.seams), all, n[finding.Met], n[finding.Short], n[finding.NotShown])
 }
 
 // girths gives the distance of an edge from the keel along the skin at a station.
@@ -89,7 +87,7 @@ func (m seamMap) draw(s *sheet) {
 	s.curve("g-station", at(aft, 0), at(fore, 0))
 	p := &placer{bounds: box{2, 2, s.w - 2, 2*middle - top}}
 	for _, one := range m.seams {
-		m.seam(s, one, at(one.X, one.Girth), at(one.ToX, one.ToGirth))
+		m.seam(s, one, m.way(one, at))
 	}
 	for _, one := range m.seams {
 		if one.Name && !s.slim() {
@@ -102,8 +100,49 @@ func (m seamMap) draw(s *sheet) {
 	s.h = s.ruled(t, top, 2*middle-top+foot-14, "forward of the transom, m")
 }
 
+// way gives the places of a seam: along an edge of the hull where both ends lie on it, else straight.
+func (m seamMap) way(one Seam, at func(x, girth float64) point) []point {
+	side := 1.0
+	if one.Girth+one.ToGirth < 0 {
+		side = -1
+	}
+	all := []point{at(one.X, one.Girth)}
+	if e, on := m.edgeOf(one, side); on {
+		for _, st := range m.stations {
+			if st.X > one.X && st.X < one.ToX {
+				all = append(all, at(st.X, side*girths(st, e)))
+			}
+		}
+	}
+	return append(all, at(one.ToX, one.ToGirth))
+}
+
+// edgeOf gives the edge that both ends of a seam lie nearest to; on is false where none is within a hand's breadth.
+func (m seamMap) edgeOf(one Seam, side float64) (edge lines.Edge, on bool) {
+	least := 0.08 // metre
+	for e := lines.Chine; e <= lines.Sheer; e++ {
+		off := math.Max(math.Abs(m.girth(one.X, e)-side*one.Girth), math.Abs(m.girth(one.ToX, e)-side*one.ToGirth))
+		if off < least {
+			edge, on, least = e, true, off
+		}
+	}
+	return edge, on
+}
+
+// girth gives the distance of an edge from the keel along the skin anywhere along the hull.
+func (m seamMap) girth(x float64, e lines.Edge) float64 {
+	for i := 1; i < len(m.stations); i++ {
+		a, b := m.stations[i-1], m.stations[i]
+		if x <= b.X && b.X > a.X {
+			f := (x - a.X) / (b.X - a.X)
+			return girths(a, e) + float64(f*(girths(b, e)-girths(a, e)))
+		}
+	}
+	return girths(m.stations[len(m.stations)-1], e)
+}
+
 // seam draws one seam: its line says its standing, its weight whether it is of the shell.
-func (m seamMap) seam(s *sheet, one Seam, a, b point) {
+func (m seamMap) seam(s *sheet, one Seam, way []point) {
 	class := "g-seam"
 	if one.Shell {
 		class += " g-heavy"
@@ -114,8 +153,9 @@ func (m seamMap) seam(s *sheet, one Seam, a, b point) {
 	case finding.NotShown:
 		class += " g-lacking"
 	}
-	s.curve(class, a, b)
+	s.curve(class, way...)
 	if one.Standing == finding.Short {
+		a, b := way[(len(way)-1)/2], way[len(way)/2]
 		x, y := (a.x+b.x)/2, (a.y+b.y)/2
 		s.line("g-seam g-bad", x-5, y-5, x+5, y+5)
 		s.line("g-seam g-bad", x-5, y+5, x+5, y-5)

@@ -23,7 +23,7 @@ type press struct {
 	shelf  *shelf
 	style  []byte
 	script []byte
-	find   []byte // the script of a long register
+	find   []byte                   // the script of a long register
 	notes  map[string]template.HTML // content/notes by name without .md
 }
 

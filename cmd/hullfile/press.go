@@ -2,10 +2,12 @@ package main
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 
 	"hullfile/engine"
@@ -20,6 +22,11 @@ func (r *reading) render(ctx context.Context, d *desk, out string, named []strin
 	if err != nil {
 		return site.Report{}, err
 	}
+	return r.press(ctx, d, out, hulls)
+}
+
+// press writes the technical files of some hulls of the yard.
+func (r *reading) press(ctx context.Context, d *desk, out string, hulls []*record.Hull) (site.Report, error) {
 	defer d.progress.done()
 	return site.Render(ctx, site.Job{
 		Yard: r.yard, Hulls: hulls, Root: r.root, Out: out, Version: version(), Program: build(),
@@ -36,6 +43,23 @@ func progressLine(p site.Progress) string {
 		text += fmt.Sprintf("; %d unchanged", p.Kept)
 	}
 	return text + ")"
+}
+
+// chosen gives the hulls that were named, all where none is named, or those of a part, e.g. "2/3".
+func (r *reading) chosen(named []string, part string) ([]*record.Hull, error) {
+	if part == "" {
+		return r.choose(named)
+	}
+	if len(named) > 0 {
+		return nil, errors.New("name hulls or a part of them, not both")
+	}
+	i, n, ok := strings.Cut(part, "/")
+	at, wrongI := strconv.Atoi(i)
+	of, wrongN := strconv.Atoi(n)
+	if !ok || wrongI != nil || wrongN != nil || at < 1 || at > of {
+		return nil, fmt.Errorf("part %q is none; write e.g. --part 2/3 for the second of three", part)
+	}
+	return site.Share(r.yard.Hulls, at, of), nil
 }
 
 // choose finds the hulls that were named, and refuses a number that the yard does not have.

@@ -7,7 +7,7 @@ import (
 )
 
 func renderCommand(d *desk) *cobra.Command {
-	out := ""
+	out, part := "", ""
 	cmd := &cobra.Command{
 		Use:   "render [YARD] -o FOLDER [HULL...]",
 		Short: "Write the technical files of all hulls, or of those named.",
@@ -17,7 +17,8 @@ func renderCommand(d *desk) *cobra.Command {
 			`unless somebody changed it. Ends with 0 where the files were written, whatever they say about the boats; hullfile check judges.`,
 		Example: `  hullfile render -o files                   this folder, all hulls
   hullfile render skerry -o files            the yard folder skerry
-  hullfile render skerry -o files HL74-012   one hull of it`,
+  hullfile render skerry -o files HL74-012   one hull of it
+  hullfile render skerry -o part2 --part 2/3 a third of the hulls; hullfile register joins the parts`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if out == "" {
 				return misuse(cmd, errors.New("name the folder to write to with -o"))
@@ -27,7 +28,11 @@ func renderCommand(d *desk) *cobra.Command {
 				return err
 			}
 			defer r.close()
-			made, err := r.render(cmd.Context(), d, out, args[min(1, len(args)):])
+			hulls, err := r.chosen(args[min(1, len(args)):], part)
+			if err != nil {
+				return err
+			}
+			made, err := r.press(cmd.Context(), d, out, hulls)
 			if err != nil {
 				return err
 			}
@@ -36,5 +41,6 @@ func renderCommand(d *desk) *cobra.Command {
 		},
 	}
 	cmd.Flags().StringVarP(&out, "output", "o", "", "the `FOLDER` to write to")
+	cmd.Flags().StringVar(&part, "part", "", "only the hulls of part `I/N`, told apart by their numbers")
 	return cmd
 }

@@ -63,7 +63,13 @@ func (l *leaf) trialPictures(t *trial.Trial) (speed, mile, trim Drawing) {
 func (l *leaf) bodyPicture() Drawing { return drawing("Body plan", chart.BodyPlan(l.dossier.Lines)) }
 
 func (l *leaf) viewsPicture() Drawing {
-	return drawing("Profile and plan", chart.Arrangement(l.dossier.Lines, nil))
+	var frames []float64
+	if h := l.dossier.Lines.Hull; h != nil {
+		for _, f := range h.Frames {
+			frames = append(frames, f.X)
+		}
+	}
+	return drawing("Profile and plan", chart.Arrangement(l.dossier.Lines, frames))
 }
 
 func (l *leaf) isoPicture() Drawing {

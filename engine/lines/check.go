@@ -81,6 +81,14 @@ func (h *Hull) checkHoles() []finding.Finding {
 			out = append(out, wrong("recess-sole", "recess "+r.ID, r.Place, fmt.Sprintf("the sole of recess %s at z %.2f m lies under the keel, z %.2f m", r.ID, r.Sole, s.At[Keel].Z), "measure sole_z_m again"))
 		}
 	}
+	for i, f := range h.Frames {
+		switch {
+		case f.X < h.AftEnd()-0.01 || f.X > fore+0.01:
+			out = append(out, wrong("frame-outside", "frame "+f.ID, f.Place, fmt.Sprintf("frame %s at x %.2f m lies beyond the hull, x %.2f to %.2f m", f.ID, f.X, h.AftEnd(), fore), "measure x_m again"))
+		case i > 0 && f.X <= h.Frames[i-1].X:
+			out = append(out, wrong("frame-order", "frame "+f.ID, f.Place, fmt.Sprintf("frame %s at x %.2f m does not lie forward of frame %s at x %.2f m", f.ID, f.X, h.Frames[i-1].ID, h.Frames[i-1].X), "write the frames from aft to forward"))
+		}
+	}
 	for _, o := range h.Openings {
 		p := o.At[0]
 		if p.X < aft-0.5 || p.X > fore+0.5 {

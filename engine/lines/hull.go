@@ -44,10 +44,18 @@ type Hull struct {
 	Stations []Station
 	Camber   float64 // rise of the deck on the centre line, metres
 	Rake     float64 // of the transom from the vertical, top aft, degrees
+	Frames   []Frame
 	Recesses []Recess
 	Openings []Opening
 	HasOuter bool
 	HasSide  bool // a knuckle in the side
+}
+
+// Frame is a frame or bulkhead, by its position.
+type Frame struct {
+	ID, Kind string
+	X        float64
+	Place    finding.Place
 }
 
 // Recess is a cockpit or well open at the top.
@@ -235,6 +243,10 @@ func point[T ~float64](y, z T) hydrostatics.Point {
 }
 
 func (h *Hull) holes(f *record.HullFile) {
+	for i := range f.Frames {
+		r := &f.Frames[i]
+		h.Frames = append(h.Frames, Frame{ID: r.ID, Kind: r.Kind.V, X: float64(r.X.V), Place: r.At})
+	}
 	for i := range f.Recesses {
 		r := &f.Recesses[i]
 		h.Recesses = append(h.Recesses, Recess{ID: r.ID, Aft: float64(r.Aft.V), Fore: float64(r.Fore.V),

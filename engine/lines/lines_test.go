@@ -94,6 +94,8 @@ func TestFindsWhatCannotBe(t *testing.T) {
 		}, "crosses"},
 		{"recess-outside", func(h *Hull) { h.Recesses = []Recess{{ID: "c", Aft: -1, Fore: 2, Half: 0.5, Sole: 0.4}} }, "reaches beyond the hull"},
 		{"recess-ends", func(h *Hull) { h.Recesses = []Recess{{ID: "c", Aft: 3, Fore: 2, Half: 0.5, Sole: 0.4}} }, "aft of where it begins"},
+		{"frame-outside", func(h *Hull) { h.Frames = []Frame{{ID: "9", X: 6.4}} }, "frame 9 at x 6.40 m lies beyond the hull"},
+		{"frame-order", func(h *Hull) { h.Frames = []Frame{{ID: "1", X: 2}, {ID: "2", X: 1.5}} }, "does not lie forward of frame 1"},
 		{"opening-outside", func(h *Hull) {
 			h.Openings = []Opening{{ID: "o", Name: "fore hatch", At: []hydrostatics.Vector{{X: 9}}}}
 		}, "fore hatch at x 9.00 m lies beyond the hull"},

@@ -27,6 +27,13 @@ type Station struct {
 	Round    Val[unit.MM] `toml:"bottom_camber_mm" least:"-300" most:"300" eg:"10" doc:"how far the bottom between keel and chine bulges out from straight, hollow negative"`
 }
 
+// Frame is a frame or bulkhead, by its position.
+type Frame struct {
+	Entry
+	X    Val[unit.M] `toml:"x_m" must:"yes" least:"-3" most:"30" eg:"1.5" doc:"position of the frame"`
+	Kind Val[string] `toml:"kind" oneof:"frame|web frame|bulkhead" doc:"what stands there; a frame if not written"`
+}
+
 // Recess is a cockpit or well that water can enter: it is open at the top.
 type Recess struct {
 	Entry

@@ -139,6 +139,7 @@ type HullFile struct {
 	Trials      []Trial         `toml:"trial" doc:"sea trials"`
 	Lines       Lines           `toml:"lines" doc:"what the stations do not say about the shape of the hull"`
 	Stations    []Station       `toml:"station" csv:"lines" doc:"shape of the hull as tables of its edges, from aft to forward"`
+	Frames      []Frame         `toml:"frame" csv:"frames" doc:"frames and bulkheads by their position, from aft to forward"`
 	Recesses    []Recess        `toml:"recess" doc:"cockpits and wells that water can enter"`
 	Openings    []Opening       `toml:"opening" csv:"openings" doc:"ways for water into the hull"`
 	Afloat      Afloat          `toml:"afloat" doc:"by what the boat is judged afloat"`

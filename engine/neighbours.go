@@ -68,8 +68,8 @@ func (n *Neighbours) Digest(h *record.Hull) []byte {
 }
 
 // shares lists the groups of a hull: those that one HIN or one serial number would bring together (crosscheck,
-// identity), the family of designs (planing), the design (running), and each lot that parts were cut from (stock). A
-// place belongs to it only where it is printed.
+// identity), the family of designs (planing), the design (running), each lot that parts were cut from (stock), papers
+// that may name another hull and the hours of each welder (crosscheck). A place belongs to it only where it is printed.
 func (n *Neighbours) shares(h *record.Hull) []share {
 	var all []share
 	if hin := h.Identity.HIN; hin.Set {
@@ -83,6 +83,30 @@ func (n *Neighbours) shares(h *record.Hull) []share {
 	}
 	for _, lot := range lotsOf(h) {
 		all = append(all, share{"lot " + lot, partsOf(h, lot)})
+	}
+	if len(h.Documents) > 0 {
+		all = append(all, share{"papers", []any{h.Number, h.Identity.HIN.V}})
+	}
+	return append(all, hoursOf(h)...)
+}
+
+// hoursOf gives the hours that each stamp welded on each day, in order: a welder who was at two boats at one time is told
+// on both (crosscheck).
+func hoursOf(h *record.Hull) []share {
+	at := map[string]int{}
+	var all []share
+	for i := range h.Welds {
+		w := &h.Welds[i]
+		if !w.Date.Set || !w.Begin.Set || !w.End.Set {
+			continue
+		}
+		group := "hours " + w.Welder.V + " " + w.Date.V.String()
+		k, known := at[group]
+		if !known {
+			k, at[group] = len(all), len(all)
+			all = append(all, share{group: group})
+		}
+		all[k].what = append(all[k].what, w.Joint.V, w.Begin.V, w.Begin.At, w.End.V)
 	}
 	return all
 }

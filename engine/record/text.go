@@ -17,9 +17,10 @@ const (
 
 var mark = []byte("\xef\xbb\xbf")
 
-// readable takes the byte order mark off and refuses text that is not UTF-8.
+// readable takes the byte order mark off, ends lines with one character, and refuses text that is not UTF-8. How lines
+// end is a habit of the system on which the record was saved; no text of several lines may differ by it.
 func readable(file string, text []byte, fs *faults) ([]byte, bool) {
-	text = bytes.TrimPrefix(text, mark)
+	text = bytes.ReplaceAll(bytes.TrimPrefix(text, mark), []byte("\r\n"), []byte("\n"))
 	if utf8.Valid(text) {
 		return text, true
 	}

@@ -1,11 +1,18 @@
 package site
 
 import (
+	"crypto/sha256"
+	"flag"
 	"fmt"
 	"io"
 	"io/fs"
 	"os"
 	"path/filepath"
+	"runtime"
+	"runtime/debug"
+	"runtime/metrics"
+	"strconv"
+	"strings"
 	"testing"
 	"time"
 
@@ -23,21 +30,93 @@ func BenchmarkHull(b *testing.B) {
 	}
 }
 
-// BenchmarkFleet writes 200 copies of a demo hull and says how many times longer that takes than copying what was
-// written, file by file, on the same disk.
+var fleetSizes = flag.String("fleet", "10,100", "sizes of the fleets that are measured")
+
+// BenchmarkFleet writes fleets of copies of a demo hull and says beside each how long it takes to copy and to hash what
+// was written, on the same disk in the same run, and what the most memory was. Then one hull changes.
 func BenchmarkFleet(b *testing.B) {
-	job := fleetOf(demoJob(b), 200)
-	b.ReportAllocs()
+	for size := range strings.SplitSeq(*fleetSizes, ",") {
+		n, err := strconv.Atoi(size)
+		if err != nil {
+			b.Fatal(err)
+		}
+		b.Run(size, func(b *testing.B) { measureFleet(b, n) })
+	}
+}
+
+func measureFleet(b *testing.B, n int) {
+	job := fleetOf(demoJob(b), n)
+	changed := byte(0)
+	job.Neighbours = func(h *record.Hull) []byte {
+		if h == job.Hulls[0] {
+			return []byte{changed}
+		}
+		return []byte{}
+	}
 	for b.Loop() {
 		job.Out = filepath.Join(b.TempDir(), "out")
-		begun := time.Now()
-		rendered(b, job)
-		wrote := time.Since(begun)
-		begun = time.Now()
-		files, bytes := copyTree(b, job.Out, filepath.Join(b.TempDir(), "copy"))
-		b.ReportMetric(float64(wrote)/float64(time.Since(begun)), "times-copying")
+		most := peak(func() { b.ReportMetric(seconds(func() { rendered(b, job) }), "s-fresh") })
+		b.ReportMetric(float64(most)/1e6, "MB-memory")
+		copied := filepath.Join(b.TempDir(), "copy")
+		var files int
+		var bytes int64
+		b.ReportMetric(seconds(func() { files, bytes = copyTree(b, job.Out, copied) }), "s-copy")
+		b.ReportMetric(seconds(func() { hashTree(b, job.Out) }), "s-hash")
 		b.ReportMetric(float64(files), "files")
 		b.ReportMetric(float64(bytes)/1e6, "MB")
+		changed++
+		b.ReportMetric(seconds(func() { rendered(b, job) }), "s-one-changed")
+		b.ReportMetric(seconds(func() { rendered(b, job) }), "s-none-changed")
+		os.RemoveAll(job.Out)
+		os.RemoveAll(copied)
+	}
+}
+
+func seconds(do func()) float64 {
+	begun := time.Now()
+	do()
+	return time.Since(begun).Seconds()
+}
+
+// peak gives the most memory that the program held while something was done, looked at every few milliseconds.
+func peak(do func()) uint64 {
+	runtime.GC()
+	debug.FreeOSMemory()
+	end, most := make(chan bool), make(chan uint64)
+	go func() {
+		var high uint64
+		for {
+			held := []metrics.Sample{{Name: "/memory/classes/total:bytes"}, {Name: "/memory/classes/heap/released:bytes"}}
+			metrics.Read(held)
+			high = max(high, held[0].Value.Uint64()-held[1].Value.Uint64())
+			select {
+			case <-end:
+				most <- high
+				return
+			case <-time.After(5 * time.Millisecond):
+			}
+		}
+	}()
+	do()
+	end <- true
+	return <-most
+}
+
+func hashTree(b *testing.B, dir string) {
+	err := filepath.WalkDir(dir, func(p string, e fs.DirEntry, err error) error {
+		if err != nil || e.IsDir() {
+			return err
+		}
+		f, err := os.Open(p)
+		if err != nil {
+			return err
+		}
+		defer f.Close()
+		_, err = io.Copy(sha256.New(), f)
+		return err
+	})
+	if err != nil {
+		b.Fatal(err)
 	}
 }
 

@@ -28,6 +28,24 @@ func usedBy(h *record.Hull) map[string][]string {
 	for _, l := range h.Looks {
 		add(l.Document, "look "+l.ID)
 	}
+	for i := range h.Welds {
+		add(h.Welds[i].Photo, "weld "+h.Welds[i].ID)
+	}
+	for i := range h.Inspections {
+		add(h.Inspections[i].Document, "inspection "+h.Inspections[i].ID)
+	}
+	for i := range h.Imperfections {
+		add(h.Imperfections[i].Photo, "imperfection "+h.Imperfections[i].ID)
+	}
+	for i := range h.Nonconformities {
+		add(h.Nonconformities[i].Document, "nonconformity "+h.Nonconformities[i].ID)
+	}
+	for i := range h.LeakTests {
+		add(h.LeakTests[i].Document, "leak test "+h.LeakTests[i].ID)
+	}
+	for i := range h.HoldPoints {
+		add(h.HoldPoints[i].Document, "hold point "+h.HoldPoints[i].ID)
+	}
 	return used
 }
 

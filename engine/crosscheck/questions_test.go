@@ -155,7 +155,7 @@ func ofProceduresAndWelders() []row {
 			func(_ *record.Yard, h *record.Hull) { h.Welds[1].Welder = put("w-ann") }},
 		{"26", "welder-qualified", "welder w-ann", "held no certificate", func(y *record.Yard, _ *record.Hull) { tested(y, day(1, 14)) },
 			func(y *record.Yard, _ *record.Hull) { tested(y, day(1, 13)) }},
-		{"27", "welder-qualified", "welder w-ann", "nobody confirmed it within 6 months", func(y *record.Yard, _ *record.Hull) {
+		{"27", "welder-qualified", "welder w-ann", "within 6 months of 2025-07-12", func(y *record.Yard, _ *record.Hull) {
 			tested(y, put(record.Date{Year: 2025, Month: 7, Day: 12}))
 		}, func(y *record.Yard, _ *record.Hull) { tested(y, put(record.Date{Year: 2025, Month: 7, Day: 15})) }},
 		{"28", "welder-range", "welder w-ann", "plate of 6.0 mm, covered 1 to 4 mm", func(y *record.Yard, _ *record.Hull) { y.Builder.Qualifications[1].Thickness = put(unit.MM(2)) },

@@ -79,7 +79,24 @@ func designPage(name string, lines []line) DesignPage {
 		p.Rows[of[i]].Outside = true
 	}
 	p.Says = append(p.Says, chartSays(c, func(i int) string { return lines[of[i]].Number })...)
+	p.shorten()
 	return p
+}
+
+// shorten leaves in a long table the last hulls and those beyond the limits, and says so.
+func (p *DesignPage) shorten() {
+	if len(p.Rows) <= pageful {
+		return
+	}
+	from := len(p.Rows) - pageful
+	var rows []DesignRow
+	for i, row := range p.Rows {
+		if i >= from || row.Outside {
+			rows = append(rows, row)
+		}
+	}
+	p.Rows = rows
+	p.Says = append(p.Says, fmt.Sprintf("The table holds the last %d hulls and those outside.", pageful))
 }
 
 func plusMinus(v float64) string {

@@ -83,6 +83,16 @@ func TestDesignPage(t *testing.T) {
 	}
 }
 
+// The page of a design with many hulls stays readable and still names the hull that lies outside.
+func TestLongDesignPage(t *testing.T) {
+	lines := fleetLines(3 * pageful)
+	lines[4].Weighed.Mass = 2500
+	p := designPage("HL74", lines)
+	if len(p.Rows) != pageful+1 || p.Rows[0].Link.Text != "F-000005" || p.Written != len(lines) || !strings.Contains(strings.Join(p.Says, " "), "the last 300 hulls and those outside") {
+		t.Errorf("%d rows, the first %+v, says %v", len(p.Rows), p.Rows[0], p.Says)
+	}
+}
+
 // What the register says of a hull is the same whether its book was just made, remembered, or read again.
 func TestLinesOfABookAndOfItsResults(t *testing.T) {
 	job := demoJob(t)

@@ -10,11 +10,10 @@ import (
 	"hullfile/engine/record"
 )
 
-// stream is a log that nobody stores: a head, and then a part again and again, counted by turn where it holds a mark.
+// stream is a log that nobody stores: a head, and then a part again and again.
 type stream struct {
 	head, part string
 	left       int64 // bytes that are still to come
-	turn       int
 	rest       []byte
 	most       uint64 // the greatest heap seen while it was read
 	since      int

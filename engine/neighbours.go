@@ -27,6 +27,7 @@ type Neighbours struct {
 type share struct {
 	group string
 	what  []any
+	blind bool // it brings something and looks at nothing
 }
 
 // NewNeighbours gathers what hulls bring to each other.
@@ -47,7 +48,9 @@ func NewNeighbours(y *record.Yard) *Neighbours {
 				n.groups[s.group] = sha256.New()
 			}
 			n.groups[s.group].Write(text)
-			n.of[h] = append(n.of[h], s.group)
+			if !s.blind {
+				n.of[h] = append(n.of[h], s.group)
+			}
 		}
 	}
 	return n
@@ -74,19 +77,17 @@ func (n *Neighbours) shares(h *record.Hull) []share {
 	var all []share
 	if hin := h.Identity.HIN; hin.Set {
 		number := identity.Parse(hin.V)
-		all = append(all, share{"hin " + bare(hin.V), []any{hin.V, hin.At}}, share{"serial " + strings.ToUpper(number.Maker+number.Serial), []any{hin.V, hin.At}})
+		all = append(all, share{group: "hin " + bare(hin.V), what: []any{hin.V, hin.At}}, share{group: "serial " + strings.ToUpper(number.Maker+number.Serial), what: []any{hin.V, hin.At}})
 	}
 	if h.Design.Set {
 		b := &h.Boat
-		all = append(all, share{"family " + n.family(h.Design.V), []any{h.Design.V, b.LoadedMass.V, b.LoadedMass.Set, b.LoadedMass.At, b.Power.V, b.Power.Set, b.Power.At}})
-		all = append(all, share{"design " + h.Design.V, []any{h.Hours, h.Looks}})
+		all = append(all, share{group: "family " + n.family(h.Design.V), what: []any{h.Design.V, b.LoadedMass.V, b.LoadedMass.Set, b.LoadedMass.At, b.Power.V, b.Power.Set, b.Power.At}})
+		all = append(all, share{group: "design " + h.Design.V, what: []any{h.Hours, h.Looks}})
 	}
 	for _, lot := range lotsOf(h) {
-		all = append(all, share{"lot " + lot, partsOf(h, lot)})
+		all = append(all, share{group: "lot " + lot, what: partsOf(h, lot)})
 	}
-	if len(h.Documents) > 0 {
-		all = append(all, share{"papers", []any{h.Number, h.Identity.HIN.V}})
-	}
+	all = append(all, share{group: "names", what: []any{h.Identity.HIN.V}, blind: len(h.Documents) == 0})
 	return append(all, hoursOf(h)...)
 }
 

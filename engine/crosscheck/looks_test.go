@@ -11,7 +11,7 @@ func ofLooksAndOrder() []row {
 			func(_ *record.Yard, h *record.Hull) {
 				h.Inspections[1].Date, h.Inspections[1].Begin = day(1, 13), put("10:00:00")
 			}},
-		{"37", "inspection-order", "inspection V2", "at 09:59:00", func(_ *record.Yard, h *record.Hull) {
+		{"37", "inspection-order", "inspection V2", "at 09:59", func(_ *record.Yard, h *record.Hull) {
 			h.Inspections[1].Date, h.Inspections[1].Begin = day(1, 13), put("09:59:00")
 		},
 			func(_ *record.Yard, h *record.Hull) {

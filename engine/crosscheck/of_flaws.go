@@ -17,7 +17,7 @@ func accepted(j *inspection.Judged) bool {
 func beyondLimit(b *build) []told {
 	return b.judged(func(j *inspection.Judged) bool {
 		return j.Verdict.Standing == finding.Short && accepted(j) && !isCrack(j.Record.Number.V)
-	}, "measure again, or raise a nonconformity", "imperfection %s was accepted, but %s")
+	}, "measure again, or raise a nonconformity", "imperfection %s was accepted, but is beyond its limit: %s")
 }
 
 // crackAccepted finds cracks that were accepted.

@@ -2,6 +2,7 @@ package crosscheck
 
 import (
 	"strconv"
+	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
@@ -41,11 +42,12 @@ func before(day record.Val[record.Date], at record.Val[string], than record.Val[
 	return okA && okE && a < e
 }
 
+// hour gives the time of day, to the minute where no second is told.
 func hour(v record.Val[string]) string {
 	if !v.Set {
 		return ""
 	}
-	return " at " + v.V
+	return " at " + strings.TrimSuffix(v.V, ":00")
 }
 
 // warmSeam is the temperature above which a seam is not cold (practice).

@@ -222,8 +222,12 @@ func (in *Input) findings(r *Result) []finding.Finding {
 		}
 	}
 	if outside > 0 {
+		which := fmt.Sprintf("%d of the %d points reckoned", outside, all)
+		if outside == all {
+			which = "any of the points reckoned"
+		}
 		out = append(out, finding.Finding{Kind: finding.Doubt, Rule: "limits-range", Subject: "limits",
-			Says:   fmt.Sprintf("the formula for impacts was not made for %d of the %d points reckoned: %s", outside, all, in.whyOutside(r)),
+			Says:   fmt.Sprintf("the formula for impacts was not made for %s: %s", which, in.whyOutside(r)),
 			Settle: "record accelerations under way and hold them against the curve"})
 	}
 	return out
@@ -235,7 +239,7 @@ func (in *Input) whyOutside(r *Result) string {
 	var parts []string
 	add := func(symbol, what string, lo, hi float64, n int) {
 		if v, ok := w.Value(symbol); ok && (v < lo || v > hi) {
-			parts = append(parts, fmt.Sprintf("%s %s, tests %s to %s", what, unit.Text(v, n), unit.Plain(lo), unit.Plain(hi)))
+			parts = append(parts, fmt.Sprintf("%s %s, the tests had %s to %s", what, unit.Text(v, n), unit.Plain(lo), unit.Plain(hi)))
 		}
 	}
 	add("r_m", "displacement ratio", 100, 250, 0)

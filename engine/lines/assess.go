@@ -7,6 +7,7 @@ import (
 	"hullfile/engine/finding"
 	"hullfile/engine/hydrostatics"
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
 	"hullfile/engine/weight"
 )
 
@@ -92,7 +93,7 @@ func (r *Result) float(h *record.Hull, loaded weight.Total) {
 		Basis: finding.Derived, Source: "hydrostatics of the lines on record", Places: []finding.Place{h.Stations[0].At}}
 	if r.HasAfloat {
 		c.Standing = finding.Met
-		c.Says = fmt.Sprintf("with %.0f kg it draws %.2f m on a waterline of %.2f m", r.Afloat.Load.Mass, r.Afloat.Draught, r.Afloat.LengthWL)
+		c.Says = fmt.Sprintf("with %s kg it draws %.2f m on a waterline of %.2f m", unit.Text(r.Afloat.Load.Mass, 0), r.Afloat.Draught, r.Afloat.LengthWL)
 	} else {
 		c.Standing, c.Says = finding.NotShown, "dimensions afloat are not shown: "+r.Why
 		c.Settle = "complete the masses and positions of the weight breakdown"
@@ -120,7 +121,7 @@ func (r *Result) settle(h *record.Hull, loaded weight.Total) {
 	default:
 		r.Afloat, r.HasAfloat = a, true
 		r.Assumptions = append(r.Assumptions, finding.Assumption{Subject: "boat", Basis: finding.Recalled,
-			Says:   fmt.Sprintf("the boat floats in salt water of %d kg/m³, the value of small-craft standards", SeaWater),
+			Says:   fmt.Sprintf("the boat floats in salt water of %s kg/m³, the value of small-craft standards", unit.Text(float64(SeaWater), 0)),
 			Settle: "state the density with each condition where another is wanted"})
 	}
 }

@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/method"
@@ -66,12 +68,22 @@ func outside(w *method.Working, subject string) []finding.Finding {
 }
 
 func doubtOf(s *method.Shown, w *method.Working, subject string) finding.Finding {
-	says := s.Name + ": " + ownWhy(s.Why)
+	says := s.Name + ": " + strings.Replace(ownWhy(s.Why), "made for ", "the formula was made for ", 1)
 	if s.Note != "" {
-		says += "; " + s.Note
+		says += ". " + opened(s.Note)
 	}
 	return finding.Finding{Kind: finding.Doubt, Rule: ruleRange, Subject: subject, Says: says,
 		Settle: "another method for this " + strings.Fields(subject)[0] + ", or a test or calculation by a naval architect", Places: under(s, w)}
+}
+
+// opened gives a note the capital of a sentence, unless it begins with a symbol.
+func opened(note string) string {
+	word, _, _ := strings.Cut(note, " ")
+	first, size := utf8.DecodeRuneInString(word)
+	if len(word) == size || strings.Contains(word, "_") {
+		return note
+	}
+	return string(unicode.ToUpper(first)) + note[size:]
 }
 
 // ownWhy leaves out of a reason what began at another value: that one is told by itself.

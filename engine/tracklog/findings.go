@@ -153,7 +153,7 @@ func (l *Log) assumptions() []finding.Assumption {
 	if !l.Record.Gap.Set && l.Report.Has(Gaps) > 0 {
 		all = append(all, finding.Assumption{
 			Subject: l.Subject(), Says: fmt.Sprintf("more than %s s without a sample is a gap, over which nothing is reckoned", unit.Text(usualGap, 0)),
-			Settle: "gap_s of the log", Basis: finding.Practice,
+			Settle: "write gap_s in the log", Basis: finding.Practice,
 		})
 	}
 	if l.Report.Has(NoZone) > 0 && !l.Record.Offset.Set {

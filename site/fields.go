@@ -28,6 +28,7 @@ func (l *leaf) fields(rec any, skip ...string) []Fact {
 		fact := Fact{Key: key, Name: label(key, quantity.Suffix), Unit: quantity.Sign, Note: tag.Get("doc"), Value: Figure{Why: "not recorded"}}
 		if val.Field(valueSet).Bool() {
 			fact.Value = Figure{Text: wordsOf(val.Field(valueV), quantity.Sign)}
+			l.name(&fact, tag.Get("ref"))
 			fact.Place = l.place(val.Field(valueAt).Interface().(finding.Place))
 		} else {
 			fact.Unit = ""
@@ -35,6 +36,15 @@ func (l *leaf) fields(rec any, skip ...string) []Fact {
 		out = append(out, fact)
 	}
 	return out
+}
+
+// name puts the name of a person or an instrument in place of the key by which a record names it.
+func (l *leaf) name(fact *Fact, kind string) {
+	switch kind {
+	case "person", "instrument", "document":
+		fact.names = kind + " " + fact.Value.Text
+		fact.Value.Text = l.nameOf(kind, fact.Value.Text)
+	}
 }
 
 // The fields of record.Val, by their index; a test holds them to the type.
@@ -67,6 +77,22 @@ var labels = map[string]string{
 	"hin": "hull identification number", "x_m": "centre, forward of the aft end of the waterline", "z_m": "centre, above the loaded waterline",
 	"hull_top_m": "edge of the hull above the loaded waterline", "by": "by", "reason": "why this issue was made", "number": "number of the issue",
 	"date": "date", "load_aboard": "load on board", "ashore": "not on board", "structure": "method sheet for the structure", "maker_code": "maker's code",
+
+	"thickness_from_mm": "thinnest plate", "thickness_to_mm": "thickest plate", "throat_from_mm": "smallest throat", "throat_to_mm": "largest throat",
+	"current_from_amp": "least current", "current_to_amp": "greatest current", "voltage_from_volt": "least arc voltage", "voltage_to_volt": "greatest arc voltage",
+	"speed_from_mm_min": "least travel speed", "speed_to_mm_min": "greatest travel speed", "wire_feed_from_m_min": "least wire feed", "wire_feed_to_m_min": "greatest wire feed",
+	"preheat_most_c": "highest preheat", "interpass_most_c": "highest temperature between runs", "clean_within_h": "welded at most, after cleaning",
+	"groups": "material groups", "weld_type": "kind of weld", "current_type": "kind of current", "layers": "runs", "remnant_m2": "still in store",
+	"elongation_on": "elongation over", "mass_loss_edition": "edition of ASTM G67", "mass_loss_acid": "acid of that test, mass per cent",
+	"exfoliation_edition": "edition of ASTM G66", "open_life_days": "days that an opened pack may be used",
+	"smallest_mm": "smallest crack that would be found", "cleaned": "paint, dirt and grease taken off", "wave_by": "wave height known by",
+	"gap_s": "longest time without a sample", "rate_hz": "samples a second", "filter_hz": "filter laid over it", "utc_offset_h": "clock ahead of UTC",
+	"weights_kg": "test weights and people", "weights_x_m": "their centre, forward of the transom", "weights_z_m": "their centre, above the base line",
+	"from_x_m": "aft end, forward of the transom", "from_girth_m": "aft end, along the skin from the keel", "to_x_m": "fore end, forward of the transom",
+	"to_girth_m": "fore end, along the skin from the keel", "other_thickness_mm": "thickness of the other part",
+	"highest_kpa": "highest pressure", "start_kpa": "pressure at the start", "end_kpa": "pressure at the end", "hold_min": "held for", "start_c": "air at the start",
+	"end_c": "air at the end", "nozzle_kpa": "pressure at the nozzle", "nozzle_mm": "bore of the nozzle", "nozzle_from_m": "nozzle held at",
+	"reserve_percent": "part of the fuel kept back",
 }
 
 // label turns a record key into words: short_side_mm is "short side".

@@ -32,7 +32,7 @@ type ProofSet struct {
 type CaseRow struct {
 	Set       string
 	Name      string
-	Inputs    string
+	Inputs    Prose
 	Unit      string
 	Printed   string
 	Got       Figure
@@ -82,7 +82,7 @@ func (l *leaf) proofsPage() (ProofsPage, error) {
 
 func caseRow(c *proof.Case) CaseRow {
 	return CaseRow{
-		Set: c.Title, Name: c.Name, Inputs: c.Inputs, Unit: c.Unit, Printed: c.Printed, Got: has(c.Fails == "", gotText(c), c.Fails),
+		Set: c.Title, Name: c.Name, Inputs: inputsBeside(c.Name, c.Inputs), Unit: c.Unit, Printed: c.Printed, Got: has(c.Fails == "", gotText(c), c.Fails),
 		Tolerance: tolerance(c.Tolerance), Why: c.Why, Pass: c.Pass, Note: c.Note,
 	}
 }
@@ -98,3 +98,11 @@ func gotText(c *proof.Case) string {
 }
 
 func tolerance(v float64) string { return "± " + strconv.FormatFloat(v, 'g', 3, 64) }
+
+// inputsBeside gives what went into a case, unless its name says the same.
+func inputsBeside(name, inputs string) Prose {
+	if strings.NewReplacer(".", ", ", "_", " ").Replace(inputs) == name {
+		return ""
+	}
+	return Prose(inputs)
+}

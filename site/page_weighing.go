@@ -83,10 +83,9 @@ func weighedRows(w *weight.Weighing) []WeighedRow {
 
 // linkFacts turns facts that name a person, an instrument or a document into ways to them.
 func (l *leaf) linkFacts(facts []Fact) {
-	kinds := map[string]string{"by": "person", "instrument": "instrument", "document": "document"}
 	for i := range facts {
-		if k, ok := kinds[facts[i].Name]; ok {
-			facts[i].Link = l.subjectAs(k+" "+facts[i].Value.Text, l.nameOf(k, facts[i].Value.Text))
+		if facts[i].names != "" {
+			facts[i].Link = l.subjectAs(facts[i].names, facts[i].Value.Text)
 		}
 	}
 }

@@ -75,7 +75,8 @@ type Fact struct {
 	Unit  string
 	Note  string
 	Place Link
-	Link  Link // where the value itself is a way to somewhere
+	Link  Link   // where the value itself is a way to somewhere
+	names string // the subject that the record names: "person tarrow"
 }
 
 // Drawing is a picture made by our own renderer, with its caption and the figures in it.

@@ -83,16 +83,16 @@ type FindingRow struct {
 	No      string
 	Kind    Kind
 	Subject string
-	Says    string
+	Says    Prose
 	Places  []Link
 	Settle  string
 	Working Link
 }
 
 func (l *leaf) findingRow(f finding.Finding, n int) FindingRow {
-	row := FindingRow{Kind: kind(f.Kind), Subject: subjectWords(f.Subject), Says: closed(f.Says), Places: l.places(f.Places), Settle: closed(capital(f.Settle)), Working: l.about(f.Rule, f.Subject)}
+	row := FindingRow{Kind: kind(f.Kind), Subject: unsaid(subjectWords(f.Subject), f.Says), Says: Prose(closed(f.Says)), Places: l.places(f.Places), Settle: closed(capital(f.Settle)), Working: l.about(f.Rule, f.Subject)}
 	if row.Subject == "" {
-		row.Says = capital(row.Says)
+		row.Says = Prose(capital(string(row.Says)))
 	}
 	if n > 0 {
 		row.No = strconv.Itoa(n)
@@ -107,6 +107,15 @@ func subjectWords(subject string) string {
 		return ""
 	}
 	return capital(spoken(subject))
+}
+
+// unsaid gives the subject that a sentence needs before it: none where the sentence begins with it.
+func unsaid(subject, says string) string {
+	rest, begins := strings.CutPrefix(capital(says), subject)
+	if begins && (rest == "" || strings.ContainsAny(rest[:1], " :,")) {
+		return ""
+	}
+	return subject
 }
 
 // spoken gives a subject as a person would say it: "heel_test H1" is heel test H1. Keys stay as they were written.
@@ -140,7 +149,7 @@ type CheckRow struct {
 	Needed   string
 	Has      string
 	Standing Standing
-	Says     string
+	Says     Prose
 	Basis    Basis
 	Source   string
 	Places   []Link
@@ -152,7 +161,7 @@ func (l *leaf) checkRows(checks []finding.Check) []CheckRow {
 	out := make([]CheckRow, 0, len(checks))
 	for _, c := range checks {
 		out = append(out, CheckRow{
-			Subject: l.about(c.Rule, c.Subject), Asks: c.Asks, Needed: c.Needed, Has: c.Has, Standing: standing(c.Standing), Says: closed(capital(c.Says)),
+			Subject: l.about(c.Rule, c.Subject), Asks: c.Asks, Needed: c.Needed, Has: c.Has, Standing: standing(c.Standing), Says: Prose(closed(capital(c.Says))),
 			Basis: basis(c.Basis), Source: c.Source, Places: l.places(c.Places), Missing: c.Missing,
 		})
 	}

@@ -80,6 +80,7 @@ func (l *leaf) sheetWorking(title, prefix string, w *method.Working) (part Sheet
 		return SheetWorking{}, false, nil
 	}
 	working, err := l.working(w, prefix, "")
+	working.Of = title
 	work := w.Sheet.Work
 	if w.Sheet.Edition != "" && !strings.Contains(work, w.Sheet.Edition) {
 		work += ", " + w.Sheet.Edition

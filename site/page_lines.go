@@ -160,6 +160,7 @@ func afloatFacts(a *lines.Afloat) []Fact {
 		m("deadrise there", a.Deadrise, 1, "°"), m("trim, bow up", a.Rest.Trim*180/math.Pi, 2, "°"),
 		m("freeboard aft", a.Freeboard[0], 3, "m"), m("freeboard amidships", a.Freeboard[1], 3, "m"), m("freeboard forward", a.Freeboard[2], 3, "m"),
 		m("metacentric height, upright", a.GM, 2, "m"), m("wetted surface", a.Wetted, 2, "m²"),
+		m("reserve of buoyancy, closed at the sheer", a.Reserve, 2, "m³"), m("the same, of what is displaced", 100*a.Reserve/a.Rest.Volume, 0, "%"),
 		m("windage of the hull", a.Windage, 2, "m²"), m("its centre above the water", a.WindageZ, 2, "m"),
 	}
 }

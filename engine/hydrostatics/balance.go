@@ -41,7 +41,7 @@ func (b *Body) Balance(load Load, heel float64, start Attitude, hold bool) (Rest
 	if !(load.Mass > 0) || !(load.Density > 0) {
 		return Rest{}, fmt.Errorf("mass %g kg and density %g kg/m³ must both be above zero", load.Mass, load.Density)
 	}
-	if b.whole() < load.Mass/load.Density {
+	if b.Whole() < load.Mass/load.Density {
 		return Rest{}, ErrSinks
 	}
 	at := start
@@ -59,8 +59,8 @@ func (b *Body) Balance(load Load, heel float64, start Attitude, hold bool) (Rest
 	return b.search(load, at)
 }
 
-// whole is the volume of the body wholly under water.
-func (b *Body) whole() float64 {
+// Whole is the volume of the body wholly under water, m³.
+func (b *Body) Whole() float64 {
 	v := 0.0
 	for i := range b.sections {
 		v += float64(b.weights[i] * cut(b.sections[i].Outline, 0, 1, 1e6).area)

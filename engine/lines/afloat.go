@@ -21,6 +21,7 @@ type Afloat struct {
 	Windage   float64    // profile of the hull above the water, m²
 	WindageZ  float64    // height of its centre above the water, metre
 	GM        float64    // metre
+	Reserve   float64    // watertight volume above the water, closed at the sheer, m³
 }
 
 // Float puts the hull at rest upright. Errors are those of hydrostatics.
@@ -33,7 +34,7 @@ func (h *Hull) Float(load hydrostatics.Load) (Afloat, error) {
 	if err != nil {
 		return Afloat{}, err
 	}
-	a := Afloat{Rest: rest, Load: load, GM: rest.Metacentric(load)}
+	a := Afloat{Rest: rest, Load: load, GM: rest.Metacentric(load), Reserve: body.Whole() - rest.Volume}
 	a.Aft, a.Fore = h.waterline(rest.Attitude)
 	a.LengthWL = a.Fore - a.Aft
 	at := h.Section(a.Aft + 0.4*a.LengthWL)

@@ -42,6 +42,8 @@ func TestPrismAfloat(t *testing.T) {
 	near(t, "freeboard", a.Freeboard[1], 0.85-0.281511, 1e-5)
 	slope := 0.281511 / math.Sin(18*math.Pi/180)
 	near(t, "wetted skin, own arithmetic: two bottoms and two ends", a.Wetted, 2*6*slope+2*1500/1025.0/6, 1e-3)
+	section := 0.95*0.308674 + (0.95+1.10)*(0.85-0.308674)
+	near(t, "reserve of buoyancy, own arithmetic: the whole prism less what 1500 kg displace", a.Reserve, 6*section-1500/1025.0, 1e-6)
 	near(t, "windage, own arithmetic", a.Windage, 6*(0.85-0.281511), 1e-4)
 }
 

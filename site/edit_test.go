@@ -26,7 +26,11 @@ var editRounds = flag.Int("edits", 20, "rounds of the test that edits a yard at 
 func TestIncrementalEqualsFresh(t *testing.T) {
 	e := newEditor(t)
 	kept := 0
-	for round := range *editRounds {
+	rounds := *editRounds
+	if testing.Short() {
+		rounds = min(rounds, 4)
+	}
+	for round := range rounds {
 		var did []string
 		for range 1 + e.rand.IntN(2) {
 			did = append(did, e.edit())

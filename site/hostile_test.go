@@ -72,6 +72,9 @@ func harmless(t *testing.T, n *html.Node) {
 // TestNotesMadeToBeSlow: notes that make some readers of Markdown take time with the square of their length, each as long
 // as a line of a record may be (own bound).
 func TestNotesMadeToBeSlow(t *testing.T) {
+	if testing.Short() {
+		t.Skip("it measures time, which the race detector stretches")
+	}
 	const long = 100_000
 	for _, part := range []string{">", "> ", "- ", "* a\n  ", "1. ", "[", "![", "[a](", "[a](<", "**a ", "_a", "~~a", "`", "``a`", "<a", "<!--", "<?", "|", "a|\n", "\\", "&", "&#1", "a\n: ", "[a]: b\n", "# ", "~~~", "\t"} {
 		begun := time.Now()

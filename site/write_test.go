@@ -101,11 +101,9 @@ func TestInterruptionLeavesTheEarlierOutput(t *testing.T) {
 	job := demoJob(t)
 	before := tree(t, rendered(t, job))
 	ctx, cancel := context.WithCancel(context.Background())
-	assess, n := job.Assess, 0
+	assess := job.Assess
 	job.Assess = func(h *record.Hull) *engine.Dossier {
-		if n++; n == 1 {
-			cancel()
-		}
+		cancel() // more than once does nothing
 		return assess(h)
 	}
 	job.Version = "another"

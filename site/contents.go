@@ -14,6 +14,7 @@ type section struct {
 	body  func(*leaf) (any, error)
 	above *section
 	kids  []*section
+	late  bool // made when the contents list is closed, because it prints the hash of that list
 }
 
 // longRail is the number of pages below a section above which the rail does not list them; the section's own page does.
@@ -22,7 +23,7 @@ const longRail = 40
 // contents lays out the pages of a book in reading order: panels below the structure, sheets below the methods, record
 // files below the records. A new page is one line here, one struct, one template.
 func (b *book) contents() {
-	b.cover = &section{title: "Cover", path: coverName, kind: "cover", body: page((*leaf).coverPage)}
+	b.cover = &section{title: "Cover", path: coverName, kind: "cover", body: page((*leaf).coverPage), late: true}
 	b.tops = append(b.tops, b.cover)
 	b.top("Findings", findingsPath, "findings", page((*leaf).findingsPage))
 	b.top("Boat", boatPath, "boat", page((*leaf).boatPage))

@@ -10,7 +10,7 @@ import (
 
 // Names of the two lists in every folder that this package wrote. Their presence marks the folder as ours.
 const (
-	contentsName = "contents.sha256" // every file but the cover and the two lists; the cover prints its hash
+	contentsName = "contents.sha256" // every file but the two lists and the pages that print its hash: the cover, a print edition
 	sumsName     = "SHA256SUMS"      // every file but itself
 	coverName    = "index.html"
 )
@@ -31,7 +31,7 @@ func hashOf(data []byte) string {
 }
 
 // closeContents writes the contents list of everything so far and gives its hash, the root that the cover prints.
-// The cover cannot be in the list whose hash it prints; SHA256SUMS covers it.
+// A page that prints the hash of a list cannot be in it; SHA256SUMS covers it.
 func (f *folder) closeContents() (root string, err error) {
 	contents := list(f.sums)
 	if err := f.write(contentsName, contents); err != nil {

@@ -8,7 +8,9 @@ func New(s Shape) (Section, error) {
 		return Section{}, faults
 	}
 	parts, says := s.parts()
-	return Section{Shape: s, Parts: parts, Says: says, outline: outlineOf(s, parts)}, nil
+	sec := Section{Shape: s, Parts: parts, Says: says, outline: outlineOf(s, parts)}
+	sec.twist = sec.torsion()
+	return sec, nil
 }
 
 // With attaches plating of a thickness, of which a breadth counts, under the foot of the bar. Which breadth that is, is
@@ -31,6 +33,7 @@ func (s Section) With(thickness, effective unit.MM) (Section, error) {
 	}
 	parts = append(parts, Part{Name: "plating", Role: Plating, Form: Slab, Z: t / 2, Breadth: float64(effective), Height: t, Factor: 1})
 	s.Parts, s.Plate, s.Effective = parts, thickness, effective
+	s.twist = s.torsion()
 	return s, nil
 }
 

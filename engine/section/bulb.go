@@ -36,5 +36,5 @@ func (s Shape) bulb() ([]Part, []string) {
 
 // lump is a piece of metal known by its area and centroid, reckoned as a square: I = A²/12.
 func lump(name string, y, z, area float64) Part {
-	return Part{Name: name, Role: Flange, Form: Lump, Y: y, Z: z, Metal: area, OwnI: area * area / 12, Factor: 1}
+	return Part{Name: name, Role: Flange, Form: Lump, Y: y, Z: z, Metal: area, OwnI: area * area / 12, OwnUp: area * area / 12, Factor: 1}
 }

@@ -25,7 +25,8 @@ func outlineOf(s Shape, parts []Part) outline {
 	return piecesOutline(parts)
 }
 
-// hatOutline goes round a top hat: feet, outer and inner sides of the webs, crown.
+// hatOutline goes round a top hat: feet, outer and inner sides of the webs, crown. What a foot hides of its web is as long
+// as its own edge.
 func hatOutline(s Shape, parts []Part) outline {
 	web := parts[0]
 	side := math.Hypot(web.Height, web.Lean)
@@ -33,10 +34,6 @@ func hatOutline(s Shape, parts []Part) outline {
 	over := crown - (2*(web.Y+web.Lean/2) + web.Breadth) // of the crown over its webs
 	inner := 2*side + 2*(web.Y+web.Lean/2) - web.Breadth
 	outer := crown + 2*float64(s.FlangeThickness) + over + 2*side + 2*foot
-	if foot > 0 {
-		outer += 2*float64(s.FootThickness) - 2*float64(s.FootThickness)*side/web.Height
-		outer += 2 * float64(s.FootThickness)
-	}
 	lies := 2 * (foot + web.Breadth)
 	return outline{outer + inner + lies, lies, inner}
 }

@@ -25,6 +25,7 @@ type Part struct {
 	Wall     float64 // ring
 	Metal    float64 // lump: area, mm²
 	OwnI     float64 // lump: inertia about its own level axis, mm⁴
+	OwnUp    float64 // lump: inertia about its own upright axis, mm⁴
 	Factor   float64 // strength that is left in it as a part of one; the heat of welding lowers it
 }
 
@@ -40,7 +41,7 @@ func (p Part) moments() moments {
 		i := math.Pi / 64 * (math.Pow(outer, 4) - math.Pow(inner, 4))
 		return moments{math.Pi / 4 * (float64(outer*outer) - float64(inner*inner)), i, i, 0}
 	case Lump:
-		return moments{p.Metal, p.OwnI, p.OwnI, 0}
+		return moments{p.Metal, p.OwnI, p.OwnUp, 0}
 	}
 	area := p.Breadth * p.Height
 	return moments{
@@ -78,5 +79,8 @@ func (p Part) thick() float64 {
 	if p.Breadth > p.Height {
 		return p.Height
 	}
-	return p.Breadth * p.Height / math.Hypot(p.Height, p.Lean)
+	return p.wall()
 }
+
+// wall is the thickness of a slab that stands up, square to its lean.
+func (p Part) wall() float64 { return p.Breadth * p.Height / math.Hypot(p.Height, p.Lean) }

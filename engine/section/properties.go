@@ -18,7 +18,7 @@ func (s Section) Properties() Properties {
 	p := Properties{
 		Area: cm2(sum.area), Bar: cm2(sum.area - sum.plating), Depth: unit.MM(depth), Neutral: unit.MM(sum.z), Across: unit.MM(sum.y),
 		I: cm4(i), AtPlate: cm3(i / sum.z), AtEdge: cm3(i / (depth - sum.z)), Web: cm2(sum.webs),
-		Upright: cm4(sum.upright), Product: cm4(sum.product), Torsion: cm4(s.torsion()), Paint: unit.M(s.paint() / 1000),
+		Upright: cm4(sum.upright), Product: cm4(sum.product), Torsion: cm4(s.twist), Paint: unit.M(s.paint() / 1000),
 	}
 	p.Peak = cm2(s.peak(sum.z, i))
 	return p
@@ -58,7 +58,7 @@ func shearing(p Part) float64 {
 	if p.Form == Ring {
 		return p.moments().area / 2
 	}
-	return p.Height * p.thick()
+	return p.Height * p.wall()
 }
 
 // depth is from the outer face of the plating, or the foot, to the free edge. A bulb ends where the web does.

@@ -10,6 +10,7 @@ type Section struct {
 	Effective unit.MM  // breadth of plating that counts
 	Says      []string // what was approximated, and how; whole sentences
 	outline   outline
+	twist     float64 // torsion constant of the sound metal, mm⁴
 }
 
 // Properties is what a section is good for. Heights are above the outer face of the plating, or above the foot where no

@@ -14,7 +14,7 @@ func (s Section) torsion() float64 {
 	sh := s.Shape
 	switch {
 	case sh.Kind == Pipe:
-		return 2 * s.Parts[0].moments().level * s.Parts[0].Factor
+		return 2 * s.Parts[0].moments().level
 	case sh.Kind == Box:
 		b, h := float64(sh.Flange-sh.Web), float64(sh.Height-sh.FlangeThickness)
 		return bredt(float64(b*h), 2*b/float64(sh.FlangeThickness)+2*h/float64(sh.Web))

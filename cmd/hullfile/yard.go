@@ -46,9 +46,11 @@ func (r *reading) read(s *shelf) error {
 	if err != nil {
 		return fmt.Errorf("alloy tables: %w", err)
 	}
-	if r.yard, err = record.Read(r.root, record.Known{Alloys: alloys.Names()}); err != nil {
+	yard, err := record.Read(r.root, record.Known{Alloys: alloys.Names()})
+	if err != nil {
 		return err
 	}
+	r.yard = yard.Settled()
 	r.ref, err = s.reference(r.sheets())
 	return err
 }

@@ -56,22 +56,36 @@ func issued(h *record.Hull) []finding.Check {
 	return []finding.Check{c}
 }
 
-// sameHIN finds another hull of the yard that is marked with the same number. Blanks, dashes and case do not part two numbers.
+// marked are the hulls of a yard by the number that is marked on them.
+type marked map[string][]*record.Hull
+
+func markedOn(hulls []*record.Hull) marked {
+	all := marked{}
+	for _, h := range hulls {
+		if key := hinKey(h.Identity.HIN.V); key != "" {
+			all[key] = append(all[key], h)
+		}
+	}
+	return all
+}
+
+// sameHIN finds other hulls of the yard that are marked with the same number. Blanks, dashes and case do not part two numbers.
 func sameHIN(y *record.Yard, h *record.Hull) []finding.Finding {
 	key := hinKey(h.Identity.HIN.V)
 	if key == "" {
 		return nil
 	}
-	var all []finding.Finding
-	for _, other := range y.Hulls {
-		if other == h || hinKey(other.Identity.HIN.V) != key {
-			continue
+	others := gathered{places: []finding.Place{h.Identity.HIN.At}}
+	for _, other := range record.Once(y, markedOn)[key] {
+		if other != h {
+			others.add("hull "+other.Number, other.Identity.HIN.At)
 		}
-		all = append(all, contradiction("hin-twice", "identity", "read the numbers off both boats",
-			[]finding.Place{h.Identity.HIN.At, other.Identity.HIN.At},
-			"hull %s and hull %s are both marked %s", h.Number, other.Number, h.Identity.HIN.V))
 	}
-	return all
+	if len(others.names) == 0 {
+		return nil
+	}
+	return []finding.Finding{contradiction("hin-twice", "identity", "read the numbers off the boats", others.places,
+		"hull %s and %s are marked with one number, %s", h.Number, others.list(), h.Identity.HIN.V)}
 }
 
 // hinKey is a hull identification number without what people add to read it.

@@ -1,6 +1,7 @@
 package crosscheck
 
 import (
+	"slices"
 	"strings"
 
 	"hullfile/engine/finding"
@@ -11,6 +12,7 @@ import (
 // one.
 func otherHull(b *build) []told {
 	own := b.Hull
+	names := record.Once(b.yard, namesOf)
 	var all []told
 	for i := range own.Documents {
 		d := &own.Documents[i]
@@ -18,16 +20,87 @@ func otherHull(b *build) []told {
 		if mentions(text, own) {
 			continue
 		}
-		for _, h := range b.yard.Hulls {
-			if h != own && mentions(text, h) {
-				all = append(all, tell("document "+d.ID, "put the paper of this boat here", []finding.Place{d.At, d.Title.At},
-					"document %s, %q, names hull %s; this file is of hull %s", d.ID, strings.TrimSpace(d.Title.V+" "+d.Number.V), h.Number, own.Number))
-				break
-			}
+		if h := names.first(text, own); h != nil {
+			all = append(all, tell("document "+d.ID, "put the paper of this boat here", []finding.Place{d.At, d.Title.At},
+				"document %s, %q, names hull %s; this file is of hull %s", d.ID, strings.TrimSpace(d.Title.V+" "+d.Number.V), h.Number, own.Number))
 		}
 	}
 	return all
 }
+
+// names are the hulls of a yard by the words of their number and identification number.
+type names struct {
+	hulls []*record.Hull
+	by    map[string][]int // places in hulls
+	odd   []int            // hulls with a number that is not found by its words
+}
+
+func namesOf(hulls []*record.Hull) *names {
+	n := &names{hulls: hulls, by: map[string][]int{}}
+	for i, h := range hulls {
+		for _, number := range []string{h.Number, h.Identity.HIN.V} {
+			words := strings.TrimFunc(number, func(r rune) bool { return r > 0x7f || !letter(byte(r)) })
+			switch runs := runsOfWords(words); {
+			case len(number) < shortest:
+			case !slices.Contains(runs, words):
+				n.odd = append(n.odd, i)
+			default:
+				n.by[words] = append(n.by[words], i)
+			}
+		}
+	}
+	return n
+}
+
+// first gives the first hull of the yard but one that a text names, or nil.
+func (n *names) first(text string, but *record.Hull) *record.Hull {
+	found := len(n.hulls)
+	try := func(all []int) {
+		for _, i := range all {
+			if i < found && n.hulls[i] != but && mentions(text, n.hulls[i]) {
+				found = i
+			}
+		}
+	}
+	try(n.odd)
+	for _, words := range runsOfWords(text) {
+		try(n.by[words])
+	}
+	if found == len(n.hulls) {
+		return nil
+	}
+	return n.hulls[found]
+}
+
+// mostWords is how many words a number of a hull may be written in.
+const mostWords = 8
+
+// runsOfWords gives every run of whole words of a text, with what stands between them. A number may be one word or, as
+// HL74-012, several.
+func runsOfWords(text string) []string {
+	var starts, ends []int
+	for i := range len(text) {
+		if !letter(text[i]) {
+			continue
+		}
+		if i == 0 || !letter(text[i-1]) {
+			starts = append(starts, i)
+		}
+		if i+1 == len(text) || !letter(text[i+1]) {
+			ends = append(ends, i+1)
+		}
+	}
+	var all []string
+	for i, from := range starts {
+		for _, to := range ends[i:min(i+mostWords, len(ends))] {
+			all = append(all, text[from:to])
+		}
+	}
+	return all
+}
+
+// shortest is how long a number must be to be looked for: a shorter one stands in papers by chance.
+const shortest = 4
 
 // mentions reports whether a text names a hull, as whole words.
 func mentions(text string, h *record.Hull) bool {
@@ -35,7 +108,7 @@ func mentions(text string, h *record.Hull) bool {
 }
 
 func hasWord(text, word string) bool {
-	if len(word) < 4 {
+	if len(word) < shortest {
 		return false
 	}
 	at := strings.Index(text, word)

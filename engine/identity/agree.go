@@ -100,21 +100,50 @@ func (a *assessor) model() {
 	a.doubt(ruleModel, says, "read the number off the boat, and hold it against your copy of the rule")
 }
 
-// serial doubts another boat of the same maker with the same serial number. The rule asks only that no whole number is
+// serials are the hulls of a yard by maker and serial number, in capitals.
+type serials map[string][]marked
+
+type marked struct {
+	hull   *record.Hull
+	number Number
+}
+
+func serialsOf(hulls []*record.Hull) serials {
+	all := serials{}
+	for _, h := range hulls {
+		if n := Parse(h.Identity.HIN.V); h.Identity.HIN.Set && n.Serial != "" {
+			key := strings.ToUpper(n.Maker + n.Serial)
+			all[key] = append(all[key], marked{h, n})
+		}
+	}
+	return all
+}
+
+// mostNamed is how many hulls a sentence names before it counts the others.
+const mostNamed = 12
+
+// serial doubts other boats of the same maker with the same serial number. The rule asks only that no whole number is
 // used twice; a serial number that tells one boat from all others of its maker is asked in Europe.
 func (a *assessor) serial() {
-	for _, other := range a.yard.Hulls {
-		if other == a.hull || !other.Identity.HIN.Set {
+	var others []string
+	var at []finding.Place
+	for _, o := range record.Once(a.yard, serialsOf)[strings.ToUpper(a.Number.Maker+a.Number.Serial)] {
+		if o.hull == a.hull || strings.EqualFold(o.number.Bare(), a.Number.Bare()) {
 			continue
 		}
-		n := Parse(other.Identity.HIN.V)
-		if n.Serial == "" || !strings.EqualFold(n.Maker+n.Serial, a.Number.Maker+a.Number.Serial) || strings.EqualFold(n.Bare(), a.Number.Bare()) {
-			continue
-		}
-		says := fmt.Sprintf("hull %s and hull %s have one serial number, %s, and differ only in the date; European law asks that it be unique (Directive 2013/53/EU, annex I, A 2.1)", a.hull.Number, other.Number, a.Number.Serial)
-		a.note(PartSerial, "also that of hull "+other.Number)
-		a.doubt(ruleSerial, says, "read the numbers off both boats; give the next boat a number of its own", other.Identity.HIN.At)
+		others = append(others, "hull "+o.hull.Number)
+		at = append(at, o.hull.Identity.HIN.At)
 	}
+	if len(others) == 0 {
+		return
+	}
+	named := strings.Join(others[:min(mostNamed, len(others))], ", ")
+	if more := len(others) - mostNamed; more > 0 {
+		named, at = fmt.Sprintf("%s and %d more", named, more), at[:mostNamed]
+	}
+	says := fmt.Sprintf("hull %s and %s have one serial number, %s, and differ only in the date; European law asks that it be unique (Directive 2013/53/EU, annex I, A 2.1)", a.hull.Number, named, a.Number.Serial)
+	a.note(PartSerial, "also that of "+named)
+	a.doubt(ruleSerial, says, "read the numbers off both boats; give the next boat a number of its own", at...)
 }
 
 // places leaves out what was not written.

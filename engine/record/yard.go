@@ -13,7 +13,7 @@
 //	likely   "2..20": outside it the value is possible but a doubt (a finding, not a fault)
 //	oneof    "a|b|c": the words that are allowed
 //	ref      what the word must name: alloy, sheet, person, instrument, design, document, weight, panel, welder, inspector,
-//	         procedure_test, inspection, imperfection, nonconformity, repair, stage, leak_test. What a weld or a part names in
+//	         procedure_test, inspection, imperfection, nonconformity, repair, stage, leak_test, care, warranty, list, evidence. What a weld or a part names in
 //	         the stock, on the weld map or among the stamps is held against those records, not refused: it is evidence.
 //	csv      file name (without .csv) in which the rows of a keyed table may stand instead
 //	rows     "yes": entries are known by their order, so [[trial.T1.run]] without a key is allowed; the keys are 1, 2, 3
@@ -43,7 +43,10 @@ type Yard struct {
 	Designs []DesignName  // in order of their name
 	Doubts  []YardDoubt   // values that are possible but unlikely
 	Sheets  []SheetSource // the yard's own method sheets, in order of name
+	Lists   []List        // the yard's own lists of requirements, in order of name
 	Files   []File        // every record file read, with the method sheets, byte for byte, in order of name
+
+	gathered *gathered // nil until it is settled
 }
 
 // DesignName names a design and what it is laid over.
@@ -74,13 +77,14 @@ type File struct {
 
 // Builder is yard.toml: who builds, who is who, and what they measure with.
 type Builder struct {
-	Name        Val[string]  `toml:"name" must:"yes" doc:"name of the yard as it stands on the builder's plate"`
-	Address     Val[string]  `toml:"address" lines:"yes" doc:"postal address"`
-	Contact     Val[string]  `toml:"contact" doc:"telephone or mail address for owners"`
-	Code        Val[string]  `toml:"maker_code" doc:"manufacturer's identification code used in hull identification numbers"`
-	Invented    Val[bool]    `toml:"invented" doc:"true marks every page as invented for demonstration"`
-	People      []Person     `toml:"person" csv:"people" doc:"people who build, weigh, measure, inspect and sign"`
-	Instruments []Instrument `toml:"instrument" csv:"instruments" doc:"what is measured with"`
+	Name        Val[string]   `toml:"name" must:"yes" doc:"name of the yard as it stands on the builder's plate"`
+	Address     Val[string]   `toml:"address" lines:"yes" doc:"postal address"`
+	Contact     Val[string]   `toml:"contact" doc:"telephone or mail address for owners"`
+	Code        Val[string]   `toml:"maker_code" doc:"manufacturer's identification code used in hull identification numbers"`
+	Invented    Val[bool]     `toml:"invented" doc:"true marks every page as invented for demonstration"`
+	Lists       Val[[]string] `toml:"requirements" ref:"list" doc:"lists of requirements that its boats must answer, by file name without .toml"`
+	People      []Person      `toml:"person" csv:"people" doc:"people who build, weigh, measure, inspect and sign"`
+	Instruments []Instrument  `toml:"instrument" csv:"instruments" doc:"what is measured with"`
 
 	Welders        []Welder        `toml:"welder" csv:"welders" doc:"people who weld, with their stamps"`
 	Qualifications []Qualification `toml:"qualification" csv:"qualifications" doc:"certificates of welders"`
@@ -161,7 +165,17 @@ type HullFile struct {
 	Service     Service         `toml:"service" doc:"how the boat is expected to be used"`
 	Comfort     Comfort         `toml:"comfort" doc:"impact level that is taken as the most for the people on board"`
 	Prediction  Prediction      `toml:"prediction" doc:"what a prediction of resistance and power needs beside the principal data"`
+	Engines     []Engine        `toml:"engine" csv:"engines" doc:"engines, one entry each"`
+	Contacts    []Contact       `toml:"contact" csv:"contacts" doc:"whom the owner can call"`
+	Care        []Care          `toml:"care" csv:"care" doc:"plan of care: what is done again and again"`
+	Serviced    []Serviced      `toml:"serviced" csv:"serviced" rows:"yes" doc:"register of service, in the order of the work"`
+	Claims      []Claim         `toml:"claim" csv:"claims" doc:"register of claims under a warranty"`
+	Spares      []Spare         `toml:"spare" csv:"spares" doc:"parts that are replaced in the life of the boat"`
+	Survey      []SurveyReading `toml:"survey" csv:"survey" rows:"yes" doc:"lines of the survey sheet as they were filled on board"`
 	Spots       []Spot          `toml:"spot" csv:"spots" doc:"welded details whose fatigue is compared"`
+	Fitted      Fitted          `toml:"fitted" doc:"what the boat has on board, as far as it decides what is asked of it"`
+	Conformity  Conformity      `toml:"conformity" doc:"what a declaration of conformity needs beside the boat"`
+	Accepted    []Accepted      `toml:"accepted" csv:"accepted" doc:"who took an item of a list of requirements as answered, and when"`
 	Documents   []Document      `toml:"document" csv:"documents" doc:"certificates, photographs and reports"`
 	Notes       []Note          `toml:"note" doc:"notes in Markdown that belong in the file"`
 

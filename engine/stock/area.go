@@ -18,13 +18,29 @@ func (a *assessor) area(l *record.Lot) (Area, []string) {
 	}
 	u.received(l)
 	var hulls []string
-	for _, h := range a.yard.Hulls {
+	for _, h := range record.Once(a.yard, cutBy)[l.ID] {
 		if u.cut(l, h, h == a.hull) {
 			hulls = append(hulls, h.Number)
 		}
 	}
 	a.overuse(l, u)
 	return u, hulls
+}
+
+// cutting are the hulls of a yard by the lots that their parts were cut from, in the order of the yard.
+type cutting map[string][]*record.Hull
+
+func cutBy(hulls []*record.Hull) cutting {
+	all := cutting{}
+	for _, h := range hulls {
+		for i := range h.Parts {
+			lot := h.Parts[i].Lot.V
+			if n := len(all[lot]); n == 0 || all[lot][n-1] != h {
+				all[lot] = append(all[lot], h)
+			}
+		}
+	}
+	return all
 }
 
 // received gives what came into the yard, and what of it is still in store.

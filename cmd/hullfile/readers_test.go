@@ -13,6 +13,7 @@ import (
 var readers = []struct{ what, dir, fuzz string }{
 	{"records in TOML", "engine/record", "FuzzTOML"},
 	{"tables beside records", "engine/record", "FuzzCSV"},
+	{"lists of requirements", "engine/record", "FuzzList"},
 	{"method sheets of a yard", "engine/method", "FuzzLoad"},
 	{"formulas", "engine/method", "FuzzFormula"},
 	{"tracks in GPX", "engine/tracklog", "FuzzGPX"},

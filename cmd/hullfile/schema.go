@@ -12,14 +12,14 @@ import (
 func schemaCommand(d *desk) *cobra.Command {
 	file := ""
 	cmd := &cobra.Command{
-		Use:   "schema [hull|yard|stock|procedures]",
+		Use:   "schema [hull|yard|stock|procedures|requirements]",
 		Short: "Print the JSON Schema of the records, for editors that check while you write.",
-		Long: `Prints the JSON Schema (2020-12) of hull.toml and design.toml, or that of yard.toml, of stock/*.toml or of procedures/*.toml. An editor that knows ` +
+		Long: `Prints the JSON Schema (2020-12) of hull.toml and design.toml, or that of yard.toml, of stock/*.toml, procedures/*.toml or requirements/*.toml. An editor that knows ` +
 			`TOML schemas shows each key with its meaning, unit and range while you write.`,
 		Example: `  hullfile schema -o hull.schema.json
   hullfile schema yard -o yard.schema.json`,
 		Args:      atMost(1),
-		ValidArgs: []string{"hull", "yard", "stock", "procedures"},
+		ValidArgs: []string{"hull", "yard", "stock", "procedures", "requirements"},
 		RunE:      func(_ *cobra.Command, args []string) error { return schema(d, args, file) },
 	}
 	cmd.Flags().StringVarP(&file, "output", "o", "", "write to `FILE` instead of the terminal")
@@ -51,6 +51,8 @@ func schemaOf(args []string) ([]byte, error) {
 		return record.StockSchema()
 	case args[0] == "procedures":
 		return record.ProceduresSchema()
+	case args[0] == "requirements":
+		return record.ListSchema()
 	}
-	return nil, fmt.Errorf("there is no schema %q; write hull, yard, stock or procedures", args[0])
+	return nil, fmt.Errorf("there is no schema %q; write hull, yard, stock, procedures or requirements", args[0])
 }

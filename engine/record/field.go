@@ -63,7 +63,9 @@ var (
 	hullTable       = tableOf(reflect.TypeFor[HullFile]())
 	stockTable      = tableOf(reflect.TypeFor[Stock]())
 	proceduresTable = tableOf(reflect.TypeFor[Procedures]())
-	byType          = collect(map[reflect.Type]*table{}, builderTable, stockTable, proceduresTable, hullTable)
+	listTable       = tableOf(reflect.TypeFor[RequirementList]())
+	evidenceTable   = tableOf(reflect.TypeFor[EvidenceFile]())
+	byType          = collect(map[reflect.Type]*table{}, builderTable, stockTable, proceduresTable, hullTable, listTable)
 )
 
 func collect(all map[reflect.Type]*table, tables ...*table) map[reflect.Type]*table {

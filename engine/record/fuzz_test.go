@@ -7,6 +7,8 @@ import (
 	"strings"
 	"testing"
 	"unicode/utf8"
+
+	"hullfile/engine/finding"
 )
 
 // FuzzTOML: no text makes the reader panic; a text without a fault fills the structs; messages can be shown.
@@ -42,6 +44,25 @@ func FuzzCSV(f *testing.F) {
 	})
 }
 
+// FuzzList does the same for lists of requirements.
+func FuzzList(f *testing.F) {
+	seedWith(f, "*.toml")
+	f.Add([]byte("title = \"t\"\nwork = \"w\"\nkind = \"law\"\nbasis = \"read\"\n[item.\"3.1\"]\nneeded = [\"plating\"]\n"))
+	f.Fuzz(func(t *testing.T, text []byte) {
+		var wrong faults
+		n, ok := looked("requirements/own.toml", text, listTable, &wrong, map[string][]string{"evidence": {"plating"}})
+		told := wrong.told()
+		if ok != (len(told) == 0) {
+			t.Fatalf("read: %v, faults: %v", ok, told)
+		}
+		if ok {
+			var l RequirementList
+			fill(listTable, n, reflect.ValueOf(&l).Elem())
+		}
+		showable(t, told)
+	})
+}
+
 func fillsOrTells(t *testing.T, r *reading) {
 	told := r.faults.told()
 	if len(told) == 0 {
@@ -49,6 +70,11 @@ func fillsOrTells(t *testing.T, r *reading) {
 		fill(hullTable, r.hulls[0].root, reflect.ValueOf(&h).Elem())
 		return
 	}
+	showable(t, told)
+}
+
+// showable: every message has a place and can be shown.
+func showable(t *testing.T, told finding.Faults) {
 	for _, one := range told {
 		s := one.String() + one.Hint
 		if _, bad := firstUnwanted(s, false); bad || !utf8.ValidString(s) {

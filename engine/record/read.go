@@ -16,6 +16,8 @@ import (
 type Known struct {
 	Alloys []string // alloy and temper, "5083-H116"
 	Sheets []string // shipped method sheets, by file name without .toml; nil leaves the names of sheets unchecked
+	Lists  []string // shipped lists of requirements, by file name without .toml; nil leaves the names of lists unchecked
+	Words  []string // words for evidence that a paper may say it shows; nil leaves them unchecked
 }
 
 // Read reads a yard folder, or a folder with a lone hull.toml. The error is finding.Faults with all faults of all files,
@@ -43,6 +45,7 @@ type reading struct {
 	builder           *node
 	stock, procedures *node // nil where the yard has no such folder
 	sheets            []SheetSource
+	own               []List // lists of requirements
 	designs           map[string]*level
 	hulls             []*laid
 	doubts            []YardDoubt
@@ -67,6 +70,7 @@ const (
 func (r *reading) yardFolder() {
 	found := r.disk.look(".", topFolder())
 	r.lone = found[hullFile] && !found[yardFile]
+	r.lists(found[requirementsDir] && !r.lone)
 	if r.lone {
 		r.loneHull(found)
 		return
@@ -97,9 +101,8 @@ func (r *reading) yardFolder() {
 func topFolder() folder {
 	return folder{
 		files:   append(append([]string{yardFile, hullFile}, csvFiles(builderTable)...), csvFiles(hullTable)...),
-		folders: []string{hullsDir, designsDir, methodsDir, documentsDir, logsDir, stockDir, proceduresDir},
-		later:   []string{requirementsDir},
-		instead: "a yard folder holds yard.toml, people.csv, instruments.csv and the folders designs, hulls, stock, procedures and methods",
+		folders: []string{hullsDir, designsDir, methodsDir, documentsDir, logsDir, stockDir, proceduresDir, requirementsDir},
+		instead: "a yard folder holds yard.toml, people.csv, instruments.csv and the folders designs, hulls, stock, procedures, methods and requirements",
 	}
 }
 
@@ -196,7 +199,7 @@ func (r *reading) doubt(hull string, all []finding.Finding) {
 
 // yard fills the structs from the checked trees.
 func (r *reading) yard() *Yard {
-	y := &Yard{Doubts: r.doubts, Sheets: r.sheets, Files: r.disk.files}
+	y := &Yard{Doubts: r.doubts, Sheets: r.sheets, Lists: r.own, Files: r.disk.files}
 	slices.SortFunc(y.Files, func(a, b File) int { return strings.Compare(a.Path, b.Path) })
 	if r.builder != nil {
 		fill(builderTable, r.builder, reflect.ValueOf(&y.Builder).Elem())

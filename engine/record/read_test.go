@@ -114,7 +114,7 @@ func TestDoubts(t *testing.T) {
 		kind                finding.Kind
 		at                  finding.Place
 	}{
-		{"", "folder-not-read", "requirements", finding.Doubt, finding.Place{File: "requirements"}},
+		{"", "folder-not-read", "logs", finding.Doubt, finding.Place{File: "logs"}},
 		{"D60-001", "unlikely-value", "panel B3", finding.Doubt, place("hulls/D60-001/hull.toml", 17, 16)},
 		{"D60-001", "date-after-issue", "trial T1", finding.Contradiction, place("hulls/D60-001/hull.toml", 28, 8)},
 		{"D60-001", "trial-before-launch", "trial T1", finding.Contradiction, place("hulls/D60-001/hull.toml", 28, 8)},

@@ -7,7 +7,7 @@ import (
 
 // TableDoc is one table of the records as a page of reference shows it.
 type TableDoc struct {
-	File    string // "yard.toml", "stock/*.toml", "procedures/*.toml", or "hull.toml and design.toml"
+	File    string // "yard.toml", "stock/*.toml", "procedures/*.toml", "requirements/*.toml", or "hull.toml and design.toml"
 	Heading string // "[boat]", "[panel.KEY]"; empty for the top of the record
 	Key     string // "panel"; with its parents "trial.run"
 	Keyed   bool   // its entries have keys of their own
@@ -40,7 +40,8 @@ func Reference() []TableDoc {
 	hull := describe(hullTable, &field{kind: plain, doc: "what the boat is called and which design it is laid over"}, TableDoc{File: hullFile + " and " + designFile}, nil)
 	stock := describe(stockTable, &field{kind: plain, doc: "metal and what is used up"}, TableDoc{File: stockDir + "/*.toml"}, nil)
 	welding := describe(proceduresTable, &field{kind: plain, doc: "how the yard welds"}, TableDoc{File: proceduresDir + "/*.toml"}, nil)
-	return slices.Concat(yard, stock, welding, hull)
+	lists := describe(listTable, &field{kind: plain, doc: "one list of requirements"}, TableDoc{File: requirementsDir + "/*.toml"}, nil)
+	return slices.Concat(yard, stock, welding, lists, hull)
 }
 
 // describe gives a table, and the tables below it.

@@ -38,6 +38,10 @@ func (c *checker) refHint(ref, s string, known []string) string {
 // article says what a text should have named.
 func article(ref string) string {
 	switch ref {
+	case "list":
+		return "a list of requirements that is known here"
+	case "evidence":
+		return "a word for evidence that is known here"
 	case "alloy":
 		return "an alloy that is known here"
 	case "sheet":

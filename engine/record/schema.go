@@ -96,6 +96,14 @@ func ProceduresSchema() ([]byte, error) {
 	return written2020(s)
 }
 
+// ListSchema gives the JSON Schema (draft 2020-12) of the files in the folder requirements.
+func ListSchema() ([]byte, error) {
+	s := tableSchema(listTable, true)
+	s.Title = "list of requirements"
+	s.Description = "requirements/*.toml"
+	return written2020(s)
+}
+
 func written2020(s *schema) ([]byte, error) {
 	s.Dialect = "https://json-schema.org/draft/2020-12/schema"
 	var b bytes.Buffer

@@ -32,5 +32,6 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 	d.Records = crosscheck.Assess(y, h, &d.Documents)
 	d.questioned(y, ref)
 	d.collect(y)
+	d.surveyed()
 	return d
 }

@@ -23,6 +23,7 @@ import (
 	"hullfile/engine/seam"
 	"hullfile/engine/stability"
 	"hullfile/engine/stock"
+	"hullfile/engine/survey"
 	"hullfile/engine/tracklog"
 	"hullfile/engine/trial"
 	"hullfile/engine/weight"
@@ -56,6 +57,7 @@ type Dossier struct {
 	Inspections inspection.Result // imperfections and tests of tightness, judged
 	Documents   document.Result
 	Records     crosscheck.Result // the records held against each other
+	Survey      survey.Result     // what to look at on board, and what was found
 	Proofs      proof.Sheet
 
 	Checks      []finding.Check      // of all disciplines, in the order of the contents

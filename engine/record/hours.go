@@ -73,6 +73,13 @@ type Warranty struct {
 	Years  Val[unit.Ratio] `toml:"years" must:"yes" above:"0" most:"50" eg:"5" doc:"how many years"`
 	Yearly Val[unit.Hour]  `toml:"yearly_h" above:"0" most:"9000" likely:"20..4000" eg:"100" doc:"running hours that are expected in a year"`
 	Note   Val[string]     `toml:"note" doc:"conditions in short"`
+
+	Of         Val[string]    `toml:"of" oneof:"structure|paint|fittings|engines|other" doc:"what kind of part it is; only hours of the structure are held against a warranty; structure if not written"`
+	By         Val[string]    `toml:"by" doc:"who promises: the yard if not written, else the maker of the part"`
+	From       Val[Date]      `toml:"from" doc:"first day; the day of the handover if not written"`
+	Hours      Val[unit.Hour] `toml:"hours_h" above:"0" most:"100000" eg:"500" doc:"running hours at which it ends, if that comes first"`
+	Conditions Val[string]    `toml:"conditions" lines:"yes" doc:"on what it depends, and what it leaves out"`
+	Document   Val[string]    `toml:"document" ref:"document" doc:"the paper that promises it"`
 }
 
 // Service is how the boat is expected to be used, against which the hours of a trial are held.

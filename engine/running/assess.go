@@ -25,6 +25,9 @@ func Assess(in Input) Result {
 	r.Pool = in.pool()
 	r.Claim = in.claim(&r)
 	for i := range in.Hull.Warranties {
+		if of := in.Hull.Warranties[i].Of; of.Set && of.V != "structure" {
+			continue // hours without a crack say nothing about paint or fittings
+		}
 		r.Promises = append(r.Promises, r.promise(&in.Hull.Warranties[i]))
 	}
 	in.words(&r)

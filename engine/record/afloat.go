@@ -32,6 +32,10 @@ type Tank struct {
 	Parts    Val[int]          `toml:"surface_parts" least:"1" most:"20" eg:"1" doc:"how many such surfaces lie side by side; one if not written"`
 	Fixed    Val[bool]         `toml:"fixed" must:"yes" doc:"true for a tank that stays in the boat, false for one that is carried on board"`
 	Weight   Val[string]       `toml:"weight" ref:"weight" doc:"load item of the weight breakdown that stands for the contents, so that they are not counted twice"`
+	Plate    Val[unit.MM]      `toml:"plate_mm" above:"0" most:"60" likely:"1.5..10" eg:"4.0" doc:"thickness of its plating, where it is built of plate"`
+	Alloy    Val[string]       `toml:"alloy" ref:"alloy" doc:"alloy and temper of its plating"`
+	Baffles  Val[unit.MM]      `toml:"baffle_spacing_mm" above:"0" most:"5000" likely:"150..900" eg:"430" doc:"distance between baffles, or between what stiffens its sides; the whole length if not written"`
+	Overflow Val[unit.M]       `toml:"overflow_z_m" least:"-2" most:"15" eg:"1.15" doc:"height of the overflow or vent above the base line, to which it can stand full; needed to judge its plating"`
 }
 
 // CrewArea is a place where people can be.

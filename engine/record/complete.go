@@ -172,6 +172,6 @@ func named(root *node, kinds string) map[string][]string {
 
 // What the records of a hull, and those of yard.toml, can name among themselves.
 const (
-	hullNames = "document weight panel inspection imperfection nonconformity repair stage leak_test care warranty"
+	hullNames = "document weight panel inspection imperfection nonconformity repair stage leak_test care warranty section frame"
 	yardNames = "person instrument welder inspector"
 )

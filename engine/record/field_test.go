@@ -68,7 +68,7 @@ func TestKeySaysItsUnit(t *testing.T) {
 // TestTagsMakeSense holds the tags against the fields they speak of.
 func TestTagsMakeSense(t *testing.T) {
 	refs := []string{"", "alloy", "sheet", "person", "instrument", "design", "document", "weight", "panel", "welder", "inspector",
-		"procedure_test", "inspection", "imperfection", "nonconformity", "repair", "stage", "leak_test", "care", "warranty", "list", "evidence"}
+		"procedure_test", "inspection", "imperfection", "nonconformity", "repair", "stage", "leak_test", "care", "warranty", "list", "evidence", "section", "frame"}
 	eachField(func(tab *table, f *field) {
 		what := tab.typ.Name() + "." + f.key
 		if f.key == "" || f.doc == "" {

@@ -32,6 +32,24 @@ type Frame struct {
 	Entry
 	X    Val[unit.M] `toml:"x_m" must:"yes" least:"-3" most:"30" eg:"1.5" doc:"position of the frame"`
 	Kind Val[string] `toml:"kind" oneof:"frame|web frame|bulkhead" doc:"what stands there; a frame if not written"`
+
+	Bottom     Val[string]  `toml:"bottom" ref:"section" doc:"section of the bottom frame, keel to chine"`
+	Side       Val[string]  `toml:"side" ref:"section" doc:"section of the side frame, chine to sheer"`
+	Deck       Val[string]  `toml:"deck" ref:"section" doc:"section of the deck beam"`
+	Floor      Val[string]  `toml:"floor" ref:"section" doc:"section of the floor across the keel, where one stands in place of the bottom frame"`
+	FloorOut   Val[unit.M]  `toml:"floor_half_breadth_m" above:"0" most:"6" eg:"0.60" doc:"half breadth to which the floor reaches; to the chine if not written"`
+	BottomTo   Val[unit.M]  `toml:"bottom_to_m" above:"0" most:"10" eg:"0.80" doc:"distance from the keel along the skin at which the bottom frame stops, where it does not reach the chine"`
+	SideTo     Val[unit.M]  `toml:"side_to_m" above:"0" most:"10" eg:"0.60" doc:"distance from the chine along the skin at which the side frame stops, where it does not reach the sheer"`
+	Keel       Val[string]  `toml:"keel_joint" oneof:"fixed|pinned" doc:"joint of the bottom frame at the keel"`
+	Chine      Val[string]  `toml:"chine_joint" oneof:"fixed|pinned" doc:"joint of bottom and side frame at the chine"`
+	Sheer      Val[string]  `toml:"sheer_joint" oneof:"fixed|pinned" doc:"joint of side frame and deck beam at the sheer"`
+	On         Val[bool]    `toml:"on_stringers" doc:"true where the frame stands on the stringers and is not welded to the plate"`
+	Plate      Val[unit.MM] `toml:"plate_mm" above:"0" most:"60" likely:"2..12" eg:"4.0" doc:"bulkhead: thickness of its plate"`
+	Alloy      Val[string]  `toml:"alloy" ref:"alloy" doc:"bulkhead: alloy and temper of its plate"`
+	Stiffener  Val[string]  `toml:"stiffener" ref:"section" doc:"bulkhead: section of its upright stiffeners"`
+	StiffenGap Val[unit.MM] `toml:"stiffener_spacing_mm" above:"0" most:"3000" likely:"80..800" eg:"300" doc:"bulkhead: distance from one stiffener to the next, the first one half of it from the centre line"`
+	Top        Val[unit.M]  `toml:"top_z_m" least:"-2" most:"10" eg:"1.20" doc:"bulkhead: height of its top above the base line; the deck if not written"`
+	Tight      Val[bool]    `toml:"watertight" doc:"bulkhead: whether it keeps water out; true if not written"`
 }
 
 // Recess is a cockpit or well that water can enter: it is open at the top.

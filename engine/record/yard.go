@@ -144,6 +144,15 @@ type HullFile struct {
 	Lines       Lines           `toml:"lines" doc:"what the stations do not say about the shape of the hull"`
 	Stations    []Station       `toml:"station" csv:"lines" doc:"shape of the hull as tables of its edges, from aft to forward"`
 	Frames      []Frame         `toml:"frame" csv:"frames" doc:"frames and bulkheads by their position, from aft to forward"`
+	Sections    []Section       `toml:"section" csv:"sections" doc:"bars and extrusions that members are made of"`
+	Platings    []Plating       `toml:"plating" csv:"plating" doc:"plates of the skin: what covers which zone from where to where"`
+	Stringers   []Stringer      `toml:"stringer" csv:"stringers" doc:"what runs fore and aft: stringers, girders, keel bar, chine bars"`
+	Stiffeners  []Stiffener     `toml:"stiffener" csv:"stiffeners" doc:"what stands or lies on the transom and on bulkheads"`
+	Supports    []Support       `toml:"support" csv:"supports" doc:"what holds decks and soles up"`
+	Members     []Member        `toml:"member" csv:"members" doc:"stiffeners, frames and girders listed by hand"`
+	Brackets    []Bracket       `toml:"bracket" csv:"brackets" doc:"locking pieces between members"`
+	Fittings    []Fitting       `toml:"fitting" csv:"fittings" doc:"places where a load comes in at one point: engines, lifting, towing, mooring, trailer"`
+	Gaugings    []Gauging       `toml:"gauging" csv:"gaugings" doc:"thickness readings of a boat that has been used"`
 	Recesses    []Recess        `toml:"recess" doc:"cockpits and wells that water can enter"`
 	Openings    []Opening       `toml:"opening" csv:"openings" doc:"ways for water into the hull"`
 	Afloat      Afloat          `toml:"afloat" doc:"by what the boat is judged afloat"`
@@ -221,7 +230,15 @@ type Note struct {
 
 // Rules names the method sheets by which the boat is reckoned.
 type Rules struct {
-	Structure Val[string] `toml:"structure" ref:"sheet" doc:"method sheet for the structure, by file name without .toml"`
+	Structure Val[string]     `toml:"structure" ref:"sheet" doc:"method sheet for the structure, by file name without .toml"`
+	Also      Val[[]string]   `toml:"also" ref:"sheet" doc:"further method sheets for the structure that stand beside it as second opinions; they decide nothing"`
+	Service   Val[string]     `toml:"service" doc:"kind of service by the words of the sheets, e.g. patrol"`
+	Area      Val[string]     `toml:"service_area" doc:"restriction of service area by the words of the sheets, e.g. R3"`
+	Sea       Val[string]     `toml:"sea" doc:"kind of sea by the words of the sheets, e.g. moderate"`
+	Wave      Val[unit.M]     `toml:"wave_height_m" above:"0" most:"10" eg:"0.6" doc:"significant wave height for which the structure is reckoned by sheets that ask for one"`
+	Trim      Val[unit.Deg]   `toml:"trim_deg" above:"0" most:"15" likely:"2..8" eg:"4" doc:"running trim for which the structure is reckoned by sheets that ask for one"`
+	OneOf     Val[unit.Ratio] `toml:"one_of" above:"1" most:"10000" eg:"100" doc:"how rare the impact is that the structure is reckoned for: 10 for the mean of the highest tenth, 100 of the highest hundredth"`
+	Values    []RuleValue     `toml:"value" doc:"further values that a sheet asks for as rules.KEY, e.g. read in the yard's own copy"`
 }
 
 // Boat is the principal data.

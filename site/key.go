@@ -8,7 +8,6 @@ import (
 	"io/fs"
 	"path"
 	"slices"
-	"strings"
 
 	"hullfile/content"
 	"hullfile/engine/record"
@@ -109,38 +108,4 @@ func hashFiles(to hash.Hash, files fs.FS, without ...string) error {
 		hashFile(to, record.File{Path: name, Text: text})
 		return err
 	})
-}
-
-// shelf finds the record files of a yard, so that no hull has to look through those of all others.
-type shelf struct {
-	common []record.File // those of the yard as a whole, in order of name
-	byPath map[string]record.File
-	doubts map[string][]record.YardDoubt // by hull
-}
-
-func newShelf(y *record.Yard) *shelf {
-	s := &shelf{byPath: map[string]record.File{}, doubts: map[string][]record.YardDoubt{}}
-	for _, f := range y.Files {
-		if top, _, _ := strings.Cut(f.Path, "/"); top != "hulls" && top != "designs" {
-			s.common = append(s.common, f)
-		}
-		s.byPath[f.Path] = f
-	}
-	for _, d := range y.Doubts {
-		s.doubts[d.Hull] = append(s.doubts[d.Hull], d)
-	}
-	return s
-}
-
-// of gives the record files that made a hull: those that it is laid over, and those of the yard as a whole.
-func (s *shelf) of(h *record.Hull) []record.File {
-	out := slices.Clone(s.common)
-	for _, name := range h.Over {
-		f, known := s.byPath[name]
-		if known && !slices.ContainsFunc(out, func(o record.File) bool { return o.Path == name }) {
-			out = append(out, f)
-		}
-	}
-	slices.SortFunc(out, func(a, b record.File) int { return strings.Compare(a.Path, b.Path) })
-	return out
 }

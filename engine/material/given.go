@@ -24,6 +24,9 @@ func (a *Alloy) For(ask Asked) *Given {
 	parent, why := a.ParentFor(ask)
 	g.noParent = why
 	g.strength("alloy.parent.", parent)
+	if by, _ := a.ParentBy(ask); by != nil {
+		g.put("alloy.parent.factor_f1", by.FactorF1, "", by.Citation)
+	}
 	welded, why := a.WeldedBy(ask)
 	g.noWelded = why
 	g.strength("alloy.welded.", welded)

@@ -132,6 +132,9 @@ func (t *block) knownSign(u string) {
 			return
 		}
 	}
+	if u == "kN" { // kilonewton, which no record uses; without this it is taken for a knot written wrongly
+		return
+	}
 	for _, n := range named() {
 		if n.Sign != "" && strings.EqualFold(plain.Replace(n.Sign), plain.Replace(u)) {
 			t.wrong("unit", strconv.Quote(u)+" is not how the unit is written here", "write unit = "+strconv.Quote(n.Sign))

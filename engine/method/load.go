@@ -89,6 +89,7 @@ func (p *page) sheet(name string, rows map[string]any) *Sheet {
 	}
 	s.Edition, _ = top.text("edition")
 	s.About, _ = top.text("about")
+	s.Strength, _ = top.text("strengths")
 	s.Tables = p.tables(top)
 	drafts := p.scopes(top)
 	top.close()

@@ -16,10 +16,19 @@ type Sheet struct {
 	Edition  string
 	Standing string // "superseded; formulas recalled, hold them against your copy"
 	About    string // what the sheet covers and what it leaves out
+	Strength string // whose strengths of alloys the sheet takes, as the alloy files name the source; the work itself if empty
 	Yards    bool   // a sheet of the yard's own
 	Replaces bool   // a sheet of the yard's own that takes the place of a shipped one
 	Scopes   []*Scope
 	Tables   []*Table
+}
+
+// Strengths names the source, as the alloy files name it, whose as-welded strengths the sheet takes.
+func (s *Sheet) Strengths() string {
+	if s.Strength != "" {
+		return s.Strength
+	}
+	return s.Work
 }
 
 // Quantity is a value handed to a sheet, with where it came from.

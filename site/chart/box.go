@@ -27,6 +27,11 @@ func (b box) within(c box) bool {
 // segment is a straight stretch of a line.
 type segment struct{ from, to point }
 
+// beside reports whether the whole segment lies to one side of the box. Most do, and this is quicker to see.
+func (s *segment) beside(b box) bool {
+	return max(s.from.x, s.to.x) < b.left || min(s.from.x, s.to.x) > b.right || max(s.from.y, s.to.y) < b.top || min(s.from.y, s.to.y) > b.bottom
+}
+
 // crosses reports whether any part of the segment lies in the box: the segment is cut by the four sides in turn.
 func (s segment) crosses(b box) bool {
 	dx, dy := s.to.x-s.from.x, s.to.y-s.from.y

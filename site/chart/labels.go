@@ -92,7 +92,7 @@ func (p *plot) lineName(s *sheet, c canvas, l Line) {
 	name := fit(l.Name, s.w/3)
 	points := strided(placesOfLine(l, c), 50)
 	for i := len(points) - 1; i >= 0; i-- {
-		if _, ring, ok := p.place.clear(points[i], name); ok && ring < 2 {
+		if p.place.near(points[i], name) {
 			p.place.set(s, class, points[i], name)
 			return
 		}

@@ -29,7 +29,7 @@ func (p *placer) find(at point, text string) (found box, ring int, ok bool) {
 			if !b.within(p.bounds) || p.blocked(b) {
 				continue
 			}
-			crossed := p.crossed(b)
+			crossed := p.crossed(b, fewest)
 			if i >= leads {
 				crossed += p.struck(leader(at, b))
 			}
@@ -47,7 +47,21 @@ func (p *placer) find(at point, text string) (found box, ring int, ok bool) {
 // clear is find where only a place free of lines will do.
 func (p *placer) clear(at point, text string) (found box, ring int, ok bool) {
 	found, ring, ok = p.find(at, text)
-	return found, ring, ok && p.crossed(found) == 0
+	return found, ring, ok && p.crossed(found, 1) == 0
+}
+
+// near reports whether clear finds a place so near that it needs no leader. It looks no further than that.
+func (p *placer) near(at point, text string) bool {
+	width := advance(text)
+	for _, distance := range rings[:leads] {
+		for _, side := range sides {
+			b := beside(at, width, distance, side.dx, side.dy)
+			if b.within(p.bounds) && !p.blocked(b) && p.crossed(b, 1) == 0 {
+				return true
+			}
+		}
+	}
+	return false
 }
 
 // beside gives the box of a text at a distance from a point.
@@ -67,11 +81,12 @@ func (p *placer) blocked(b box) bool {
 	return false
 }
 
-// crossed counts the lines through a box, with a little air around it, and what had better be left free.
-func (p *placer) crossed(b box) int {
-	n := 0
-	for _, l := range p.lines {
-		if l.crosses(b.grown(1.5)) {
+// crossed counts the lines through a box, with a little air around it, and what had better be left free. It stops
+// counting where there are as many as the caller has seen elsewhere.
+func (p *placer) crossed(b box, enough int) int {
+	n, airy := 0, b.grown(1.5)
+	for i := 0; i < len(p.lines) && n < enough; i++ {
+		if l := &p.lines[i]; !l.beside(airy) && l.crosses(airy) {
 			n++
 		}
 	}

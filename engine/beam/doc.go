@@ -1,0 +1,24 @@
+// Package beam solves structures of straight members in one plane by the direct stiffness method: frames, loaded in
+// their plane, and grillages, loaded square to it. Moments, shears and deflections are exact along each member, not only at
+// nodes, and every solution is held against the balance of its loads and reactions.
+//
+// The way through:
+//
+//	model := beam.Model{Kind: beam.Frame, Nodes: ..., Members: ..., Supports: ..., Loads: ...}
+//	solution, err := model.Solve()          // err names all faults, or the node that nothing holds
+//	bar := solution.Bars[0]
+//	bar.At(0.4)                             // moment, shear, force along, deflection at 0.4 m
+//	bar.Extremes()                          // the greatest and least, and where
+//
+// Ring and Bottom are the two models of a boat: the ring of a frame, and the grillage of a bottom between keel, chine and
+// bulkheads. Both say their assumptions and stand beside the formula for a single span.
+//
+// Units: metres, kilonewtons, radians; so EI in kN·m², EA and GA in kN, moments in kN·m, line loads in kN/m. Axes: x to the
+// right and y up in a frame; x and y in the plane of a grillage, z square to it; turning is counterclockwise.
+//
+// The equations are solved here and not by a library, because the same records must give the same bytes on any
+// machine: products are rounded before they are summed, and sums have one order. Tests hold the solver against gonum.
+//
+// Source of the method: any book on matrix analysis of structures, for instance Przemieniecki, Theory of Matrix Structural
+// Analysis, 1968, recalled; shear flexibility after Timoshenko.
+package beam

@@ -29,6 +29,7 @@
 //	chart.BodyPlan(lines)                      the sections, aft to the left and forward to the right
 //	chart.Arrangement(lines, frames)           the hull from the side and from above, with water and centres
 //	chart.SeamMap(lines, seams)                the skin unrolled with the seams on it
+//	chart.NewSkin(lines).Spot(mark, words)     a small picture of a place on the skin
 //	chart.Isometric(lines)                     the hull in space
 //	chart.Levers(conditions) Lever(condition)  righting lever over heel
 //	chart.Crowd(lines, heeling, ...)           the section heeled, everybody to one side

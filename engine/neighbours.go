@@ -21,6 +21,7 @@ type Neighbours struct {
 	bottom map[string]string         // design -> design that it comes from in the end
 	groups map[string]hash.Hash      // what the hulls of a group bring, in order of number
 	of     map[*record.Hull][]string // the groups of a hull
+	in     map[string][]*record.Hull // the hulls of a group, in order of number
 }
 
 // share is what a hull brings to a group of hulls that look at each other.
@@ -32,7 +33,7 @@ type share struct {
 
 // NewNeighbours gathers what hulls bring to each other.
 func NewNeighbours(y *record.Yard) *Neighbours {
-	n := &Neighbours{bottom: map[string]string{}, groups: map[string]hash.Hash{}, of: map[*record.Hull][]string{}}
+	n := &Neighbours{bottom: map[string]string{}, groups: map[string]hash.Hash{}, of: map[*record.Hull][]string{}, in: map[string][]*record.Hull{}}
 	for _, d := range y.Designs {
 		n.bottom[d.Name] = bottomDesign(y, d.Name)
 	}
@@ -48,6 +49,7 @@ func NewNeighbours(y *record.Yard) *Neighbours {
 				n.groups[s.group] = sha256.New()
 			}
 			n.groups[s.group].Write(text)
+			n.in[s.group] = append(n.in[s.group], h)
 			if !s.blind {
 				n.of[h] = append(n.of[h], s.group)
 			}

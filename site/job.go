@@ -30,7 +30,11 @@ type Job struct {
 	// Neighbours gives a digest of what the dossier of a hull takes from the records of other hulls. Without it nothing
 	// is known of what a book was made of, and every one is written anew.
 	Neighbours func(*record.Hull) []byte
-	Tell       func(Progress) // called from several goroutines as books are taken up; may be nil
+
+	// Near gives what the dossier of a hull takes from other hulls, for rebuild.json. Without it a file can be made again
+	// only where it takes nothing.
+	Near func(*record.Hull) []engine.Neighbour
+	Tell func(Progress) // called from several goroutines as books are taken up; may be nil
 }
 
 // Progress says how far a run has come.

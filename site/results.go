@@ -65,7 +65,7 @@ func (b *book) results() error {
 		head.Date = h.Issue.Date.V.String()
 	}
 	text, err := json.MarshalIndent(object{
-		"form": resultsForm, "hull": head.object(), "invented": d.Builder.Invented.V, "standing": d.Standing(), "counts": tellKinds(b.findings),
+		"form": resultsForm, "version": b.press.job.Version, "hull": head.object(), "invented": d.Builder.Invented.V, "standing": d.Standing(), "counts": tellKinds(b.findings),
 		"checks": checkResults(d.Checks), "findings": findingResults(b.findings), "assumptions": assumptionResults(d.Assumptions),
 		"panels": panelResults(b), "weight": weightResults(&d.Weight), "lines": linesResult(&d.Lines), "afloat": afloatResult(&d.Loading, &d.Stability), "capacity": capacityResults(&d.Capacity), "trials": trialResults(&d.Trials), "underway": underwayResults(d), "logs": logResults(&d.Logs), "manoeuvres": moveResults(&d.Moves),
 	}, "", " ")

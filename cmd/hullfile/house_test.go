@@ -20,10 +20,11 @@ import (
 // arrows says which packages of this module a package may import, by the first folder of each; engine stands for the
 // package itself and engine/ for those below it.
 var arrows = map[string][]string{
-	"cmd/":      {"site", previewRoom, "engine", "engine/", "content", "templates"},
+	"cmd/":      {"site", previewRoom, sealRoom, "engine", "engine/", "content", "templates"},
 	"site":      {"site/", "engine", "engine/", "content", "templates"},
 	"site/":     {"site/", "engine/"},
 	previewRoom: {"engine/", "templates"},
+	sealRoom:    {"engine/"},
 	"engine":    {"engine/"},
 	"engine/":   {"engine/"},
 	"content":   {},
@@ -32,6 +33,10 @@ var arrows = map[string][]string{
 
 // previewRoom shows pages to a browser on this machine. It alone below cmd knows the network, and the site does not know it.
 const previewRoom = "site/preview"
+
+// sealRoom makes and reads signatures by a library that is built on the network's package, though it never calls anybody.
+// The site does not know it; what it may not do itself is held by TestSealRoomIsQuiet.
+const sealRoom = "site/seal"
 
 // floors says what the packages that everything stands on may import; the trades above them may import any of them.
 var floors = map[string][]string{
@@ -104,8 +109,8 @@ func TestArrowsPointOneWay(t *testing.T) {
 
 // roomOf gives "engine" for the package itself and "engine/" for a package below it.
 func roomOf(dir string) string {
-	if filepath.ToSlash(dir) == previewRoom {
-		return previewRoom
+	if room := filepath.ToSlash(dir); room == previewRoom || room == sealRoom {
+		return room
 	}
 	first, rest, _ := strings.Cut(filepath.ToSlash(dir), "/")
 	if rest != "" {
@@ -130,7 +135,7 @@ func packagesOf(t *testing.T, room string) []string {
 	var all []string
 	for _, f := range sources(t) {
 		dir := filepath.ToSlash(filepath.Dir(f.path))
-		if first, _, _ := strings.Cut(dir, "/"); first == room && dir != previewRoom && !slices.Contains(all, "./"+dir) {
+		if first, _, _ := strings.Cut(dir, "/"); first == room && dir != previewRoom && dir != sealRoom && !slices.Contains(all, "./"+dir) {
 			all = append(all, "./"+dir)
 		}
 	}
@@ -161,6 +166,26 @@ func dependencies(t *testing.T, packages []string) []string {
 		t.Fatalf("go list %v names only %d packages", packages, len(all))
 	}
 	return all
+}
+
+// TestSealRoomIsQuiet holds the room of seals to what it is excepted for: the library of signatures, and nothing that
+// reaches out, starts something or makes a page.
+func TestSealRoomIsQuiet(t *testing.T) {
+	seen := 0
+	for _, f := range sources(t) {
+		if filepath.ToSlash(filepath.Dir(f.path)) != sealRoom || f.isTest() {
+			continue
+		}
+		seen++
+		for _, imported := range f.imports() {
+			if _, bad := never["site"][imported]; bad || imported == "html/template" {
+				t.Errorf("%s imports %s", f.path, imported)
+			}
+		}
+	}
+	if seen < 5 {
+		t.Errorf("%d files of %s seen", seen, sealRoom)
+	}
 }
 
 func TestSameRecordsGiveTheSameBytes(t *testing.T) {
@@ -258,7 +283,7 @@ func TestVerbsAreShort(t *testing.T) {
 	seen := 0
 	for _, f := range sources(t) {
 		verb := strings.TrimSuffix(filepath.Base(f.path), ".go")
-		if filepath.Dir(f.path) != "cmd/hullfile" || !slices.Contains([]string{"demo", "start", "check", "render", "register", "preview", "proof", "schema"}, verb) {
+		if filepath.Dir(f.path) != "cmd/hullfile" || !slices.Contains([]string{"demo", "start", "check", "render", "register", "preview", "proof", "schema", "seal", "verify"}, verb) {
 			continue
 		}
 		seen++
@@ -266,7 +291,7 @@ func TestVerbsAreShort(t *testing.T) {
 			t.Errorf("%s has %d lines; a verb is a short file", f.path, lines)
 		}
 	}
-	if seen != 8 {
-		t.Errorf("%d files of verbs seen, want 8", seen)
+	if seen != 10 {
+		t.Errorf("%d files of verbs seen, want 10", seen)
 	}
 }

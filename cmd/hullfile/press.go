@@ -28,11 +28,12 @@ func (r *reading) render(ctx context.Context, d *desk, out string, named []strin
 // press writes the technical files of some hulls of the yard.
 func (r *reading) press(ctx context.Context, d *desk, out string, hulls []*record.Hull) (site.Report, error) {
 	defer d.progress.done()
+	neighbours := engine.NewNeighbours(r.yard)
 	return site.Render(ctx, site.Job{
 		Yard: r.yard, Hulls: hulls, Root: r.root, Out: out, Version: version(), Program: build(),
 		Assess:     func(h *record.Hull) *engine.Dossier { return engine.Assess(r.yard, h, r.ref, r.root) },
-		Neighbours: engine.NewNeighbours(r.yard).Digest,
-		Tell:       func(p site.Progress) { d.progress.show(progressLine(p)) },
+		Neighbours: neighbours.Digest, Near: neighbours.Near,
+		Tell: func(p site.Progress) { d.progress.show(progressLine(p)) },
 	})
 }
 

@@ -27,6 +27,12 @@ var readers = []struct{ what, dir, fuzz string }{
 	{"record files as pages", "site", "FuzzRecordLines"},
 	{"words in a style sheet", "site", "FuzzStyleString"},
 	{"values in rows", "site", "FuzzRows"},
+	{"how to make a file again", "site", "FuzzEnclosed"},
+	{"statements of seals", "site/seal", "FuzzStatement"},
+	{"lists of signers", "site/seal", "FuzzSigners"},
+	{"lists of hashes", "site/seal", "FuzzSums"},
+	{"signatures", "site/seal", "FuzzSignature"},
+	{"zips of technical files", "site/seal", "FuzzZip"},
 }
 
 // TestEveryReaderIsFuzzed holds the list against the tests that there are, both ways.
@@ -59,7 +65,7 @@ var parsers = map[string][]string{
 	"csv.NewReader":   {"engine/record/csv.go"},
 	"xml.NewDecoder":  {"engine/tracklog/gpx.go"},
 	"xml.Unmarshal":   {},
-	"zip.NewReader":   {},
+	"zip.NewReader":   {"site/seal/zip.go"},
 	"zip.OpenReader":  {},
 	"gob.NewDecoder":  {},
 	"image.Decode":    {},

@@ -1,0 +1,30 @@
+package main
+
+import (
+	"fmt"
+	"io/fs"
+	"os"
+
+	"hullfile/site/seal"
+)
+
+// openFile opens a technical file: a folder, or a zip of one.
+func openFile(path string) (from fs.FS, closing func(), err error) {
+	info, err := os.Stat(path)
+	if err != nil || info.IsDir() {
+		root, err := openFolder(path)
+		if err != nil {
+			return nil, nil, err
+		}
+		return root.FS(), func() { root.Close() }, nil
+	}
+	f, err := os.Open(path)
+	if err != nil {
+		return nil, nil, err
+	}
+	if from, err = seal.OpenZip(f, info.Size()); err != nil {
+		f.Close()
+		return nil, nil, fmt.Errorf("%q: %w", path, err)
+	}
+	return from, func() { f.Close() }, nil
+}

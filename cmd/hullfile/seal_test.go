@@ -1,0 +1,162 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"strings"
+	"testing"
+)
+
+// demoFile writes the demo and gives the folder of the technical file of its finished hull.
+func demoFile(t *testing.T) string {
+	t.Helper()
+	dir := t.TempDir()
+	said(t, statusSound, "demo", "-o", dir)
+	return filepath.Join(dir, "files", "HL74-012")
+}
+
+// said runs the command, holds its status and gives what it printed.
+func said(t *testing.T, status int, args ...string) string {
+	t.Helper()
+	var out, errs bytes.Buffer
+	if got := run(context.Background(), args, &out, &errs); got != status {
+		t.Fatalf("hullfile %s ended with %d, want %d\n%s%s", strings.Join(args, " "), got, status, out.String(), errs.String())
+	}
+	return out.String() + errs.String()
+}
+
+// plain runs a line of a shell in a folder, as the page on proving a file shows it, and says whether it ended well.
+func plain(t *testing.T, dir, line string) (string, bool) {
+	t.Helper()
+	cmd := exec.Command("sh", "-c", line)
+	cmd.Dir = dir
+	text, err := cmd.CombinedOutput()
+	return string(text), err == nil
+}
+
+// newSealKey makes a key with ssh-keygen for the length of a test.
+func newSealKey(t *testing.T, name string) string {
+	t.Helper()
+	at := filepath.Join(t.TempDir(), name)
+	if text, ok := plain(t, ".", "ssh-keygen -q -t ed25519 -N '' -C "+name+" -f '"+at+"'"); !ok {
+		t.Fatal(text)
+	}
+	return at
+}
+
+// The finished hull of the demo is sealed by a key made here, countersigned by ssh-keygen itself, and verified by the
+// program and by sha256sum and ssh-keygen alone.
+func TestDemoIsSealedAndProvedByPlainTools(t *testing.T) {
+	for _, tool := range []string{"sh", "ssh-keygen", "sha256sum"} {
+		if _, err := exec.LookPath(tool); err != nil {
+			t.Skip("there is no", tool)
+		}
+	}
+	file := demoFile(t)
+	builder, surveyor := newSealKey(t, "builder"), newSealKey(t, "surveyor")
+	seal := func(key, role, name, date string) string {
+		return said(t, statusSound, "seal", file, "--key", key, "--role", role, "--name", name, "--date", date, "--statement", "This file tells what was built.")
+	}
+	lines := seal(builder, "builder", "Maren Tveit", "2026-08-08")
+	signers := filepath.Join(t.TempDir(), "signers")
+	list := strings.TrimSpace(lines[strings.Index(lines, "maren-tveit"):]) + "\n"
+	// With a public key the statement is written alone, and the printed line signs it.
+	told := seal(surveyor+".pub", "surveyor", "Ivo Lang", "2026-08-20")
+	sign := strings.TrimSpace(told[strings.Index(told, "ssh-keygen"):])
+	if text := said(t, statusFindings, "verify", file); !strings.Contains(text, "begun and not ended") {
+		t.Errorf("a seal that was not signed: %s", text)
+	}
+	if text, ok := plain(t, file, strings.Replace(sign, surveyor+".pub", surveyor, 1)); !ok {
+		t.Fatal(text)
+	}
+	public, err := os.ReadFile(surveyor + ".pub")
+	if err != nil {
+		t.Fatal(err)
+	}
+	list += "ivo-lang " + string(public)
+	if err := os.WriteFile(signers, []byte(list), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	root, _ := plain(t, file, "sha256sum contents.sha256 | cut -c1-64")
+	text := said(t, statusSound, "verify", file, "--signers", signers, "--rebuild", "--root", strings.TrimSpace(root))
+	if strings.Contains(text, "not shown") || strings.Contains(text, "short") || !strings.Contains(text, "Ivo Lang, surveyor, signed on 2026-08-20 by ivo-lang") {
+		t.Errorf("the sealed file: %s", text)
+	}
+	checkPlainly(t, file, signers)
+}
+
+// The lines that the page on proving a file shows.
+const (
+	plainSums  = "sha256sum --quiet -c SHA256SUMS"
+	plainExtra = `find . ! -type d ! -name SHA256SUMS ! -path './seals/*' | sed 's|^\./||' | LC_ALL=C sort > ../found && cut -c67- SHA256SUMS | LC_ALL=C sort > ../listed && diff ../listed ../found`
+	plainList  = `grep "^sha256: $(sha256sum SHA256SUMS | cut -c1-64)$" seals/1-builder.txt`
+	plainWho   = "ssh-keygen -Y verify -f %s -I maren-tveit -n hullfile -s seals/1-builder.txt.sig < seals/1-builder.txt"
+)
+
+// checkPlainly holds a sealed file by the plain tools: whole first, and then with each kind of harm, which must be found
+// by one of the lines.
+func checkPlainly(t *testing.T, file, signers string) {
+	t.Helper()
+	lines := []string{plainSums, plainExtra, plainList, strings.Replace(plainWho, "%s", "'"+signers+"'", 1)}
+	finds := func() (found []int) {
+		for i, line := range lines {
+			if text, ok := plain(t, file, line); !ok {
+				found = append(found, i)
+				_ = text
+			}
+		}
+		return found
+	}
+	if found := finds(); len(found) > 0 {
+		text, _ := plain(t, file, lines[found[0]])
+		t.Fatalf("the whole file is not taken by %s\n%s", lines[found[0]], text)
+	}
+	if text, ok := plain(t, file, strings.Replace(lines[3], "maren-tveit", "ivo-lang", 1)); ok {
+		t.Errorf("a wrong key is taken: %s", text)
+	}
+	rows := []struct {
+		where, harm, mend string
+		by                int
+	}{
+		{"an altered byte", "cp weight.html ../kept && sed -i 's/h1/h2/' weight.html", "mv ../kept weight.html", 0},
+		{"two files exchanged", "mv weight.html ../kept && mv boat.html weight.html && mv ../kept boat.html", "mv weight.html ../kept && mv boat.html weight.html && mv ../kept boat.html", 0},
+		{"a file taken away", "mv boat.html ../kept", "mv ../kept boat.html", 0},
+		{"a file added", "touch more.html", "rm more.html", 1},
+		{"an old signature", "cp SHA256SUMS ../kept && touch more.html && sha256sum more.html >> SHA256SUMS", "mv ../kept SHA256SUMS && rm more.html", 2},
+		{"a changed statement", "cp seals/1-builder.txt ../kept && sed -i 's/tells/hides/' seals/1-builder.txt", "mv ../kept seals/1-builder.txt", 3},
+	}
+	for _, row := range rows {
+		if text, ok := plain(t, file, row.harm); !ok {
+			t.Fatalf("%s: %s", row.where, text)
+		}
+		if found := finds(); len(found) == 0 || found[0] != row.by {
+			t.Errorf("%s: found by %v, want line %d first", row.where, found, row.by)
+		}
+		said(t, statusFindings, "verify", file, "--signers", signers)
+		if text, ok := plain(t, file, row.mend); !ok {
+			t.Fatalf("%s: %s", row.where, text)
+		}
+	}
+	said(t, statusSound, "verify", file, "--signers", signers)
+}
+
+// Every file of the demo is made again from the records inside it alone.
+func TestEveryFileOfTheDemoIsRebuilt(t *testing.T) {
+	files := filepath.Dir(demoFile(t))
+	for _, number := range []string{"HL74-012", "HL74-013", "LT56-031"} {
+		if text := said(t, statusSound, "verify", filepath.Join(files, number), "--rebuild"); !strings.Contains(text, "the same root and the") {
+			t.Errorf("%s: %s", number, text)
+		}
+	}
+	// A changed record gives another file, even where every list was made anew.
+	file := filepath.Join(files, "LT56-031")
+	if text, ok := plain(t, file, "sed -i 's/^title.*/title = \"Another\"/' records/designs/LT56/design.toml && grep -q Another records/designs/LT56/design.toml"); !ok {
+		t.Fatal(text)
+	}
+	if text := said(t, statusFindings, "verify", file, "--rebuild"); !strings.Contains(text, "comes out otherwise") {
+		t.Errorf("a changed record: %s", text)
+	}
+}

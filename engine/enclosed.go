@@ -1,0 +1,264 @@
+package engine
+
+import (
+	"errors"
+	"fmt"
+	"slices"
+	"strings"
+	"time"
+
+	"hullfile/engine/finding"
+	"hullfile/engine/record"
+	"hullfile/engine/unit"
+)
+
+// Neighbour is what the dossier of a hull takes from another hull of the yard, and no more: with it a technical file can
+// be made again from the records inside it, without those of other boats. Neighbours (neighbours.go) says what is taken
+// and why; names of people and notes are left out.
+type Neighbour struct {
+	Number string          `json:"number"`
+	Design string          `json:"design,omitempty"`
+	Bottom string          `json:"bottom,omitempty"` // design that its design comes from in the end
+	Named  bool            `json:"named,omitempty"`  // a paper of the hull holds its number
+	HIN    *Noted[string]  `json:"hin,omitempty"`
+	Mass   *Noted[float64] `json:"loaded_mass_kg,omitempty"`
+	Power  *Noted[float64] `json:"power_kw,omitempty"`
+	Hours  [][2]float64    `json:"hours,omitempty"` // meter from and to
+	Looks  []NearLook      `json:"looks,omitempty"`
+	Parts  []NearPart      `json:"parts,omitempty"`
+	Welds  []NearWeld      `json:"welds,omitempty"`
+}
+
+// Noted is a value and where it stands in the records of the other hull.
+type Noted[T any] struct {
+	V  T             `json:"v"`
+	At finding.Place `json:"at"`
+}
+
+// NearLook is a look at the seams of another hull: the meter, and what each thing that was found turned out to be.
+type NearLook struct {
+	Meter float64  `json:"at_h"`
+	Is    []string `json:"is,omitempty"`
+}
+
+// NearPart is a part that was cut from the same lot; sizes that nobody wrote are missing.
+type NearPart struct {
+	Key    string   `json:"key"`
+	Lot    string   `json:"lot"`
+	Count  *int     `json:"count,omitempty"`
+	Length *float64 `json:"length_m,omitempty"`
+	Width  *float64 `json:"width_m,omitempty"`
+	Area   *float64 `json:"area_m2,omitempty"`
+}
+
+// NearWeld is what a welder did elsewhere on a day on which he welded here too.
+type NearWeld struct {
+	Welder string        `json:"welder"`
+	Joint  string        `json:"joint"`
+	Date   string        `json:"date"`
+	Begin  string        `json:"begin"`
+	At     finding.Place `json:"at"`
+	End    string        `json:"end"`
+}
+
+// Near lists what the dossier of a hull takes from the other hulls, in order of their number.
+func (n *Neighbours) Near(h *record.Hull) []Neighbour {
+	by := map[*record.Hull]*Neighbour{}
+	for _, group := range n.of[h] {
+		kind, what, _ := strings.Cut(group, " ")
+		for _, other := range n.in[group] {
+			if other == h {
+				continue
+			}
+			if by[other] == nil {
+				by[other] = &Neighbour{Number: other.Number}
+			}
+			n.take(by[other], h, other, kind, what)
+		}
+	}
+	var out []Neighbour
+	for _, o := range by {
+		if o.brings() {
+			out = append(out, *o)
+		}
+	}
+	slices.SortFunc(out, func(a, b Neighbour) int { return strings.Compare(a.Number, b.Number) })
+	return out
+}
+
+func (o *Neighbour) brings() bool {
+	return o.Design != "" || o.HIN != nil || o.Named || len(o.Parts)+len(o.Welds) > 0
+}
+
+// take adds what another hull brings to a group, as shares names it.
+func (n *Neighbours) take(o *Neighbour, h, other *record.Hull, kind, what string) {
+	switch kind {
+	case "hin", "serial":
+		o.HIN = noted(other.Identity.HIN)
+	case "family":
+		o.Design, o.Bottom = other.Design.V, what
+		o.Mass, o.Power = quantity(other.Boat.LoadedMass), quantity(other.Boat.Power)
+	case "design":
+		o.running(other)
+	case "lot":
+		o.parts(other, what)
+	case "hours":
+		o.welds(other, what)
+	case "names":
+		o.named(h, other)
+	}
+}
+
+func noted(v record.Val[string]) *Noted[string] {
+	if !v.Set {
+		return nil
+	}
+	return &Noted[string]{v.V, v.At}
+}
+
+func quantity[T ~float64](v record.Val[T]) *Noted[float64] {
+	if !v.Set {
+		return nil
+	}
+	return &Noted[float64]{float64(v.V), v.At}
+}
+
+func (o *Neighbour) running(h *record.Hull) {
+	for i := range h.Hours {
+		o.Hours = append(o.Hours, [2]float64{float64(h.Hours[i].From.V), float64(h.Hours[i].To.V)})
+	}
+	for i := range h.Looks {
+		l := NearLook{Meter: float64(h.Looks[i].Meter.V)}
+		for k := range h.Looks[i].Indications {
+			l.Is = append(l.Is, h.Looks[i].Indications[k].Is.V)
+		}
+		o.Looks = append(o.Looks, l)
+	}
+}
+
+func (o *Neighbour) parts(h *record.Hull, lot string) {
+	for i := range h.Parts {
+		p := &h.Parts[i]
+		if p.Lot.V == lot {
+			o.Parts = append(o.Parts, NearPart{Key: p.ID, Lot: lot, Count: written(p.Count, func(n int) int { return n }), Length: written(p.Length, plainM), Width: written(p.Width, plainM),
+				Area: written(p.Area, func(a unit.M2) float64 { return float64(a) })})
+		}
+	}
+}
+
+func plainM(m unit.M) float64 { return float64(m) }
+
+func written[T, U any](v record.Val[T], plain func(T) U) *U {
+	if !v.Set {
+		return nil
+	}
+	u := plain(v.V)
+	return &u
+}
+
+// welds adds the hours of a group as hoursOf names it: stamp and day.
+func (o *Neighbour) welds(h *record.Hull, group string) {
+	for i := range h.Welds {
+		w := &h.Welds[i]
+		if w.Date.Set && w.Begin.Set && w.End.Set && w.Welder.V+" "+w.Date.V.String() == group {
+			o.Welds = append(o.Welds, NearWeld{Welder: w.Welder.V, Joint: w.Joint.V, Date: w.Date.V.String(), Begin: w.Begin.V, At: w.Begin.At, End: w.End.V})
+		}
+	}
+}
+
+// named takes another hull that a paper of this one could name.
+func (o *Neighbour) named(h, other *record.Hull) {
+	for i := range h.Documents {
+		d := &h.Documents[i]
+		text := strings.Join([]string{d.Title.V, d.Number.V, d.File.V}, " ")
+		o.Named = o.Named || strings.Contains(text, other.Number)
+		if hin := other.Identity.HIN; hin.V != "" && strings.Contains(text, hin.V) {
+			o.HIN = noted(hin)
+		}
+	}
+}
+
+// Rejoin gives a yard of one hull the neighbours that its dossier takes something from.
+func Rejoin(y *record.Yard, near []Neighbour) (*record.Yard, error) {
+	out := *y
+	out.Hulls, out.Designs = slices.Clone(y.Hulls), slices.Clone(y.Designs)
+	var wrong []error
+	for i := range near {
+		h, err := near[i].hull()
+		if err != nil {
+			wrong = append(wrong, err)
+			continue
+		}
+		if slices.ContainsFunc(out.Hulls, func(o *record.Hull) bool { return o.Number == h.Number }) {
+			wrong = append(wrong, fmt.Errorf("hull %s stands among its own neighbours, or twice", h.Number))
+			continue
+		}
+		out.Hulls = append(out.Hulls, h)
+		known := slices.ContainsFunc(out.Designs, func(d record.DesignName) bool { return d.Name == h.Design.V })
+		if bottom := near[i].Bottom; h.Design.V != "" && bottom != h.Design.V && !known {
+			out.Designs = append(out.Designs, record.DesignName{Name: h.Design.V, BasedOn: bottom})
+		}
+	}
+	slices.SortStableFunc(out.Hulls, func(a, b *record.Hull) int { return strings.Compare(a.Number, b.Number) })
+	return out.Settled(), errors.Join(wrong...)
+}
+
+// hull makes a hull with nothing but what was taken from it.
+func (o *Neighbour) hull() (*record.Hull, error) {
+	h := &record.Hull{Number: o.Number}
+	if o.Number == "" {
+		return nil, errors.New("a neighbour has no number")
+	}
+	if o.Design != "" {
+		h.Design = record.Written(o.Design, finding.Place{})
+	}
+	if o.HIN != nil {
+		h.Identity.HIN = record.Written(o.HIN.V, o.HIN.At)
+	}
+	if o.Mass != nil {
+		h.Boat.LoadedMass = record.Written(unit.KG(o.Mass.V), o.Mass.At)
+	}
+	if o.Power != nil {
+		h.Boat.Power = record.Written(unit.KW(o.Power.V), o.Power.At)
+	}
+	for _, span := range o.Hours {
+		h.Hours = append(h.Hours, record.Hours{From: record.Written(unit.Hour(span[0]), finding.Place{}), To: record.Written(unit.Hour(span[1]), finding.Place{})})
+	}
+	for _, l := range o.Looks {
+		look := record.Look{Meter: record.Written(unit.Hour(l.Meter), finding.Place{})}
+		for _, is := range l.Is {
+			look.Indications = append(look.Indications, record.Indication{Is: record.Written(is, finding.Place{})})
+		}
+		h.Looks = append(h.Looks, look)
+	}
+	for _, p := range o.Parts {
+		h.Parts = append(h.Parts, p.part())
+	}
+	for _, w := range o.Welds {
+		day, err := time.Parse(time.DateOnly, w.Date)
+		if err != nil {
+			return nil, fmt.Errorf("hull %s: %q is no day", o.Number, w.Date)
+		}
+		h.Welds = append(h.Welds, record.Weld{Welder: record.Written(w.Welder, finding.Place{}), Joint: record.Written(w.Joint, finding.Place{}),
+			Date:  record.Written(record.Date{Year: day.Year(), Month: day.Month(), Day: day.Day()}, finding.Place{}),
+			Begin: record.Written(w.Begin, w.At), End: record.Written(w.End, finding.Place{})})
+	}
+	return h, nil
+}
+
+func (p *NearPart) part() record.Part {
+	out := record.Part{Entry: record.Entry{ID: p.Key}, Lot: record.Written(p.Lot, finding.Place{})}
+	if p.Count != nil {
+		out.Count = record.Written(*p.Count, finding.Place{})
+	}
+	if p.Length != nil {
+		out.Length = record.Written(unit.M(*p.Length), finding.Place{})
+	}
+	if p.Width != nil {
+		out.Width = record.Written(unit.M(*p.Width), finding.Place{})
+	}
+	if p.Area != nil {
+		out.Area = record.Written(unit.M2(*p.Area), finding.Place{})
+	}
+	return out
+}

@@ -32,6 +32,7 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 	d.Records = crosscheck.Assess(y, h, &d.Documents)
 	d.questioned(y, ref)
 	d.collect(y)
+	d.required(ref)
 	d.surveyed()
 	return d
 }

@@ -17,6 +17,7 @@ import (
 	"hullfile/engine/planing"
 	"hullfile/engine/proof"
 	"hullfile/engine/record"
+	"hullfile/engine/requirement"
 	"hullfile/engine/ride"
 	"hullfile/engine/running"
 	"hullfile/engine/scantling"
@@ -59,6 +60,8 @@ type Dossier struct {
 	Records     crosscheck.Result // the records held against each other
 	Survey      survey.Result     // what to look at on board, and what was found
 	Proofs      proof.Sheet
+
+	Requirements requirement.Result // lists of requirements held against all of it
 
 	Checks      []finding.Check      // of all disciplines, in the order of the contents
 	Findings    []finding.Finding    // of all disciplines, in the order in which they are told

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"reflect"
 	"slices"
 
 	"hullfile/content"
@@ -14,6 +15,7 @@ import (
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
+	"hullfile/engine/requirement"
 )
 
 // reading is a yard folder read without faults, with all that it is reckoned by.
@@ -46,33 +48,39 @@ func (r *reading) read(s *shelf) error {
 	if err != nil {
 		return fmt.Errorf("alloy tables: %w", err)
 	}
-	yard, err := record.Read(r.root, record.Known{Alloys: alloys.Names()})
+	shipped, err := requirement.Load(content.Files, nil)
+	if err != nil {
+		return fmt.Errorf("lists of requirements: %w", err)
+	}
+	yard, err := record.Read(r.root, record.Known{Alloys: alloys.Names(), Lists: shipped.Names(), Words: shipped.Words()})
 	if err != nil {
 		return err
 	}
 	r.yard = yard.Settled()
-	r.ref, err = s.reference(r.sheets())
+	r.ref, err = s.reference(r.sheets(), r.yard.Lists)
 	return err
 }
 
-// shelf keeps the reference between readings: it changes only with the yard's own method sheets.
+// shelf keeps the reference between readings: it changes only with the yard's own method sheets and lists of
+// requirements.
 type shelf struct {
 	sheets []method.Source
+	lists  []record.List
 	ref    *engine.Reference
 }
 
-func (s *shelf) reference(own []method.Source) (*engine.Reference, error) {
+func (s *shelf) reference(own []method.Source, lists []record.List) (*engine.Reference, error) {
 	same := func(a, b method.Source) bool {
 		return a.Name == b.Name && a.Path == b.Path && bytes.Equal(a.Text, b.Text)
 	}
-	if s.ref != nil && slices.EqualFunc(s.sheets, own, same) {
+	if s.ref != nil && slices.EqualFunc(s.sheets, own, same) && reflect.DeepEqual(s.lists, lists) {
 		return s.ref, nil
 	}
-	ref, err := engine.NewReference(content.Files, own)
+	ref, err := engine.NewReference(content.Files, own, lists...)
 	if err != nil {
 		return nil, err
 	}
-	s.sheets, s.ref = own, ref
+	s.sheets, s.lists, s.ref = own, lists, ref
 	return ref, nil
 }
 

@@ -136,18 +136,36 @@ func (r *reading) ownList(name string) {
 	r.own = append(r.own, l)
 }
 
-// Entries counts the entries of a keyed table of the hull and gives the place of the first; ok is false where the record
-// knows no such table.
+// Entries counts the entries of a keyed table of the hull ("weld"), or of one below another ("trial.turning"), and gives
+// the place of the first; ok is false where the record knows no such table.
 func (h *Hull) Entries(key string) (n int, first finding.Place, ok bool) {
-	f := hullTable.byKey[key]
+	return entriesOf(hullTable, reflect.ValueOf(&h.HullFile).Elem(), key)
+}
+
+func entriesOf(t *table, v reflect.Value, key string) (n int, first finding.Place, ok bool) {
+	key, below, deeper := strings.Cut(key, ".")
+	f := t.byKey[key]
 	if f == nil || f.kind != entries {
 		return 0, finding.Place{}, false
 	}
-	v := reflect.ValueOf(&h.HullFile).Elem().Field(f.index)
-	if v.Len() > 0 {
-		first = v.Index(0).Field(entryIndex).Interface().(Entry).At
+	all := v.Field(f.index)
+	if deeper {
+		if f.sub.byKey[below] == nil || f.sub.byKey[below].kind != entries {
+			return 0, finding.Place{}, false
+		}
+		for i := range all.Len() {
+			more, at, _ := entriesOf(f.sub, all.Index(i), below)
+			if n == 0 {
+				first = at
+			}
+			n += more
+		}
+		return n, first, true
 	}
-	return v.Len(), first, true
+	if all.Len() > 0 {
+		first = all.Index(0).Field(entryIndex).Interface().(Entry).At
+	}
+	return all.Len(), first, true
 }
 
 // Has reports whether the record of a hull knows a key such as plate.seen_from or conformity.module.

@@ -87,6 +87,7 @@ type Fitted struct {
 	Fuel     Val[string] `toml:"fuel" oneof:"petrol|diesel|battery|none" doc:"what the engines run on"`
 	Integral Val[bool]   `toml:"integral_exhaust" doc:"true where the exhaust of an inboard or sterndrive is part of the engine"`
 	Tiller   Val[bool]   `toml:"tiller" doc:"true where an outboard is steered by hand at the engine"`
+	Adapted  Val[bool]   `toml:"adapted_engine" doc:"true where the yard makes an engine or adapts one"`
 	Hulls    Val[int]    `toml:"hulls" least:"1" most:"3" eg:"1" doc:"number of hulls; one if not written is not taken: it must be written where a rule asks"`
 }
 

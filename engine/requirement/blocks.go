@@ -1,0 +1,26 @@
+package requirement
+
+import "slices"
+
+// blocks is what may not happen without an item, the gravest first. The record's own list of words is held to it by a test.
+var blocks = []string{"sale", "signature", "plate", "handover", "next work", "nothing"}
+
+// Blocks says in words what may not happen.
+func Blocks(word string) string {
+	switch word {
+	case "sale":
+		return "the boat may not be sold or put into use"
+	case "signature":
+		return "the declaration may not be signed"
+	case "plate":
+		return "the plate may not be fixed"
+	case "handover":
+		return "the boat may not be handed over"
+	case "next work":
+		return "the next work may not begin"
+	}
+	return "nothing waits for it; the file is not whole"
+}
+
+// gravity orders items by how much they block, the gravest first.
+func gravity(word string) int { return slices.Index(blocks, word) }

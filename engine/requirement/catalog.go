@@ -1,0 +1,126 @@
+// Package requirement holds what laws, standards and a yard's own plan ask of a boat against what the file shows. It knows
+// no trade: content says by which word of evidence an item is answered, and which rules of checks, papers and records
+// stand behind a word. A trade that lands later appears by its rules.
+package requirement
+
+import (
+	"io/fs"
+	"slices"
+	"strings"
+
+	"hullfile/engine/finding"
+	"hullfile/engine/method"
+	"hullfile/engine/record"
+)
+
+// Catalog is every list of requirements that can be asked for, and the words for evidence. It is never changed after Load.
+type Catalog struct {
+	lists  []*list // in order of name
+	words  map[string]*record.Evidence
+	facts  *method.Vocabulary
+	names  map[string]*record.Fact // by record name
+	silent []string                // rules that answer no requirement
+}
+
+// list is one list with its conditions compiled.
+type list struct {
+	*record.List
+	when   *method.Condition
+	items  []*method.Condition // beside List.Items; nil where an item always applies
+	routes []*method.Condition
+}
+
+// Load reads requirements/*.toml and evidence/*.toml of the content folder and lays the yard's own lists over them: one
+// with the name of a shipped list takes its place. The error is finding.Faults of all of them, or one of reading.
+func Load(content fs.FS, own []record.List) (*Catalog, error) {
+	files, err := record.ReadEvidence(content, "evidence")
+	if err != nil {
+		return nil, err
+	}
+	shipped, err := record.ReadLists(content, "requirements")
+	if err != nil {
+		return nil, err
+	}
+	c := &Catalog{words: map[string]*record.Evidence{}, names: map[string]*record.Fact{}}
+	var l loader
+	l.Catalog = c
+	l.vocabulary(files)
+	all := slices.Clone(own)
+	for i := range shipped {
+		if !slices.ContainsFunc(own, func(o record.List) bool { return o.Name == shipped[i].Name }) {
+			all = append(all, shipped[i])
+		}
+	}
+	slices.SortFunc(all, func(a, b record.List) int { return strings.Compare(a.Name, b.Name) })
+	for i := range all {
+		l.addWords(all[i].Evidence)
+	}
+	for i := range all {
+		l.list(&all[i])
+	}
+	if len(l.faults) > 0 {
+		l.faults.Sort()
+		return nil, l.faults
+	}
+	return c, nil
+}
+
+// Names gives the name of every list, for messages.
+func (c *Catalog) Names() []string {
+	var out []string
+	for _, l := range c.lists {
+		out = append(out, l.Name)
+	}
+	return out
+}
+
+// Words gives every word for evidence, in order.
+func (c *Catalog) Words() []string {
+	var out []string
+	for w := range c.words {
+		out = append(out, w)
+	}
+	slices.Sort(out)
+	return out
+}
+
+// Answers reports whether a rule stands behind some word for evidence, or is one of those that answer no requirement.
+func (c *Catalog) Answers(rule string) bool {
+	for _, w := range c.words {
+		if takes(w.Rules.V, rule) || takes(w.Also.V, rule) {
+			return true
+		}
+	}
+	return takes(c.silent, rule)
+}
+
+// Find gives a list by its name.
+func (c *Catalog) Find(name string) (*record.List, bool) {
+	for _, l := range c.lists {
+		if l.Name == name {
+			return l.List, true
+		}
+	}
+	return nil, false
+}
+
+// takes reports whether a rule is one of those named; a * at the end stands for any ending.
+func takes(names []string, rule string) bool {
+	for _, n := range names {
+		before, any := strings.CutSuffix(n, "*")
+		if n == rule || any && strings.HasPrefix(rule, before) {
+			return true
+		}
+	}
+	return false
+}
+
+// loader collects every fault.
+type loader struct {
+	*Catalog
+	faults finding.Faults
+}
+
+func (l *loader) fault(at finding.Place, key, says, hint string) {
+	l.faults = append(l.faults, finding.Fault{Place: at, Key: key, Says: says, Hint: hint})
+}

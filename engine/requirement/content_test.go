@@ -1,0 +1,154 @@
+package requirement
+
+import (
+	"go/ast"
+	"go/parser"
+	"go/token"
+	"io/fs"
+	"os"
+	"path/filepath"
+	"regexp"
+	"slices"
+	"strings"
+	"testing"
+
+	"hullfile/engine/record"
+)
+
+func shipped(t testing.TB) *Catalog {
+	t.Helper()
+	c, err := Load(os.DirFS("../../content"), nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return c
+}
+
+// TestListsOfContent holds that every list of the content is there and says what a reader must know.
+func TestListsOfContent(t *testing.T) {
+	c := shipped(t)
+	want := map[string]int{ // items, counted in law.md's rows and in the lists that were read; own arithmetic
+		"eu-2013-53": 29, "eu-technical-file": 10, "eu-declaration": 9, "eu-plate-and-number": 8, "eu-manual": 6,
+		"uk-2017-737": 6, "us-33-cfr": 13, "au-builders-plate": 9, "weld-data-book": 18,
+	}
+	for name, items := range want {
+		l, ok := c.Find(name)
+		if !ok || len(l.Items) != items {
+			t.Errorf("%s: found %v with %d items, expected %d", name, ok, len(l.Items), items)
+			continue
+		}
+		if l.About.V == "" || l.Path != "requirements/"+name+".toml" {
+			t.Errorf("%s says nothing of itself, or lies at %s", name, l.Path)
+		}
+	}
+	if got := c.Names(); len(got) != len(want) || !slices.IsSorted(got) {
+		t.Errorf("lists %v", got)
+	}
+}
+
+// TestEveryWordIsUsed: a word for evidence that no list uses is a mistake of the content.
+func TestEveryWordIsUsed(t *testing.T) {
+	c := shipped(t)
+	used := map[string]bool{}
+	for _, l := range c.lists {
+		for i := range l.Items {
+			for _, v := range []record.Val[[]string]{l.Items[i].Needed, l.Items[i].Either, l.Items[i].Supports} {
+				for _, w := range v.V {
+					used[w] = true
+				}
+			}
+		}
+	}
+	spare := []string{"build-days", "build-days-agree", "hold-points", "looked-at", "sound-aboard", "surveyed", "test-statement"} // for lists of yards
+	for _, w := range c.Words() {
+		if !used[w] && !slices.Contains(spare, w) {
+			t.Errorf("no list uses %s", w)
+		}
+	}
+}
+
+// notRules are words of the engine that look like rules and are none.
+var notRules = []string{"iso-12217", "tp-14619", "iso-8859-1", "us-ascii", "windows-1252", "days-in-order", "as-welded"}
+
+// TestEveryRuleAnswersOrIsSaidNotTo: every rule of a check or finding of the engine stands behind a word for evidence, or in
+// the list of those that answer no requirement. A new trade adds its rules to content/evidence; no code changes.
+func TestEveryRuleAnswersOrIsSaidNotTo(t *testing.T) {
+	c := shipped(t)
+	sheets, err := filepath.Glob("../../content/methods/*.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	rules := rulesOfTheEngine(t)
+	if len(rules) < 150 {
+		t.Fatalf("only %d rules were found", len(rules))
+	}
+	for rule, at := range rules {
+		if slices.Contains(notRules, rule) || slices.Contains(sheets, "../../content/methods/"+rule+".toml") {
+			continue
+		}
+		if !c.Answers(rule) {
+			t.Errorf("%s: the rule %s stands behind no word of content/evidence, nor among those that answer nothing", at, rule)
+		}
+	}
+	if c.Answers("no-such-rule") {
+		t.Error("a rule that nobody named answers")
+	}
+}
+
+var ruleForm = regexp.MustCompile(`^[a-z0-9]+(-[a-z0-9]+)+$`)
+
+// rulesOfTheEngine gathers every text of the trades that has the form of a rule, with a file that has it.
+func rulesOfTheEngine(t *testing.T) map[string]string {
+	t.Helper()
+	out := map[string]string{}
+	err := filepath.WalkDir("..", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			if d != nil && slices.Contains([]string{"method", "record", "testdata", "unit", "material", "proof"}, d.Name()) {
+				return fs.SkipDir
+			}
+			return err
+		}
+		if !strings.HasSuffix(name, ".go") || strings.HasSuffix(name, "_test.go") {
+			return nil
+		}
+		file, err := parser.ParseFile(token.NewFileSet(), name, nil, 0)
+		if err != nil {
+			return err
+		}
+		ast.Inspect(file, func(n ast.Node) bool {
+			if _, imports := n.(*ast.ImportSpec); imports {
+				return false
+			}
+			if _, tag := n.(*ast.Field); tag {
+				return false
+			}
+			if lit, ok := n.(*ast.BasicLit); ok && lit.Kind == token.STRING {
+				if text := strings.Trim(lit.Value, "`\""); ruleForm.MatchString(text) {
+					out[text] = name
+				}
+			}
+			return true
+		})
+		return nil
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return out
+}
+
+// TestBlocksAreThoseOfTheRecord holds the order of what items block to the words that a record may use.
+func TestBlocksAreThoseOfTheRecord(t *testing.T) {
+	for _, d := range record.Reference() {
+		for _, f := range d.Fields {
+			if f.Key == "blocks" && !slices.Equal(f.Words, blocks) {
+				t.Errorf("blocks are %v, the record allows %v", blocks, f.Words)
+			}
+		}
+	}
+	for _, b := range blocks {
+		if Blocks(b) == "" || gravity(b) < 0 {
+			t.Errorf("%s has no words", b)
+		}
+	}
+}

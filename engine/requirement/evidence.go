@@ -1,0 +1,221 @@
+package requirement
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+
+	"hullfile/engine/document"
+	"hullfile/engine/finding"
+	"hullfile/engine/record"
+)
+
+// word judges one word of evidence for the hull. All that its entry names must be so.
+func (a *assessor) word(w *record.Evidence) Answer {
+	if made, ok := a.made[w.ID]; ok {
+		return made
+	}
+	out := Answer{Word: w, Standing: finding.Met}
+	a.checked(w, &out)
+	a.papers(w, &out)
+	a.keys(w, &out)
+	a.tables(w, &out)
+	if out.Says == "" {
+		out.Says = "shown"
+	}
+	a.made[w.ID] = out
+	return out
+}
+
+// lower lowers the standing of an answer and gives the reason; the gravest reason stays.
+func (o *Answer) lower(s finding.Standing, says, settle string) {
+	worse := finding.Worst(o.Standing, s)
+	if s != finding.Met && (worse != o.Standing || o.Standing == finding.Met) {
+		o.Says, o.Settle = says, settle
+	}
+	o.Standing = worse
+}
+
+// checked takes the checks and findings of the rules of a word.
+func (a *assessor) checked(w *record.Evidence, out *Answer) {
+	for _, rule := range w.Rules.V {
+		if !slices.ContainsFunc(a.in.Checks, func(c finding.Check) bool { return takes([]string{rule}, c.Rule) }) {
+			out.lower(finding.NotShown, w.Says.V+": nothing of it is on record yet", "write the records that the check "+strings.TrimSuffix(rule, "*")+" needs")
+		}
+	}
+	met := 0
+	for i := range a.in.Checks {
+		c := &a.in.Checks[i]
+		if !takes(w.Rules.V, c.Rule) && !takes(w.Also.V, c.Rule) {
+			continue
+		}
+		if c.Standing == finding.Met {
+			met++
+		}
+		out.count(c)
+		out.lower(c.Standing, c.Says, c.Settle)
+	}
+	if met > 0 && out.Standing == finding.Met {
+		out.Says = plural(met, "check", "checks") + " met"
+	}
+	for i := range a.in.Findings {
+		if f := &a.in.Findings[i]; takes(w.Rules.V, f.Rule) || takes(w.Also.V, f.Rule) {
+			out.told(f)
+		}
+	}
+}
+
+// count adds a check to those of its rule and standing; what is not met stands by itself.
+func (o *Answer) count(c *finding.Check) {
+	for i := range o.Shown {
+		if s := &o.Shown[i]; c.Standing == finding.Met && s.Rule == c.Rule && s.Standing == finding.Met {
+			s.Count++
+			return
+		}
+	}
+	s := Shown{Rule: c.Rule, Subject: c.Subject, Count: 1, Standing: c.Standing, Says: c.Says}
+	if len(c.Places) > 0 {
+		s.Place = c.Places[0]
+	}
+	o.Shown = append(o.Shown, s)
+}
+
+// told takes a finding: a contradiction or shortfall makes the answer short, a gap leaves it not shown, a doubt is shown
+// beside it. What a check has said already is not said again.
+func (o *Answer) told(f *finding.Finding) {
+	s := Shown{Rule: f.Rule, Subject: f.Subject, Count: 1, Says: f.Says}
+	if len(f.Places) > 0 {
+		s.Place = f.Places[0]
+	}
+	switch f.Kind {
+	case finding.Doubt:
+		s.Doubt, s.Standing = true, finding.Met
+	case finding.Gap:
+		s.Standing = finding.NotShown
+	default:
+		s.Standing = finding.Short
+	}
+	for i := range o.Shown {
+		if old := &o.Shown[i]; old.Rule == s.Rule && old.Subject == s.Subject && old.Standing == s.Standing && old.Doubt == s.Doubt {
+			return
+		}
+	}
+	o.Shown = append(o.Shown, s)
+	if !s.Doubt {
+		o.lower(s.Standing, f.Says, f.Settle)
+	}
+}
+
+// papers looks for a document of one of the kinds.
+func (a *assessor) papers(w *record.Evidence, out *Answer) {
+	if len(w.Kinds.V) == 0 {
+		return
+	}
+	best := finding.Standing("")
+	for i := range a.in.Documents.Documents {
+		d := &a.in.Documents.Documents[i]
+		if !slices.Contains(w.Kinds.V, d.Record.Kind.V) || w.Named.V && !slices.Contains(d.Record.Shows.V, w.ID) {
+			continue
+		}
+		s, says := a.paper(w, d)
+		out.Shown = append(out.Shown, Shown{Subject: "document " + d.Record.ID, Count: 1, Standing: s, Says: says, Place: d.Record.At})
+		if best == "" || s == finding.Met {
+			best = s
+		}
+		if s == finding.Met && out.Standing == finding.Met {
+			out.Says = d.Record.Title.V
+		}
+		if s != finding.Met {
+			defer func() {
+				if best != finding.Met {
+					out.lower(s, d.Record.Title.V+": "+says, "put the right paper on record")
+				}
+			}()
+		}
+	}
+	if best == "" {
+		out.lower(finding.NotShown, "no paper of it is on record: "+w.Says.V, "put it on record as [document.KEY] with "+asked(w))
+		out.Lacks = append(out.Lacks, "document")
+	}
+}
+
+// asked says what the record of a paper must hold to count for a word.
+func asked(w *record.Evidence) string {
+	says := fmt.Sprintf("kind = %q", w.Kinds.V[0])
+	if w.Named.V {
+		says += fmt.Sprintf(" and shows = [%q]", w.ID)
+	}
+	if w.Signed.V {
+		says += ", signed_by and sha256"
+	}
+	return says
+}
+
+// paper judges one document: by the checks of the documents themselves, and whether it is signed where it must be.
+func (a *assessor) paper(w *record.Evidence, d *document.Document) (finding.Standing, string) {
+	for i := range a.in.Checks {
+		c := &a.in.Checks[i]
+		if c.Subject == "document "+d.Record.ID && c.Standing != finding.Met {
+			return c.Standing, c.Says
+		}
+	}
+	switch {
+	case !d.Present:
+		return finding.NotShown, "the file is not there"
+	case !d.Matches:
+		return finding.Short, "it is not the file that was put on record"
+	case w.Signed.V && !d.Record.SignedBy.Set:
+		return finding.NotShown, "a draft: nobody is on record who signed it"
+	case w.Signed.V && !d.Record.SHA256.Set:
+		return finding.NotShown, "a draft: its hash is not on record"
+	case w.Signed.V:
+		return finding.Met, "signed by " + d.Record.SignedBy.V + ", hash on record"
+	case !d.Record.SHA256.Set:
+		return finding.Met, "there; no hash is on record to hold it against"
+	}
+	return finding.Met, "there, and unchanged since it was put on record"
+}
+
+// keys asks for record keys.
+func (a *assessor) keys(w *record.Evidence, out *Answer) {
+	var lacks []string
+	for _, key := range w.Keys.V {
+		f, ok := value(a.in.Hull, a.in.Builder, key)
+		if !ok || !f.Set {
+			lacks = append(lacks, key)
+			continue
+		}
+		out.Shown = append(out.Shown, Shown{Count: 1, Standing: finding.Met, Says: key, Place: f.At})
+	}
+	if len(lacks) > 0 {
+		out.Lacks = append(out.Lacks, lacks...)
+		out.lower(finding.NotShown, "not written: "+strings.Join(lacks, ", "), "write "+strings.Join(lacks, ", "))
+	}
+	if len(lacks) == 0 && len(w.Keys.V) > 0 && out.Standing == finding.Met && out.Says == "" {
+		out.Says = "on record"
+	}
+}
+
+// tables asks for entries of tables of the record.
+func (a *assessor) tables(w *record.Evidence, out *Answer) {
+	for _, key := range w.Tables.V {
+		n, first, _ := a.in.Hull.Entries(key)
+		if n == 0 {
+			out.Lacks = append(out.Lacks, key)
+			out.lower(finding.NotShown, "no entry is on record: "+w.Says.V, "write ["+key+".KEY]")
+			continue
+		}
+		says := plural(n, "entry", "entries") + " on record"
+		out.Shown = append(out.Shown, Shown{Count: n, Standing: finding.Met, Says: says + " in " + key, Place: first})
+		if out.Standing == finding.Met && out.Says == "" {
+			out.Says = says
+		}
+	}
+}
+
+func plural(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return fmt.Sprintf("%d %s", n, many)
+}

@@ -18,7 +18,7 @@ import (
 // reference are only read, so hulls may be assessed side by side.
 func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Dossier {
 	d := &Dossier{Builder: &y.Builder, Hull: h, Proofs: ref.Proofs}
-	d.Structure = scantling.Assess(h, ref.Library, ref.Alloys)
+	d.Structure = scantling.Assess(scantling.Input{Yard: y, Hull: h, Library: ref.Library, Alloys: ref.Alloys})
 	d.Weight = weight.Assess(h, ref.Alloys, lines.Zones(h)...)
 	d.Lines = lines.Assess(h, d.Weight.Loaded)
 	d.afloat(h, ref.Library)

@@ -2,7 +2,6 @@ package scantling
 
 import (
 	"fmt"
-	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/material"
@@ -19,31 +18,35 @@ const (
 	ruleSheet     = "structure-method"
 	ruleRange     = "structure-range"
 	ruleScope     = "structure-scope"
+	ruleOpinion   = "structure-opinion"
 )
 
-// Assess judges every panel of a hull by its method sheet. A hull whose record names no sheet is judged by the usual
-// one, and the result says that this is assumed.
-func Assess(h *record.Hull, lib *method.Library, table *material.Table) Result {
-	name, named := h.Rules.Structure.Get()
-	if !named {
-		name = usual
+// Input is what the structure is judged from.
+type Input struct {
+	Yard    *record.Yard // wires and instruments of the yard; nil without
+	Hull    *record.Hull
+	Library *method.Library
+	Alloys  *material.Table
+	Panels  []record.Panel  // laid out from the grid; those listed by hand are taken from the hull
+	Members []record.Member // likewise
+}
+
+// Assess judges the structure of a hull by its governing sheet, and by the others that the record names. A hull whose
+// record names no sheet is judged by the usual one, and the result says that this is assumed.
+func Assess(in Input) Result {
+	j := newJudge(&in)
+	out := Result{Sheet: j.rules[0].sheet, Craft: j.rules[0].craft, Assumed: !in.Hull.Rules.Structure.Set}
+	if out.Assumed {
+		out.Assumptions = append(out.Assumptions, assumedSheet(out.Sheet))
 	}
-	sheet, found := lib.Sheet(name)
-	out := Result{Sheet: sheet, Assumed: !named}
-	if !named {
-		out.Assumptions = append(out.Assumptions, assumedSheet(sheet))
-	}
-	j := &judge{hull: h, sheet: sheet}
-	switch {
-	case !found:
-		j.refuses = fmt.Sprintf("method sheet %q is not among the sheets at hand: %s", name, strings.Join(lib.Names(), ", "))
-		j.missing = []string{"rules.structure"}
-	default:
-		j.alloys = &alloys{table: table, source: sheet.Work, found: map[asked]*material.Given{}}
-		out.Craft = j.reckonCraft()
+	for i, r := range j.rules {
+		out.Rules = append(out.Rules, r.public(i == 0))
 	}
 	j.panels(&out)
+	j.members(&out)
+	j.zones(&out)
 	out.Findings = append(out.Findings, j.doubts(&out)...)
+	out.Findings = append(out.Findings, j.opinions(&out)...)
 	return out
 }
 
@@ -55,44 +58,96 @@ func assumedSheet(sheet *method.Sheet) finding.Assumption {
 	return finding.Assumption{Subject: "boat", Says: says, Settle: "write rules.structure", Basis: finding.Practice}
 }
 
-// judge holds what the panels of one hull share.
+// judge holds what the panels and members of one hull share.
 type judge struct {
-	hull    *record.Hull
-	sheet   *method.Sheet
-	alloys  *alloys
-	craft   *method.Working
-	refuses string   // why no panel of this hull can be judged
-	missing []string // record keys that would settle it
+	in    *Input
+	hull  *record.Hull
+	rules []*rule // the governing one first
+	bars  *bars
 }
 
-// reckonCraft evaluates the craft as a whole. A sheet without a scope of that name, or with one that takes a value in
-// another unit than the record has, judges nothing.
-func (j *judge) reckonCraft() *method.Working {
-	w, err := j.sheet.Evaluate("craft", &given{boat: &j.hull.Boat}, nil)
-	if err != nil {
-		j.refuses = err.Error()
-		return nil
+func newJudge(in *Input) *judge {
+	j := &judge{in: in, hull: in.Hull, bars: newBars(in.Hull)}
+	name, named := in.Hull.Rules.Structure.Get()
+	if !named {
+		name = usual
 	}
-	j.craft = w
-	return w
+	w := wiresOf(in.Yard, in.Hull)
+	first := newRule(name, in, w)
+	if first.refuses != "" && first.sheet == nil {
+		first.missing = []string{"rules.structure"}
+	}
+	j.rules = append(j.rules, first)
+	for _, also := range in.Hull.Rules.Also.V {
+		if !j.named(also) {
+			j.rules = append(j.rules, newRule(also, in, w))
+		}
+	}
+	return j
 }
 
-// panels judges every panel in the order of the record. A hull without panels is a gap, not a hull that is strong enough.
+// named reports whether a sheet is among the rules already.
+func (j *judge) named(name string) bool {
+	for _, r := range j.rules {
+		if r.name == name {
+			return true
+		}
+	}
+	return false
+}
+
+func (j *judge) governing() *rule { return j.rules[0] }
+
+// panels judges every panel: those listed by hand in the order of the record, then those of the grid. A hull without
+// panels is a gap, not a hull that is strong enough.
 func (j *judge) panels(out *Result) {
-	if len(j.hull.Panels) == 0 {
-		out.Checks = append(out.Checks, j.noPanels())
+	n := len(j.hull.Panels) + len(j.in.Panels)
+	if n == 0 {
+		out.Checks = append(out.Checks, noPanels())
 		return
 	}
-	out.Panels = make([]Panel, 0, len(j.hull.Panels))
-	out.Checks = make([]finding.Check, 0, len(j.hull.Panels))
+	out.Panels = make([]Panel, 0, n)
+	out.Checks = make([]finding.Check, 0, n)
 	for i := range j.hull.Panels {
-		p := j.panel(&j.hull.Panels[i])
-		out.Panels = append(out.Panels, p.Panel)
-		out.Checks = append(out.Checks, j.check(&p))
+		j.onePanel(&j.hull.Panels[i], false, out)
+	}
+	for i := range j.in.Panels {
+		j.onePanel(&j.in.Panels[i], true, out)
 	}
 }
 
-func (j *judge) noPanels() finding.Check {
+func (j *judge) onePanel(rec *record.Panel, derived bool, out *Result) {
+	p := j.governing().panel(rec, derived, true)
+	for i, r := range j.rules[1:] {
+		other := r.panel(rec, derived, false)
+		p.Opinions = append(p.Opinions, other.opinion(i+1, &p))
+	}
+	out.Panels = append(out.Panels, p.Panel)
+	out.Checks = append(out.Checks, p.check())
+}
+
+// members judges every member, those listed by hand first.
+func (j *judge) members(out *Result) {
+	out.Members = make([]Member, 0, len(j.hull.Members)+len(j.in.Members))
+	for i := range j.hull.Members {
+		j.oneMember(&j.hull.Members[i], false, out)
+	}
+	for i := range j.in.Members {
+		j.oneMember(&j.in.Members[i], true, out)
+	}
+}
+
+func (j *judge) oneMember(rec *record.Member, derived bool, out *Result) {
+	m := j.governing().member(rec, j.bars, derived, true)
+	for i, r := range j.rules[1:] {
+		other := r.member(rec, j.bars, derived, false)
+		m.Opinions = append(m.Opinions, other.opinion(i+1, &m))
+	}
+	out.Members = append(out.Members, m.Member)
+	out.Checks = append(out.Checks, m.check())
+}
+
+func noPanels() finding.Check {
 	return finding.Check{
 		Rule: ruleThickness, Subject: "boat", Asks: "every panel of plating is as thick as the method asks",
 		Standing: finding.NotShown, Says: "no panel of plating is on record, so the structure is not shown",

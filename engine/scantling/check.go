@@ -11,13 +11,13 @@ import (
 )
 
 // check turns the judgement of a panel into a check.
-func (j *judge) check(p *judged) finding.Check {
+func (p *judged) check() finding.Check {
 	c := finding.Check{
 		Rule: ruleThickness, Subject: "panel " + p.Record.ID, Asks: "the plate is as thick as the method asks",
 		Standing: p.Standing, Basis: p.Basis, Missing: p.missing, Places: p.places(),
 	}
-	if j.sheet != nil {
-		c.Source = cite(j.sheet, p.clause)
+	if p.rule.sheet != nil {
+		c.Source = cite(p.rule.sheet, p.clause)
 	}
 	if p.Record.Thickness.Set {
 		c.Has = fittedText(p.Fitted) + " mm"
@@ -51,24 +51,10 @@ func (p *judged) beyond() bool {
 
 // underPressure names the pressure where the governing thickness comes from it and not from a minimum.
 func (p *judged) underPressure() string {
-	if p.Pressure == 0 || !p.pressureGoverns() {
+	if !p.under.loaded {
 		return ""
 	}
-	return ", " + unit.Text(p.Pressure, 1) + " kN/m²"
-}
-
-// pressureGoverns reports whether the governing step used the pressure.
-func (p *judged) pressureGoverns() bool {
-	shown, ok := p.Working.Get(p.Governs)
-	if !ok {
-		return false
-	}
-	for _, symbol := range p.Working.Scope.Gives["pressure"] {
-		if slices.Contains(shown.Uses, symbol) {
-			return true
-		}
-	}
-	return false
+	return ", " + unit.Text(p.under.pressure, 1) + " kN/m²"
 }
 
 // places lists the record lines of the panel that the outcome rests on, that of the thickness first.
@@ -81,10 +67,8 @@ func (p *judged) places() []finding.Place {
 	}
 	add(p.Record.Thickness.At)
 	add(p.Record.Alloy.At)
-	if p.Working != nil {
-		for i := range p.Working.Inputs {
-			add(p.Working.Inputs[i].Place)
-		}
+	for _, at := range p.rests {
+		add(at)
 	}
 	if len(out) == 0 {
 		add(p.Record.At)

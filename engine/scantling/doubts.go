@@ -14,25 +14,67 @@ import (
 // doubts lists what a reader must be told about the sheet and about values for which it was not made: once for the
 // craft where it is the craft's value, once for a panel where it is the panel's.
 func (j *judge) doubts(out *Result) []finding.Finding {
-	if j.sheet == nil || j.craft == nil || len(out.Panels) == 0 {
+	r := j.governing()
+	if r.sheet == nil || r.craft == nil || len(out.Panels)+len(out.Members) == 0 {
 		return nil
 	}
-	all := []finding.Finding{j.doubtSheet()}
-	all = append(all, outside(j.craft, "boat")...)
-	all = append(all, j.notInScope()...)
+	all := []finding.Finding{j.doubtSheet(r)}
+	all = append(all, outside(r.craft, "boat")...)
+	all = append(all, r.notInScope()...)
+	var found beyond
 	for i := range out.Panels {
 		p := &out.Panels[i]
-		if p.Working != nil {
-			all = append(all, outside(p.Working, "panel "+p.Record.ID)...)
+		found.look(p.Working, "panel "+p.Record.ID, p.Record.Zone.V, p.Derived)
+	}
+	for i := range out.Members {
+		m := &out.Members[i]
+		found.look(m.Working, "member "+m.Record.ID, m.Record.Zone.V, m.Derived)
+	}
+	return append(all, found.told()...)
+}
+
+// beyond gathers doubts of range. Those of panels and members listed by hand are told each by itself; of those laid out from
+// the grid the first of a zone is told with how many more there are, because a whole bottom leaves a range together.
+type beyond struct {
+	all  []finding.Finding
+	more []int
+	at   map[string]int
+}
+
+func (b *beyond) look(w *method.Working, subject, zone string, derived bool) {
+	if w == nil {
+		return
+	}
+	for _, s := range outsideOf(w) {
+		key := w.Scope.Name + " " + s.Symbol + " " + zone
+		i, known := b.at[key]
+		switch {
+		case derived && known:
+			b.more[i]++
+			continue
+		case derived:
+			if b.at == nil {
+				b.at = map[string]int{}
+			}
+			b.at[key] = len(b.all)
+		}
+		b.all, b.more = append(b.all, doubtOf(s, w, subject)), append(b.more, 0)
+	}
+}
+
+func (b *beyond) told() []finding.Finding {
+	for i, n := range b.more {
+		if n > 0 {
+			b.all[i].Says += fmt.Sprintf(" (%d more of this zone likewise)", n)
 		}
 	}
-	return all
+	return b.all
 }
 
 // doubtSheet says once how far the sheet itself can be relied on.
-func (j *judge) doubtSheet() finding.Finding {
-	recalled, all := recalledSteps(j.sheet)
-	says := fmt.Sprintf("the structure is judged by %s, %s: %s", j.sheet.Title, cite(j.sheet, ""), j.sheet.Standing)
+func (j *judge) doubtSheet(r *rule) finding.Finding {
+	recalled, all := recalledSteps(r.sheet)
+	says := fmt.Sprintf("the structure is judged by %s, %s: %s", r.sheet.Title, cite(r.sheet, ""), r.sheet.Standing)
 	if recalled > 0 {
 		says += fmt.Sprintf("; %d of its %d formulas are recalled", recalled, all)
 	}
@@ -56,11 +98,19 @@ func recalledSteps(s *method.Sheet) (recalled, all int) {
 // outside lists the values of one working that left their range in that working, not those that rest on such a value.
 func outside(w *method.Working, subject string) []finding.Finding {
 	var out []finding.Finding
+	for _, s := range outsideOf(w) {
+		out = append(out, doubtOf(s, w, subject))
+	}
+	return out
+}
+
+func outsideOf(w *method.Working) []*method.Shown {
+	var out []*method.Shown
 	for _, list := range [][]method.Shown{w.Inputs, w.Steps} {
 		for i := range list {
 			s := &list[i]
 			if s.State == method.Outside && slices.Contains(s.Causes, s.Symbol) {
-				out = append(out, doubtOf(s, w, subject))
+				out = append(out, s)
 			}
 		}
 	}
@@ -119,11 +169,11 @@ func under(s *method.Shown, w *method.Working) []finding.Place {
 
 // notInScope lists limits of the method that nobody can hold the craft against, because the value is not written and
 // no formula asks for it.
-func (j *judge) notInScope() []finding.Finding {
+func (r *rule) notInScope() []finding.Finding {
 	var out []finding.Finding
-	for i, in := range j.craft.Scope.Inputs {
-		shown := &j.craft.Inputs[i]
-		if shown.State != method.Missing || (in.Least == nil && in.Most == nil) || usedBySteps(j.sheet, in.Symbol) {
+	for i, in := range r.craft.Scope.Inputs {
+		shown := &r.craft.Inputs[i]
+		if shown.State != method.Missing || (in.Least == nil && in.Most == nil) || usedBySteps(r.sheet, in.Symbol) {
 			continue
 		}
 		out = append(out, finding.Finding{Kind: finding.Doubt, Rule: ruleScope, Subject: "boat",

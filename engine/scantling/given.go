@@ -3,43 +3,63 @@ package scantling
 import (
 	"strings"
 
-	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
 )
 
-// given hands the values of one panel, of the boat and of the panel's alloy to a method sheet, under the names that
-// sheets use: "boat.loaded_mass_kg", "panel.short_side_mm", "alloy.welded.yield_n_mm2".
+// given hands the values of the boat, of the yard's choices of rules, of one panel, member, bracket or fitting, of its
+// section and of its alloy to a method sheet, under the names that sheets use: "boat.loaded_mass_kg", "rules.service",
+// "panel.short_side_mm", "member.span_mm", "section.web_height_mm", "alloy.welded.yield_n_mm2", "alloy.filler".
 type given struct {
 	boat  *record.Boat
-	panel *record.Panel // nil for the craft as a whole
-	alloy *material.Given
+	rules *record.Rules
+	kind  string // panel or member; empty for what has no record of its own under the names of the sheet
+	entry any    // pointer to its record
+	own   method.GivenMap
+	alloy *metal
 }
 
-// Lookup finds the value that a sheet asks for; ok is false when nobody wrote it.
+// Lookup finds the value that a sheet asks for; ok is false when nobody wrote it. A value of own, which is reckoned or
+// stands in for one that is not written, comes after the record.
 func (g *given) Lookup(from string) (method.Quantity, bool) {
 	kind, key, _ := strings.Cut(from, ".")
 	switch {
 	case kind == "boat":
 		return written(record.Lookup(g.boat, key))
+	case kind == "rules":
+		return g.rule(key)
+	case from == "alloy.filler" && g.alloy != nil:
+		return g.alloy.wire.quantity(), true
 	case kind == "alloy" && g.alloy != nil:
 		return g.alloy.Lookup(from)
-	case kind == "panel" && g.panel != nil:
-		if q, ok := written(record.Lookup(g.panel, key)); ok {
+	case kind == g.kind && g.entry != nil:
+		if q, ok := written(record.Lookup(g.entry, key)); ok {
 			return q, true
 		}
-		return g.flat(key)
 	}
-	return method.Quantity{}, false
+	q, ok := g.own[from]
+	return q, ok
 }
 
-// flat stands in for a camber that is not written: the record asks to leave it out for flat plate, and flat plate is
-// asked for the most.
-func (g *given) flat(key string) (method.Quantity, bool) {
-	if key != "camber_mm" {
-		return method.Quantity{}, false
+// rule finds a choice of the yard: one that has a key of its own, or one that is entered for a sheet.
+func (g *given) rule(key string) (method.Quantity, bool) {
+	if q, ok := written(record.Lookup(g.rules, key)); ok {
+		return q, true
 	}
-	return method.Quantity{Unit: "mm", Source: "no camber is written: flat plate"}, true
+	for i := range g.rules.Values {
+		v := &g.rules.Values[i]
+		if v.ID != key {
+			continue
+		}
+		q := method.Quantity{Place: v.At, Source: v.From.V}
+		if v.Word.Set {
+			q.Word, q.IsWord, q.Place = v.Word.V, true, v.Word.At
+			return q, true
+		}
+		q.Number, q.Place = float64(v.Number.V), v.Number.At
+		return q, v.Number.Set
+	}
+	return method.Quantity{}, false
 }
 
 func written(f record.Field, known bool) (method.Quantity, bool) {
@@ -49,42 +69,15 @@ func written(f record.Field, known bool) (method.Quantity, bool) {
 	return method.Quantity{Number: f.Number, Word: f.Word, IsWord: f.IsWord, Unit: f.Unit, Place: f.At}, true
 }
 
-// alloys finds the values of an alloy once for each alloy and thickness of a hull.
-type alloys struct {
-	table  *material.Table
-	source string // whose as-welded values the method takes
-	found  map[asked]*material.Given
-}
-
-type asked struct {
-	name      string
-	thickness float64
-}
-
-// of gives the values of a panel's alloy, nil with a reason where there are none.
-func (a *alloys) of(p *record.Panel) (*material.Given, string) {
-	name, ok := p.Alloy.Get()
-	if !ok {
-		return nil, "no alloy is written"
-	}
-	key := asked{name, float64(p.Thickness.V)}
-	if g, ok := a.found[key]; ok {
-		return g, ""
-	}
-	metal, ok := a.table.Find(name)
-	if !ok {
-		return nil, "alloy " + name + " is not in the table of alloys"
-	}
-	g := metal.For(material.Asked{Source: a.source, Thickness: p.Thickness.V, Form: "plate"})
-	a.found[key] = g
-	return g, ""
-}
-
 // cite names work and edition of a sheet, with a clause where there is one.
 func cite(s *method.Sheet, clause string) string {
 	text := s.Work
-	if s.Edition != "" {
+	switch {
+	case s.Edition == "":
+	case s.Edition[0] >= '0' && s.Edition[0] <= '9':
 		text += ":" + s.Edition
+	default:
+		text += ", " + s.Edition
 	}
 	if clause != "" {
 		text += ", " + clause

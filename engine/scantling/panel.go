@@ -1,6 +1,7 @@
 package scantling
 
 import (
+	"encoding/binary"
 	"math"
 	"slices"
 
@@ -10,37 +11,87 @@ import (
 	"hullfile/engine/unit"
 )
 
-// judged is a panel with what its check has to say beside the result.
+// judged is a panel by one sheet, with what its check has to say beside the result.
 type judged struct {
 	Panel
+	rule    *rule
 	missing []string // record keys
 	clause  string   // of the governing step
 	asked   string   // name of the governing step
+	under   footing
+	rests   []finding.Place // record lines below the outcome
 }
 
-// panel judges one panel.
-func (j *judge) panel(rec *record.Panel) judged {
-	p := judged{Panel: Panel{Record: rec, Count: 1, Standing: finding.NotShown, Fitted: rec.Thickness.V}}
+// panel judges one panel. Where it keeps, the working is the panel's own, or that of an equal panel before it that was laid out
+// from the grid too; otherwise the working is overwritten by the next panel and is not handed out.
+func (r *rule) panel(rec *record.Panel, derived, keep bool) judged {
+	p := judged{rule: r, Panel: Panel{Record: rec, Derived: derived, Count: 1, Standing: finding.NotShown, Fitted: rec.Thickness.V}}
 	if n, ok := rec.Count.Get(); ok {
 		p.Count = n
 	}
-	if j.refuses != "" {
-		p.Why, p.missing = j.refuses, j.missing
+	if r.refuses != "" {
+		p.Why, p.missing = r.refuses, r.missing
 		return p
 	}
-	metal, noMetal := j.alloys.of(rec)
-	w, err := j.sheet.Evaluate("panel", &given{boat: &j.hull.Boat, panel: rec, alloy: metal}, j.craft)
+	of, noMetal := r.metals.of(rec.Alloy, rec.Thickness.V, "plate")
+	g := r.given()
+	g.kind, g.entry, g.own, g.alloy = "panel", rec, panelStandIns, of
+	t := r.tray("panel", g)
+	if t == nil {
+		p.Why = r.name + " has no scope for panels"
+		return p
+	}
+	r.key = binary.LittleEndian.AppendUint64(t.key(r.key), math.Float64bits(float64(rec.Thickness.V)))
+	if before, known := r.memo[string(r.key)]; known && (derived || !keep) {
+		return before.again(p, keep, t)
+	}
+	w, err := r.reckon("panel", t, keep)
 	if err != nil {
 		p.Why = err.Error()
 		return p
 	}
-	p.Working = w
+	p.judge(w, of, noMetal)
+	if keep {
+		p.Working, p.rests = w, t.places()
+	}
+	if p.Standing != finding.NotShown && len(p.missing) == 0 {
+		r.memo[string(r.key)] = p
+	}
+	return p
+}
+
+// reckon evaluates what lies on a tray, in a working to keep or in the one that is turned again and again.
+func (r *rule) reckon(scope string, t *tray, keep bool) (*method.Working, error) {
+	if keep {
+		return r.work(scope, t)
+	}
+	return r.turn(scope, t)
+}
+
+// again gives the outcome of an equal panel to another one, whose records stand on other lines.
+func (before judged) again(p judged, keep bool, t *tray) judged {
+	out := before
+	out.Record, out.Derived, out.Count, out.Same = p.Record, p.Derived, p.Count, before.Record.ID
+	if keep {
+		out.rests = t.places()
+	}
+	return out
+}
+
+// judge reads the working of a panel.
+func (p *judged) judge(w *method.Working, of *metal, noMetal string) {
 	p.Pressure = pressure(w)
 	p.ask(w)
 	p.weigh()
-	p.reasons(w, metal, noMetal)
-	return p
+	if p.Governs != "" {
+		p.under = underStep(w, p.Governs)
+	}
+	p.reasons(w, of, noMetal)
 }
+
+// panelStandIns are values for what a record may leave out: the record asks to leave the camber out for flat plate, and
+// flat plate is asked for the most.
+var panelStandIns = method.GivenMap{"panel.camber_mm": {Unit: "mm", Source: "no camber is written: flat plate"}}
 
 // pressure is the design pressure, where the sheet gives one.
 func pressure(w *method.Working) float64 {

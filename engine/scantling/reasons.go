@@ -5,58 +5,80 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
-	"hullfile/engine/material"
 	"hullfile/engine/method"
 )
 
-// reasons says why a panel is not shown, and which record keys would show it. Of a panel that is short by one
-// thickness it says which others could not be reckoned.
-func (p *judged) reasons(w *method.Working, metal *material.Given, noMetal string) {
-	if p.Standing == finding.Met {
-		return
-	}
-	var whys []string
-	if !p.Record.Thickness.Set {
-		p.lacks(p.key("thickness_mm"))
-		whys = append(whys, "no thickness is written")
-	}
-	for _, symbol := range w.Scope.Gives["needed"] {
+// lacks gathers why something is not shown, and which record keys would show it.
+type lacks struct {
+	kind    string // panel, member, bracket or fitting, as record keys begin
+	id      string
+	alloy   string // record key of its alloy
+	section string // record key of its section
+	of      *metal
+	noMetal string
+	whys    []string
+	missing []string
+}
+
+// look reads the answers of a working that are not there.
+func (l *lacks) look(w *method.Working, symbols []string) {
+	for _, symbol := range symbols {
 		shown, ok := w.Get(symbol)
 		if !ok || (shown.State != method.Missing && shown.State != method.Broken) {
 			continue
 		}
 		if len(shown.Lacks) == 0 {
-			whys = once(whys, shown.Name+": "+shown.Why)
+			l.why(shown.Name + ": " + shown.Why)
 		}
 		for _, from := range shown.Lacks {
-			key, says := p.lacking(from, w, metal, noMetal)
-			p.lacks(key)
-			whys = once(whys, says)
+			key, says := l.lacking(from, w)
+			l.miss(key)
+			l.why(says)
 		}
 	}
-	if len(whys) == 0 && p.Standing == finding.NotShown {
-		whys = []string{"the sheet asks for no thickness of such a panel"}
-	}
-	p.Why = strings.Join(whys, "; ")
 }
 
 // lacking turns the name of a missing value into the record key that would settle it, and says what is missing. A
 // strength is missing because of the alloy, and then the alloy's own reason says more.
-func (p *judged) lacking(from string, w *method.Working, metal *material.Given, noMetal string) (key, says string) {
+func (l *lacks) lacking(from string, w *method.Working) (key, says string) {
 	kind, rest, _ := strings.Cut(from, ".")
 	says = inputName(w, from) + " is not written"
 	switch {
-	case kind == "panel":
-		return p.key(rest), says
+	case kind == l.kind:
+		return l.key(rest), says
+	case kind == "section":
+		return l.section, says
 	case kind != "alloy":
 		return from, says
-	case metal == nil:
-		return p.key("alloy"), noMetal
+	case l.of == nil:
+		return l.alloy, l.noMetal
 	}
-	if why := metal.Why(from); why != "" {
+	if why := l.of.Why(from); why != "" {
 		says = why
 	}
-	return p.key("alloy"), says
+	return l.alloy, says
+}
+
+func (l *lacks) key(name string) string { return l.kind + "." + l.id + "." + name }
+func (l *lacks) why(says string)        { l.whys = once(l.whys, says) }
+func (l *lacks) miss(key string)        { l.missing = once(l.missing, key) }
+
+// reasons says why a panel is not shown, and which record keys would show it. Of a panel that is short by one
+// thickness it says which others could not be reckoned.
+func (p *judged) reasons(w *method.Working, of *metal, noMetal string) {
+	if p.Standing == finding.Met {
+		return
+	}
+	l := lacks{kind: "panel", id: p.Record.ID, alloy: p.key("alloy"), of: of, noMetal: noMetal}
+	if !p.Record.Thickness.Set {
+		l.miss(p.key("thickness_mm"))
+		l.why("no thickness is written")
+	}
+	l.look(w, w.Scope.Gives["needed"])
+	if len(l.whys) == 0 && p.Standing == finding.NotShown {
+		l.why("the sheet asks for no thickness of such a panel")
+	}
+	p.Why, p.missing = strings.Join(l.whys, "; "), l.missing
 }
 
 // inputName is what the sheet calls a record value.
@@ -79,7 +101,3 @@ func once(all []string, one string) []string {
 }
 
 func (p *judged) key(name string) string { return "panel." + p.Record.ID + "." + name }
-
-func (p *judged) lacks(key string) {
-	p.missing = once(p.missing, key)
-}

@@ -1,5 +1,8 @@
-// Package scantling judges the structure: it hands the records of the boat and of each panel to a method sheet and
-// says what is needed, what is fitted, which step governs, and on what the answer rests.
+// Package scantling judges the structure: it hands the records of the boat and of each panel and member to method sheets
+// and says what is needed, what is fitted, which step governs, on what the answer rests, and what would change it.
+//
+// One sheet governs and makes the checks. Others that the record names stand beside it as opinions: they say what they
+// would ask for and why that differs, and never make a check.
 package scantling
 
 import (
@@ -9,20 +12,37 @@ import (
 	"hullfile/engine/unit"
 )
 
-// Result is the whole structure of one hull by its governing sheet.
+// Result is the whole structure of one hull.
 type Result struct {
-	Sheet       *method.Sheet
+	Sheet       *method.Sheet   // the governing sheet
 	Assumed     bool            // the record does not say which sheet governs
-	Craft       *method.Working // values of the craft as a whole
-	Panels      []Panel         // in the order of the record
+	Craft       *method.Working // values of the craft as a whole by the governing sheet
+	Rules       []Rule          // the governing sheet first, then the others in the order of the record
+	Panels      []Panel         // as listed, then those laid out from the grid
+	Members     []Member        // likewise
+	Zones       []Zone          // the worst panel of each zone by each sheet
 	Checks      []finding.Check
 	Findings    []finding.Finding // doubts of range and of kind; shortfalls and gaps come from the checks
 	Assumptions []finding.Assumption
 }
 
-// Panel is one panel judged.
+// Rule is one sheet by which the hull is judged.
+type Rule struct {
+	Name     string // file name without .toml
+	Cite     string // work and edition
+	Sheet    *method.Sheet
+	Craft    *method.Working
+	Governs  bool
+	Refuses  string // why nothing is judged by it, empty if it judges
+	Recalled int    // formulas that are from memory
+	Formulas int
+}
+
+// Panel is one panel judged by the governing sheet.
 type Panel struct {
 	Record   *record.Panel
+	Derived  bool   // laid out from the grid, not listed by hand
+	Same     string // panel whose working this one shares, because every value that goes in is the same; empty if it has its own
 	Count    int
 	Working  *method.Working
 	Needed   unit.MM // greatest of all thicknesses that the sheet asks for; zero where not shown
@@ -34,6 +54,7 @@ type Panel struct {
 	Basis    finding.Basis // softest basis under the governing step
 	Pressure float64       // kN/m², design pressure, where the sheet gives one under the symbol P
 	Why      string        // why it is not shown
+	Opinions []Opinion     // of the other sheets, in the order of Result.Rules from the second on
 }
 
 // Ask is one thickness that the sheet asks for.

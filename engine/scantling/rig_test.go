@@ -47,7 +47,9 @@ func shipped(t testing.TB) rig {
 	return rig{lib, table}
 }
 
-func (r rig) assess(h *record.Hull) scantling.Result { return scantling.Assess(h, r.lib, r.alloys) }
+func (r rig) assess(h *record.Hull) scantling.Result {
+	return scantling.Assess(scantling.Input{Hull: h, Library: r.lib, Alloys: r.alloys})
+}
 
 // boat is the 7 m plate boat of common practice; the figures are no real boat's.
 func boat(category string) *record.Hull {

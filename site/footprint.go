@@ -14,8 +14,17 @@ import (
 	"strings"
 )
 
+// sealsName is the folder of seals inside a technical file (site/seal). No list names what is in it.
+const sealsName = "seals"
+
+// sealed reports whether somebody sealed the technical file in a folder.
+func sealed(dir string) bool {
+	entries, err := os.ReadDir(filepath.Join(dir, sealsName))
+	return err == nil && len(entries) > 0
+}
+
 // footprint gives a text that changes when a file below a folder is written, added, taken away or put in the place of
-// another. It looks at names, sizes and times and reads no file.
+// another. It looks at names, sizes and times and reads no file. Seals are left out.
 func footprint(dir string) (string, error) {
 	if info, err := os.Lstat(dir); err != nil || !info.IsDir() {
 		return "", errors.Join(err, fs.ErrNotExist) // a link to a folder is none of ours
@@ -34,6 +43,9 @@ func tread(to hash.Hash, dir, below string) error {
 	}
 	for _, e := range entries {
 		name := path.Join(below, e.Name())
+		if name == sealsName {
+			continue
+		}
 		if e.IsDir() {
 			fmt.Fprintf(to, "%q/", name)
 			if err := tread(to, dir, name); err != nil {
@@ -70,6 +82,9 @@ func verifies(dir, sums string) bool {
 	listed[sumsName] = sums
 	seen := 0
 	err = fs.WalkDir(root.FS(), ".", func(name string, e fs.DirEntry, err error) error {
+		if err == nil && name == sealsName && e.IsDir() {
+			return fs.SkipDir
+		}
 		if err != nil || e.IsDir() {
 			return err
 		}

@@ -56,6 +56,7 @@ type Report struct {
 type HullReport struct {
 	Number   string
 	Kept     bool   // it is as it would be written, and was left as it is
+	Sealed   bool   // it would come out otherwise, and was left because somebody sealed it
 	Page     string // path of the cover
 	Standing finding.Standing
 	Counts   map[finding.Kind]int

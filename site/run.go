@@ -26,7 +26,8 @@ type run struct {
 // outcome is the outcome for one hull.
 type outcome struct {
 	volume
-	kept bool
+	kept   bool
+	sealed bool // it would come out otherwise, and was left because somebody sealed it
 }
 
 func newRun(p *press, s *stage) (*run, error) {
@@ -73,17 +74,29 @@ func (r *run) keep(h *record.Hull) (outcome, error) {
 	if err != nil {
 		return outcome{}, err
 	}
-	out := outcome{volume: volume{Key: key}}
-	was, known := r.was.books[h.Number]
-	if !known || key == "" || was.Key != key {
-		return out, nil
-	}
 	dir := r.stage.final(h.Number)
-	tree, err := footprint(dir)
-	if err != nil || tree != was.Tree && !verifies(dir, was.Line.Sums) {
-		return out, nil
+	was, known := r.was.books[h.Number]
+	if known && key != "" && was.Key == key {
+		tree, err := footprint(dir)
+		if err == nil && (tree == was.Tree || verifies(dir, was.Line.Sums)) {
+			return outcome{volume: volume{key, tree, was.Line}, kept: true}, nil
+		}
 	}
-	return outcome{volume{key, tree, was.Line}, true}, nil
+	if sealed(dir) {
+		return r.leave(was, h, dir)
+	}
+	return outcome{volume: volume{Key: key}}, nil
+}
+
+// leave keeps a sealed file as it lies there, although it would come out otherwise: what somebody signed is not written
+// over. What is remembered of it stays, so that records that are set right again find it unchanged.
+func (r *run) leave(was volume, h *record.Hull, dir string) (outcome, error) {
+	line, ok := earlier(dir, h.Number)
+	if !ok {
+		return outcome{}, fmt.Errorf("%s is sealed and cannot be read any more; move it away, and render again", dir)
+	}
+	was.Line = line
+	return outcome{volume: was, kept: true, sealed: true}, nil
 }
 
 // write makes the book of a hull in the stage.
@@ -134,7 +147,7 @@ func (r *run) findGone() {
 			continue
 		}
 		dir := r.stage.final(number)
-		if tree, err := footprint(dir); err == nil && (tree == was.Tree || verifies(dir, was.Line.Sums)) {
+		if tree, err := footprint(dir); err == nil && !sealed(dir) && (tree == was.Tree || verifies(dir, was.Line.Sums)) {
 			r.gone = append(r.gone, number)
 		}
 	}
@@ -148,7 +161,7 @@ func (r *run) report() Report {
 	for _, m := range r.made {
 		n := m.Line
 		out.Hulls = append(out.Hulls, HullReport{
-			Number: n.Number, Kept: m.kept, Page: filepath.Join(r.stage.final(n.Number), coverName), Standing: n.Standing, Counts: n.Counts,
+			Number: n.Number, Kept: m.kept, Sealed: m.sealed, Page: filepath.Join(r.stage.final(n.Number), coverName), Standing: n.Standing, Counts: n.Counts,
 			Pages: n.Pages, Files: n.Files, Bytes: n.Bytes, Root: n.Root, Sums: n.Sums,
 		})
 	}

@@ -110,6 +110,10 @@ func shown(path string) string {
 func (s *screen) rendered(made site.Report) {
 	kept := 0
 	for _, h := range made.Hulls {
+		if h.Sealed {
+			s.paragraph("", h.Number+" is sealed and was not written anew; hullfile verify --rebuild tells whether its own records still give it. To write the next issue, move the sealed file away.")
+			continue
+		}
 		if h.Kept {
 			kept++
 			continue

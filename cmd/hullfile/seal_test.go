@@ -160,3 +160,37 @@ func TestEveryFileOfTheDemoIsRebuilt(t *testing.T) {
 		t.Errorf("a changed record: %s", text)
 	}
 }
+
+// A sealed file is not written over: not when its records change, not when its hull leaves the yard.
+func TestSealedFileIsNotWrittenOver(t *testing.T) {
+	if _, err := exec.LookPath("ssh-keygen"); err != nil {
+		t.Skip("there is no ssh-keygen")
+	}
+	file := demoFile(t)
+	yard, files := filepath.Join(file, "..", "..", "yard"), filepath.Dir(file)
+	said(t, statusSound, "seal", file, "--key", newSealKey(t, "builder"), "--role", "builder", "--name", "Maren Tveit", "--date", "2026-08-08", "--statement", "Yes.")
+	before, err := treeOf(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if text := said(t, statusSound, "render", yard, "-o", files); !strings.Contains(text, "3 hulls are unchanged") {
+		t.Errorf("nothing changed, and: %s", text)
+	}
+	if text, ok := plain(t, yard, "sed -i 's/Port Ansgar/Port Arden/' yard.toml && grep -q Arden yard.toml"); !ok {
+		t.Fatal(text)
+	}
+	if text := said(t, statusSound, "render", yard, "-o", files); !strings.Contains(text, "HL74-012 is sealed and was not written anew") {
+		t.Errorf("the yard's records changed, and: %s", text)
+	}
+	if text, ok := plain(t, yard, "rm -r hulls/HL74-012"); !ok {
+		t.Fatal(text)
+	}
+	said(t, statusSound, "render", yard, "-o", files)
+	after, err := treeOf(file)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if diff := differences(before, after); len(diff) > 0 {
+		t.Errorf("the sealed file changed: %v", diff)
+	}
+}

@@ -11,12 +11,13 @@ import (
 	"hullfile/engine/record"
 )
 
-// book is the technical file of one hull in the making. It belongs to one goroutine.
+// book is the technical file of one hull in the making. It belongs to one goroutine; its printer has others.
 type book struct {
 	press   *press
 	dossier *engine.Dossier
 	hull    *record.Hull
 	folder  *folder
+	printer *printer
 
 	cover      *section
 	tops       []*section // the contents
@@ -43,7 +44,7 @@ type book struct {
 
 func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	b := &book{
-		press: p, dossier: d, hull: h, folder: f,
+		press: p, dossier: d, hull: h, folder: f, printer: p.printer(f),
 		open: map[*section]int{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, jointPage: map[string]string{}, tracks: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
 	}
 	if d.Structure.Sheet != nil {
@@ -97,34 +98,35 @@ func (b *book) innerPages() error {
 		if s.late {
 			continue
 		}
-		if err := b.page(s); err != nil {
+		page, err := b.page(s)
+		if err != nil {
+			return err
+		}
+		if err := b.printer.take(s, page); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-// page makes and writes the page of a section.
-func (b *book) page(s *section) error {
+// page makes the page of a section.
+func (b *book) page(s *section) (Page, error) {
 	l := b.leaf(s)
 	body, err := s.body(l)
 	if err != nil {
-		return err
+		return Page{}, err
 	}
 	frame, err := l.frame(body)
-	if err != nil {
-		return err
-	}
-	if err := b.press.print(&b.buf, s.kind, Page{frame, body}); err != nil {
-		return err
-	}
 	b.pages++
-	return b.folder.write(s.path, b.buf.Bytes())
+	return Page{frame, body}, err
 }
 
-// latePages closes the contents list and prints the pages that carry its hash, b.root: the cover, and what else is marked
+// latePages waits for the other pages, closes the contents list and prints the pages that carry its hash, b.root: the cover, and what else is marked
 // late. They are in SHA256SUMS and not in the contents list.
 func (b *book) latePages() error {
+	if err := b.printer.close(); err != nil {
+		return err
+	}
 	root, err := b.folder.closeContents()
 	if err != nil {
 		return err
@@ -134,7 +136,14 @@ func (b *book) latePages() error {
 		if !s.late {
 			continue
 		}
-		if err := b.page(s); err != nil {
+		page, err := b.page(s)
+		if err != nil {
+			return err
+		}
+		if err := b.press.print(&b.buf, s.kind, page); err != nil {
+			return err
+		}
+		if err := b.folder.write(s.path, b.buf.Bytes()); err != nil {
 			return err
 		}
 	}

@@ -11,16 +11,19 @@ import (
 	"path"
 	"path/filepath"
 	"strings"
+	"sync"
 	"syscall"
 )
 
 // folder is one folder of output in the making. It keeps the hash of every file that went in. Paths are relative to
-// it, with forward slashes. It belongs to one goroutine.
+// it, with forward slashes. Several goroutines may write into it.
 type folder struct {
-	ctx   context.Context   // one run of one hull; a folder does not outlive it
-	root  *os.Root          // no link that somebody puts into it leads a file elsewhere
-	made  map[string]bool   // sub-folders that exist
-	names map[string]string // path in lower case -> path, because some file systems know no case
+	ctx  context.Context // one run of one hull; a folder does not outlive it
+	root *os.Root        // no link that somebody puts into it leads a file elsewhere
+
+	mu    sync.Mutex
+	below map[string]*os.Root // sub-folders that exist, and the folder itself
+	names map[string]string   // path in lower case -> path, because some file systems know no case
 	sums  []sum
 	bytes int64
 }
@@ -39,10 +42,14 @@ func newFolder(ctx context.Context, dir string) (*folder, error) {
 	if err != nil {
 		return nil, plainly(err)
 	}
-	return &folder{ctx: ctx, root: root, made: map[string]bool{".": true}, names: map[string]string{}}, nil
+	return &folder{ctx: ctx, root: root, below: map[string]*os.Root{".": root}, names: map[string]string{}}, nil
 }
 
-func (f *folder) close() { f.root.Close() }
+func (f *folder) close() {
+	for _, root := range f.below {
+		root.Close()
+	}
+}
 
 // write puts a file into the folder.
 func (f *folder) write(name string, data []byte) error {
@@ -60,8 +67,7 @@ func (f *folder) write(name string, data []byte) error {
 	if err != nil {
 		return plainly(err)
 	}
-	f.sums = append(f.sums, sum{name, hashOf(data)})
-	f.bytes += int64(len(data))
+	f.listed(name, hashOf(data), int64(len(data)))
 	return nil
 }
 
@@ -83,9 +89,15 @@ func (f *folder) take(name string, from io.Reader) (hash string, err error) {
 		return "", plainly(err)
 	}
 	hash = hex.EncodeToString(h.Sum(nil))
-	f.sums = append(f.sums, sum{name, hash})
-	f.bytes += n
+	f.listed(name, hash, n)
 	return hash, nil
+}
+
+func (f *folder) listed(name, hash string, bytes int64) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	f.sums = append(f.sums, sum{name, hash})
+	f.bytes += bytes
 }
 
 // open makes a new file. It refuses a path that leaves the folder, a name that sha256sum or another file system could
@@ -94,23 +106,40 @@ func (f *folder) open(name string) (*os.File, error) {
 	if !filepath.IsLocal(filepath.FromSlash(name)) || path.Clean(name) != name || strings.ContainsAny(name, "\\\n\r\x00") {
 		return nil, fmt.Errorf("%q cannot be the name of a file in a technical file", name)
 	}
+	in, err := f.place(name)
+	if err != nil {
+		return nil, err
+	}
+	to, err := in.OpenFile(path.Base(name), os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	if err != nil {
+		return nil, plainly(err)
+	}
+	return to, nil
+}
+
+// place takes a name, which nobody may take again, and gives the sub-folder that it lies in. Each is opened once: to go
+// down to it again for every file costs more than to make the file.
+func (f *folder) place(name string) (*os.Root, error) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
 	low := strings.ToLower(name)
 	if other, taken := f.names[low]; taken {
 		return nil, fmt.Errorf("two files want the name %q (the other is %q)", name, other)
 	}
 	f.names[low] = name
 	sub := path.Dir(name)
-	if !f.made[sub] {
-		if err := f.root.MkdirAll(filepath.FromSlash(sub), 0o755); err != nil {
-			return nil, plainly(err)
-		}
-		f.made[sub] = true
+	if in := f.below[sub]; in != nil {
+		return in, nil
 	}
-	to, err := f.root.OpenFile(filepath.FromSlash(name), os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	if err := f.root.MkdirAll(filepath.FromSlash(sub), 0o755); err != nil {
+		return nil, plainly(err)
+	}
+	in, err := f.root.OpenRoot(filepath.FromSlash(sub))
 	if err != nil {
 		return nil, plainly(err)
 	}
-	return to, nil
+	f.below[sub] = in
+	return in, nil
 }
 
 // writeAlone makes a file that belongs to no folder of output.

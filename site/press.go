@@ -17,6 +17,7 @@ import (
 // press is what all books of a run share. It may be used from many goroutines; only its cache grows.
 type press struct {
 	job    Job
+	hands  int                           // how many print the pages of one book
 	pages  map[string]*template.Template // by page kind
 	parts  *template.Template            // the frame and the parts alone
 	cache  cache
@@ -33,7 +34,7 @@ var pageKinds = []string{
 }
 
 func newPress(job Job) (*press, error) {
-	p := &press{job: job, shelf: newShelf(job.Yard)}
+	p := &press{job: job, hands: 1, shelf: newShelf(job.Yard)}
 	var err error
 	if p.pages, p.parts, err = parsePages(templates.Files); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
@@ -138,6 +139,7 @@ func (p *press) book(ctx context.Context, h *record.Hull, stage *stage) (line, e
 	}
 	defer f.close()
 	b := newBook(p, p.job.Assess(h), h, f)
+	defer b.printer.close()
 	if err := b.write(); err != nil {
 		return line{}, err
 	}

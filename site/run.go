@@ -54,6 +54,7 @@ func (r *run) books(ctx context.Context) error {
 			due = append(due, i)
 		}
 	}
+	r.press.hands = max(1, runtime.GOMAXPROCS(0)/max(1, len(due)))
 	var begun atomic.Int32
 	return inParallel(ctx, len(due), func(ctx context.Context, j int) error {
 		h := hulls[due[j]]

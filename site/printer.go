@@ -1,0 +1,83 @@
+package site
+
+import (
+	"bytes"
+	"sync"
+)
+
+// printer prints and writes pages of one book while the book makes the next. A page that is made holds words and lists
+// and has no more to do with the book, so it may be printed on another processor.
+type printer struct {
+	press  *press
+	folder *folder
+	made   chan made
+	hands  sync.WaitGroup
+
+	mu     sync.Mutex
+	failed error // the first failure
+}
+
+// made is a page that waits to be printed.
+type made struct {
+	section *section
+	page    Page
+}
+
+// waiting is how many made pages may wait: enough that neither side stands idle, few enough to cost no memory.
+const waiting = 4
+
+// printer takes up printing into a folder. Close it in any case.
+func (p *press) printer(f *folder) *printer {
+	pages := make(chan made, waiting)
+	r := &printer{press: p, folder: f, made: pages}
+	for range p.hands {
+		r.hands.Go(func() { r.work(pages) })
+	}
+	return r
+}
+
+func (r *printer) work(pages <-chan made) {
+	var buf bytes.Buffer
+	for m := range pages {
+		if r.failure() != nil {
+			continue
+		}
+		err := r.press.print(&buf, m.section.kind, m.page)
+		if err == nil {
+			err = r.folder.write(m.section.path, buf.Bytes())
+		}
+		if err != nil {
+			r.fail(err)
+		}
+	}
+}
+
+// take hands a page over. The error is that of an earlier page.
+func (r *printer) take(s *section, page Page) error {
+	r.made <- made{s, page}
+	return r.failure()
+}
+
+// close waits until all pages are written. Afterwards no page may be handed over; to close again does nothing.
+func (r *printer) close() error {
+	if r.made != nil {
+		close(r.made)
+		r.made = nil
+	}
+	r.hands.Wait()
+	return r.failure()
+}
+
+func (r *printer) fail(err error) {
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	if r.failed == nil {
+		r.failed = err
+	}
+}
+
+func (r *printer) failure() error {
+	r.mu.Lock()
+	defer r.mu.Unlock()
+	return r.failed
+}

@@ -56,7 +56,7 @@ func newPress(job Job) (*press, error) {
 
 // parsePages parses every template once. All of them share the frame (base.html) and the parts.
 func parsePages(files fs.FS) (pages map[string]*template.Template, parts *template.Template, err error) {
-	shared, err := template.New("base").Option("missingkey=error").Funcs(template.FuncMap{"capital": capital}).ParseFS(files, "base.html", "parts*.html")
+	shared, err := template.New("base").Option("missingkey=error").Funcs(template.FuncMap{"capital": capital, "cells": cells}).ParseFS(files, "base.html", "parts*.html")
 	if err != nil {
 		return nil, nil, err
 	}

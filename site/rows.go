@@ -155,6 +155,47 @@ func (p *press) inputRow(m *markup, in *InputRow, words rowWords) error {
 	return nil
 }
 
+// cells gives the rows of a table of which the first cell heads its row, each after a new line.
+func cells(rows [][]string) template.HTML {
+	var m markup
+	for _, row := range rows {
+		m.raw("\n<tr>")
+		for i, cell := range row {
+			if i == 0 {
+				m.raw(`<th scope="row">`)
+				m.text(cell)
+				m.raw("</th>")
+				continue
+			}
+			m.raw("<td>")
+			m.text(cell)
+			m.raw("</td>")
+		}
+		m.raw("</tr>")
+	}
+	return template.HTML(m) //nolint:gosec // escaped above
+}
+
+// railRows gives the contents beside a page out of lines that are made already.
+func railRows(items []RailItem) template.HTML {
+	var m markup
+	for _, item := range items {
+		m.raw("<li>")
+		m.html(item.Line)
+		if len(item.Kids) > 0 {
+			m.raw("\n<ol>")
+			for _, kid := range item.Kids {
+				m.raw("\n<li>")
+				m.html(kid)
+				m.raw("</li>")
+			}
+			m.raw("\n</ol>\n")
+		}
+		m.raw("</li>\n")
+	}
+	return template.HTML(m) //nolint:gosec // its lines are made by a template
+}
+
 // place writes a way to a record line, as the part of the same name does.
 func (m *markup) place(l Link) {
 	switch {

@@ -48,7 +48,7 @@ func rowsOf(t *testing.T, p *press, text string) string {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return string(steps + inputs)
+	return string(steps + inputs + cells([][]string{{text, text}}))
 }
 
 // fields.go reaches into record.Val by the index of its fields.

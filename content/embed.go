@@ -3,7 +3,8 @@ package content
 
 import "embed"
 
-// Files is the content tree: methods/, limits/, proofs/, alloys/, details/, evidence/, requirements/, notes/, demo/ and start/.
+// Files is the content tree: methods/, limits/, proofs/, alloys/, details/, evidence/, requirements/, notes/, owner/,
+// glossary/, demo/ and start/.
 //
-//go:embed all:details all:evidence all:requirements all:methods all:limits all:proofs all:alloys all:notes all:demo all:start
+//go:embed all:details all:evidence all:requirements all:methods all:limits all:proofs all:alloys all:notes all:owner all:glossary all:demo all:start
 var Files embed.FS

@@ -5,6 +5,8 @@ import (
 	"io/fs"
 
 	"hullfile/engine/detail"
+	"hullfile/engine/glossary"
+	"hullfile/engine/handbook"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/proof"
@@ -22,13 +24,16 @@ type Reference struct {
 
 	Requirements *requirement.Catalog
 
+	Handbook *handbook.Book  // chapters of the owner's book
+	Words    *glossary.Table // words that the pages explain
+
 	Building Building // limits by which the record of building is judged
 }
 
 // NewReference reads alloys/, details/, evidence/, methods/, proofs/ and requirements/ of the content folder and lays the
-// yard's own method sheets and lists of requirements over the shipped ones. The proofs run through the library that results, so that a sheet of the yard's own that no longer gives
+// yard's own method sheets over the shipped ones; With does the same for its lists of requirements. The proofs run through the library that results, so that a sheet of the yard's own that no longer gives
 // the published values is seen to do so. The error is finding.Faults of the sheets, or an error of reading.
-func NewReference(content fs.FS, yard []method.Source, lists ...record.List) (*Reference, error) {
+func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
 	alloys, err := material.Load(content)
 	if err != nil {
 		return nil, err
@@ -41,7 +46,7 @@ func NewReference(content fs.FS, yard []method.Source, lists ...record.List) (*R
 	if err != nil {
 		return nil, err
 	}
-	requirements, err := requirement.Load(content, lists)
+	requirements, err := requirement.Load(content, nil)
 	if err != nil {
 		return nil, err
 	}
@@ -57,5 +62,47 @@ func NewReference(content fs.FS, yard []method.Source, lists ...record.List) (*R
 	if err != nil {
 		return nil, err
 	}
-	return &Reference{Library: library, Alloys: alloys, Proofs: proofs, Details: details, Requirements: requirements, Building: building}, nil
+	book, err := handbook.Load(content)
+	if err != nil {
+		return nil, err
+	}
+	terms, err := glossary.Load(content)
+	if err != nil {
+		return nil, err
+	}
+	return &Reference{Library: library, Alloys: alloys, Proofs: proofs, Details: details, Requirements: requirements, Building: building, Handbook: book, Words: terms}, nil
+}
+
+// WithChapters gives the same reference with the yard's own chapters laid over those of the owner's book. The error is
+// finding.Faults of the chapters.
+func (r *Reference) WithChapters(y *record.Yard) (*Reference, error) {
+	if len(y.Chapters) == 0 {
+		return r, nil
+	}
+	own := make([]handbook.Source, 0, len(y.Chapters))
+	for _, c := range y.Chapters {
+		own = append(own, handbook.Source{Name: c.Name, Path: c.Path, Text: c.Text})
+	}
+	book, faults := r.Handbook.With(own)
+	if len(faults) > 0 {
+		return nil, faults
+	}
+	with := *r
+	with.Handbook = book
+	return &with, nil
+}
+
+// With gives the same reference with the lists of requirements of a yard laid over the shipped ones. The error is
+// finding.Faults of the lists, or one of reading.
+func (r *Reference) With(content fs.FS, lists []record.List) (*Reference, error) {
+	if len(lists) == 0 {
+		return r, nil
+	}
+	requirements, err := requirement.Load(content, lists)
+	if err != nil {
+		return nil, err
+	}
+	with := *r
+	with.Requirements = requirements
+	return &with, nil
 }

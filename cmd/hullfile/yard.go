@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
-	"reflect"
 	"slices"
 
 	"hullfile/content"
@@ -57,30 +56,34 @@ func (r *reading) read(s *shelf) error {
 		return err
 	}
 	r.yard = yard.Settled()
-	r.ref, err = s.reference(r.sheets(), r.yard.Lists)
+	if r.ref, err = s.reference(r.sheets()); err != nil {
+		return err
+	}
+	if r.ref, err = r.ref.With(content.Files, r.yard.Lists); err != nil {
+		return err
+	}
+	r.ref, err = r.ref.WithChapters(r.yard)
 	return err
 }
 
-// shelf keeps the reference between readings: it changes only with the yard's own method sheets and lists of
-// requirements.
+// shelf keeps the reference between readings: it changes only with the yard's own method sheets.
 type shelf struct {
 	sheets []method.Source
-	lists  []record.List
 	ref    *engine.Reference
 }
 
-func (s *shelf) reference(own []method.Source, lists []record.List) (*engine.Reference, error) {
+func (s *shelf) reference(own []method.Source) (*engine.Reference, error) {
 	same := func(a, b method.Source) bool {
 		return a.Name == b.Name && a.Path == b.Path && bytes.Equal(a.Text, b.Text)
 	}
-	if s.ref != nil && slices.EqualFunc(s.sheets, own, same) && reflect.DeepEqual(s.lists, lists) {
+	if s.ref != nil && slices.EqualFunc(s.sheets, own, same) {
 		return s.ref, nil
 	}
-	ref, err := engine.NewReference(content.Files, own, lists...)
+	ref, err := engine.NewReference(content.Files, own)
 	if err != nil {
 		return nil, err
 	}
-	s.sheets, s.lists, s.ref = own, lists, ref
+	s.sheets, s.ref = own, ref
 	return ref, nil
 }
 

@@ -83,7 +83,7 @@ func (r *reading) numbered(name string, dirs []string, l *level) {
 
 // loneHull reads a hull.toml that stands alone, with its number in it.
 func (r *reading) loneHull(found map[string]bool) {
-	for _, dir := range []string{hullsDir, designsDir, methodsDir, stockDir, proceduresDir, requirementsDir} {
+	for _, dir := range []string{hullsDir, designsDir, methodsDir, stockDir, proceduresDir, requirementsDir, chaptersDir} {
 		if found[dir] {
 			r.faults.add(placeAt(dir), "", "write yard.toml, and move hull.toml into hulls/NUMBER/", "a lone hull.toml lies beside the folder %s, and nobody would read that", dir)
 		}

@@ -45,7 +45,8 @@ type reading struct {
 	builder           *node
 	stock, procedures *node // nil where the yard has no such folder
 	sheets            []SheetSource
-	own               []List // lists of requirements
+	texts             []SheetSource // chapters of the owner's book
+	own               []List        // lists of requirements
 	designs           map[string]*level
 	hulls             []*laid
 	doubts            []YardDoubt
@@ -88,6 +89,9 @@ func (r *reading) yardFolder() {
 	if found[methodsDir] {
 		r.methods()
 	}
+	if found[chaptersDir] {
+		r.chapters()
+	}
 	if found[designsDir] {
 		r.readDesigns()
 	}
@@ -101,8 +105,8 @@ func (r *reading) yardFolder() {
 func topFolder() folder {
 	return folder{
 		files:   append(append([]string{yardFile, hullFile}, csvFiles(builderTable)...), csvFiles(hullTable)...),
-		folders: []string{hullsDir, designsDir, methodsDir, documentsDir, logsDir, stockDir, proceduresDir, requirementsDir},
-		instead: "a yard folder holds yard.toml, people.csv, instruments.csv and the folders designs, hulls, stock, procedures, methods and requirements",
+		folders: []string{hullsDir, designsDir, methodsDir, documentsDir, logsDir, stockDir, proceduresDir, requirementsDir, chaptersDir},
+		instead: "a yard folder holds yard.toml, people.csv, instruments.csv and the folders designs, hulls, stock, procedures, methods, requirements and owner",
 	}
 }
 
@@ -199,7 +203,7 @@ func (r *reading) doubt(hull string, all []finding.Finding) {
 
 // yard fills the structs from the checked trees.
 func (r *reading) yard() *Yard {
-	y := &Yard{Doubts: r.doubts, Sheets: r.sheets, Lists: r.own, Files: r.disk.files}
+	y := &Yard{Doubts: r.doubts, Sheets: r.sheets, Chapters: r.texts, Lists: r.own, Files: r.disk.files}
 	slices.SortFunc(y.Files, func(a, b File) int { return strings.Compare(a.Path, b.Path) })
 	if r.builder != nil {
 		fill(builderTable, r.builder, reflect.ValueOf(&y.Builder).Elem())

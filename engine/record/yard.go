@@ -46,6 +46,8 @@ type Yard struct {
 	Lists   []List        // the yard's own lists of requirements, in order of name
 	Files   []File        // every record file read, with the method sheets, byte for byte, in order of name
 
+	Chapters []SheetSource // the yard's own chapters of the owner's book, in order of name
+
 	gathered *gathered // nil until it is settled
 }
 

@@ -157,6 +157,13 @@ func TestGivenNamesAndUnits(t *testing.T) {
 			t.Errorf("%s is there, yet: %s", r.from, why)
 		}
 	}
+	// DNV, 2011, tables B1 and B4: factors only, of the parent and by wire.
+	class := find(t, "5083-H116").For(material.Asked{Source: "DNV HSLC", Thickness: 6, Form: "plate", Filler: "5356"})
+	for from, want := range map[string]float64{"alloy.parent.factor_f1": 0.89, "alloy.welded.factor_f1": 0.53, "alloy.parent.yield_n_mm2": 215} {
+		if q, ok := class.Lookup(from); !ok || q.Number != want {
+			t.Errorf("%s: %+v %v, want %v", from, q, ok, want)
+		}
+	}
 	none := find(t, "5083-H116").For(material.Asked{Source: "nothing"})
 	if _, ok := none.Lookup("alloy.welded.yield_n_mm2"); ok || none.Why("alloy.welded.yield_n_mm2") == "" {
 		t.Error("a missing as-welded value must be missing and say why")

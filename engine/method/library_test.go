@@ -73,3 +73,25 @@ func TestLibraryFaultsOfAllSheets(t *testing.T) {
 		}
 	}
 }
+
+// A sheet takes the strengths of alloys from its own work, or from the source that its head names; a force may be in kN.
+func TestStrengths(t *testing.T) {
+	own, err := Load("own.toml", []byte(step("1")))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if own.Strengths() != own.Work || own.Work == "" {
+		t.Errorf("strengths of %q, work %q", own.Strengths(), own.Work)
+	}
+	text := "strengths = 'LR linkspan'\n" + step("1") + "[[c.step]]\nsymbol = 'F'\nname = 'force'\nunit = 'kN'\nformula = '2'\nclause = '1'\nbasis = 'read'\n"
+	other, err := Load("other.toml", []byte(text))
+	if err != nil {
+		t.Fatal(err)
+	}
+	if other.Strengths() != "LR linkspan" {
+		t.Errorf("strengths of %q", other.Strengths())
+	}
+	if _, err := Load("knots.toml", []byte(strings.Replace(text, "'kN'", "'KN'", 1))); err == nil || !strings.Contains(err.Error(), `write unit = "kn"`) {
+		t.Errorf("KN passed: %v", err)
+	}
+}

@@ -121,9 +121,11 @@ func (n *Neighbours) family(design string) string {
 	return design
 }
 
+var readable = strings.NewReplacer(" ", "", "-", "", "\u00a0", "")
+
 // bare is a hull identification number without what people add to read it.
 func bare(hin string) string {
-	return strings.ToUpper(strings.NewReplacer(" ", "", "-", "", "\u00a0", "").Replace(hin))
+	return strings.ToUpper(readable.Replace(hin))
 }
 
 // lotsOf lists the lots that a hull names, in order.

@@ -26,7 +26,15 @@ func (p *press) stepRows(steps []StepRow) (template.HTML, error) {
 	if err != nil {
 		return "", err
 	}
-	var m markup
+	size := 0
+	for i := range steps {
+		s := &steps[i]
+		size += len(s.Fixed.Formula) + len(s.Fixed.After) + len(s.Fixed.Ref) + len(s.Values) + usualRow
+		for _, form := range s.Passed {
+			size += len(form)
+		}
+	}
+	m := make(markup, 0, size)
 	for i := range steps {
 		if err := p.stepRow(&m, &steps[i], words); err != nil {
 			return "", err
@@ -34,6 +42,9 @@ func (p *press) stepRows(steps []StepRow) (template.HTML, error) {
 	}
 	return template.HTML(m), nil //nolint:gosec // escaped above
 }
+
+// usualRow is about how long what stands in a row beside its formulas is, bytes.
+const usualRow = 400
 
 func (p *press) stepRow(m *markup, s *StepRow, words rowWords) error {
 	m.raw(`<tr id="`)
@@ -178,7 +189,14 @@ func cells(rows [][]string) template.HTML {
 
 // railRows gives the contents beside a page out of lines that are made already.
 func railRows(items []RailItem) template.HTML {
-	var m markup
+	size := 0
+	for _, item := range items {
+		size += len(item.Line) + 16
+		for _, kid := range item.Kids {
+			size += len(kid) + 16
+		}
+	}
+	m := make(markup, 0, size)
 	for _, item := range items {
 		m.raw("<li>")
 		m.html(item.Line)

@@ -40,7 +40,9 @@ func Plain[T ~float64](v T) string {
 // TenTo gives a power of ten with its exponent raised: 10⁻⁵.
 func TenTo(exponent int) string { return "10" + Raised(strconv.Itoa(exponent)) }
 
+var raised = strings.NewReplacer("-", "⁻", "0", "⁰", "1", "¹", "2", "²", "3", "³", "4", "⁴", "5", "⁵", "6", "⁶", "7", "⁷", "8", "⁸", "9", "⁹")
+
 // Raised gives a whole number in raised digits, for an exponent in plain text.
 func Raised(digits string) string {
-	return strings.NewReplacer("-", "⁻", "0", "⁰", "1", "¹", "2", "²", "3", "³", "4", "⁴", "5", "⁵", "6", "⁶", "7", "⁷", "8", "⁸", "9", "⁹").Replace(digits)
+	return raised.Replace(digits)
 }

@@ -22,17 +22,17 @@ type plate struct {
 
 // svg draws the plate for a page and for a phone.
 func (p plate) svg() string {
-	page := p.draw(wide, "g-wide", p.id)
-	phone := p.draw(narrow, "g-narrow", p.id+"-n")
-	return string(page) + string(phone)
+	page, phone := newSheet(wide, 0), newSheet(narrow, 0)
+	paintSafely(page, p.paint)
+	paintSafely(phone, p.paint)
+	s := &sheet{out: make([]byte, 0, len(page.out)+len(phone.out)+2*(len(p.title)+len(p.alt))+1024)}
+	p.frame(s, page, "g-wide", p.id)
+	p.frame(s, phone, "g-narrow", p.id+"-n")
+	return string(s.out)
 }
 
-// draw paints one sheet and puts the frame around it.
-func (p plate) draw(w float64, class, id string) []byte {
-	body := newSheet(w, 0)
-	paintSafely(body, p.paint)
-	s := newSheet(w, body.h)
-	s.out = make([]byte, 0, len(body.out)+1024)
+// frame puts the frame around one painted sheet.
+func (p plate) frame(s, body *sheet, class, id string) {
 	s.begin("svg", class)
 	s.raw(` xmlns="http://www.w3.org/2000/svg" viewBox="0 0 `)
 	s.num(body.w)
@@ -47,7 +47,6 @@ func (p plate) draw(w float64, class, id string) []byte {
 	s.raw("</desc>")
 	s.out = append(s.out, body.out...)
 	s.raw("</svg>")
-	return s.out
 }
 
 // role tells a screen reader what the drawing is. An image hides what is in it, so a drawing with links is a group.

@@ -113,7 +113,9 @@ func (w *writer) tenTo(mantissa, power string) {
 	w.put("</msup>")
 }
 
+var plainDigits = strings.NewReplacer("⁻", "−", "⁰", "0", "¹", "1", "²", "2", "³", "3", "⁴", "4", "⁵", "5", "⁶", "6", "⁷", "7", "⁸", "8", "⁹", "9")
+
 // lowered turns raised digits into common ones.
 func lowered(raised string) string {
-	return strings.NewReplacer("⁻", "−", "⁰", "0", "¹", "1", "²", "2", "³", "3", "⁴", "4", "⁵", "5", "⁶", "6", "⁷", "7", "⁸", "8", "⁹", "9").Replace(raised)
+	return plainDigits.Replace(raised)
 }

@@ -29,20 +29,33 @@ type Input struct {
 
 // Assess holds a hull against the lists that it must answer: those that its own record names, else those of the yard.
 func (c *Catalog) Assess(in Input) Result {
-	a := &assessor{in: in, catalog: c, made: map[string]Answer{}}
+	a := &assessor{in: in, catalog: c, made: map[string]Answer{}, rules: byRule(&in)}
 	a.facts = c.facts.Facts(boat{in.Hull, in.Builder, c.names})
 	for _, name := range chosen(in) {
-		for _, l := range c.lists {
-			if l.Name == name {
-				a.out.Lists = append(a.out.Lists, a.list(l))
-				a.routes(l)
-			}
+		i := slices.IndexFunc(c.lists, func(l *list) bool { return l.Name == name })
+		if i < 0 {
+			a.unknown(name)
+			continue
 		}
+		a.out.Lists = append(a.out.Lists, a.list(c.lists[i]))
+		a.routes(c.lists[i])
 	}
 	a.open()
 	a.accepted()
 	a.judge()
 	return a.out
+}
+
+// unknown tells of a list that was chosen and is not at hand. Reading refuses it before; a record made elsewhere may have it.
+func (a *assessor) unknown(name string) {
+	f := finding.Finding{Kind: finding.Gap, Rule: ruleList, Subject: "list " + name, Says: "the list is not known here, so nothing of it is shown", Settle: "name one of " + strings.Join(a.catalog.Names(), ", ")}
+	if at := a.named(); at.Known() {
+		f.Places = []finding.Place{at}
+	}
+	if near, ok := finding.Nearest(name, a.catalog.Names()); ok {
+		f.Settle = "did you mean " + near + "?"
+	}
+	a.out.Findings = append(a.out.Findings, f)
 }
 
 // chosen are the lists that a hull must answer, each once.
@@ -64,6 +77,7 @@ type assessor struct {
 	in      Input
 	catalog *Catalog
 	facts   *method.Facts
+	rules   []ruled           // checks and findings by their rule
 	made    map[string]Answer // by word
 	out     Result
 }

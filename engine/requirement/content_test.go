@@ -46,27 +46,6 @@ func TestListsOfContent(t *testing.T) {
 	}
 }
 
-// TestEveryWordIsUsed: a word for evidence that no list uses is a mistake of the content.
-func TestEveryWordIsUsed(t *testing.T) {
-	c := shipped(t)
-	used := map[string]bool{}
-	for _, l := range c.lists {
-		for i := range l.Items {
-			for _, v := range []record.Val[[]string]{l.Items[i].Needed, l.Items[i].Either, l.Items[i].Supports} {
-				for _, w := range v.V {
-					used[w] = true
-				}
-			}
-		}
-	}
-	spare := []string{"build-days", "build-days-agree", "hold-points", "looked-at", "sound-aboard", "surveyed", "test-statement"} // for lists of yards
-	for _, w := range c.Words() {
-		if !used[w] && !slices.Contains(spare, w) {
-			t.Errorf("no list uses %s", w)
-		}
-	}
-}
-
 // notRules are words of the engine that look like rules and are none.
 var notRules = []string{"iso-12217", "tp-14619", "iso-8859-1", "us-ascii", "windows-1252", "days-in-order", "as-welded"}
 

@@ -39,30 +39,59 @@ func (o *Answer) lower(s finding.Standing, says, settle string) {
 // checked takes the checks and findings of the rules of a word.
 func (a *assessor) checked(w *record.Evidence, out *Answer) {
 	for _, rule := range w.Rules.V {
-		if !slices.ContainsFunc(a.in.Checks, func(c finding.Check) bool { return takes([]string{rule}, c.Rule) }) {
-			out.lower(finding.NotShown, w.Says.V+": nothing of it is on record yet", "write the records that the check "+strings.TrimSuffix(rule, "*")+" needs")
+		if !slices.ContainsFunc(a.rules, func(of ruled) bool { return len(of.checks) > 0 && takes([]string{rule}, of.rule) }) {
+			out.lower(finding.NotShown, "nothing of it is on record yet: "+w.Says.V, "write the records that it is reckoned from")
 		}
 	}
 	met := 0
-	for i := range a.in.Checks {
-		c := &a.in.Checks[i]
-		if !takes(w.Rules.V, c.Rule) && !takes(w.Also.V, c.Rule) {
+	for _, of := range a.rules {
+		if !takes(w.Rules.V, of.rule) && !takes(w.Also.V, of.rule) {
 			continue
 		}
-		if c.Standing == finding.Met {
-			met++
+		for _, c := range of.checks {
+			if c.Standing == finding.Met {
+				met++
+			}
+			out.count(c)
+			out.lower(c.Standing, c.Says, c.Settle)
 		}
-		out.count(c)
-		out.lower(c.Standing, c.Says, c.Settle)
+		for _, f := range of.findings {
+			out.told(f)
+		}
 	}
 	if met > 0 && out.Standing == finding.Met {
 		out.Says = plural(met, "check", "checks") + " met"
 	}
-	for i := range a.in.Findings {
-		if f := &a.in.Findings[i]; takes(w.Rules.V, f.Rule) || takes(w.Also.V, f.Rule) {
-			out.told(f)
+}
+
+// ruled is the checks and findings of one rule.
+type ruled struct {
+	rule     string
+	checks   []*finding.Check
+	findings []*finding.Finding
+}
+
+// byRule gathers checks and findings by their rule, in the order in which the rules come.
+func byRule(in *Input) []ruled {
+	at := map[string]int{}
+	var out []ruled
+	of := func(rule string) *ruled {
+		i, ok := at[rule]
+		if !ok {
+			i, at[rule] = len(out), len(out)
+			out = append(out, ruled{rule: rule})
 		}
+		return &out[i]
 	}
+	for i := range in.Checks {
+		r := of(in.Checks[i].Rule)
+		r.checks = append(r.checks, &in.Checks[i])
+	}
+	for i := range in.Findings {
+		r := of(in.Findings[i].Rule)
+		r.findings = append(r.findings, &in.Findings[i])
+	}
+	return out
 }
 
 // count adds a check to those of its rule and standing; what is not met stands by itself.

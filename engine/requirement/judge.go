@@ -24,14 +24,14 @@ func (a *assessor) check(l *List) finding.Check {
 		Asks: "every item of the list that applies is answered", Source: source(l.Record),
 		Needed: plural(l.Asked(), "item", "items"), Has: fmt.Sprintf("%d met", l.Met),
 	}
-	if at := a.named(l.Record.Name); at.Known() {
+	if at := a.named(); at.Known() {
 		c.Places = []finding.Place{at}
 	}
 	if c.Standing == finding.Met {
 		c.Says = fmt.Sprintf("all %s that apply are met", plural(l.Asked(), "item", "items"))
 		return c
 	}
-	c.Says = fmt.Sprintf("%s: %d of %d items met", l.Record.Title.V, l.Met, l.Asked())
+	c.Says = fmt.Sprintf("%d of %d items met", l.Met, l.Asked())
 	if l.Short > 0 {
 		c.Says += fmt.Sprintf(", %d short", l.Short)
 	}
@@ -56,8 +56,8 @@ func (a *assessor) gravest(of *record.List) *Item {
 	return nil
 }
 
-// named is where the record chose a list.
-func (a *assessor) named(string) finding.Place {
+// named is where the record chose its lists.
+func (a *assessor) named() finding.Place {
 	if v := a.in.Hull.Conformity.Lists; v.Set {
 		return v.At
 	}

@@ -27,9 +27,12 @@ func demo(t testing.TB) (*record.Yard, *Reference, *os.Root) {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { root.Close() })
-	yard, err := record.Read(root, record.Known{Alloys: ref.Alloys.Names()})
+	yard, err := record.Read(root, record.Known{Alloys: ref.Alloys.Names(), Lists: ref.Requirements.Names(), Words: ref.Requirements.Words()})
 	if err != nil {
 		t.Fatalf("demo yard: %v", err)
+	}
+	if ref, err = ref.With(os.DirFS(contentFolder), yard.Lists); err != nil {
+		t.Fatalf("requirements of the demo yard: %v", err)
 	}
 	return yard, ref, root
 }

@@ -7,6 +7,7 @@ import (
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
 )
 
 // usual is the sheet by which a hull is judged whose record names none.
@@ -29,6 +30,9 @@ type Input struct {
 	Alloys  *material.Table
 	Panels  []record.Panel  // laid out from the grid; those listed by hand are taken from the hull
 	Members []record.Member // likewise
+
+	Sittings []Sitting // brackets at their places; nil where no grid tells them
+	Depth    unit.M    // of the hull, for a collision; nought where no lines tell it
 }
 
 // Assess judges the structure of a hull by its governing sheet, and by the others that the record names. A hull whose
@@ -45,6 +49,9 @@ func Assess(in Input) Result {
 	j.panels(&out)
 	j.members(&out)
 	j.zones(&out)
+	j.brackets(&out)
+	j.fittings(&out)
+	j.renewals(&out)
 	out.Findings = append(out.Findings, j.doubts(&out)...)
 	out.Findings = append(out.Findings, j.opinions(&out)...)
 	return out
@@ -64,6 +71,9 @@ type judge struct {
 	hull  *record.Hull
 	rules []*rule // the governing one first
 	bars  *bars
+	wires wires
+
+	judgedAs map[string]string // names of the grid to the names of the records that judge them
 }
 
 func newJudge(in *Input) *judge {
@@ -72,15 +82,15 @@ func newJudge(in *Input) *judge {
 	if !named {
 		name = usual
 	}
-	w := wiresOf(in.Yard, in.Hull)
-	first := newRule(name, in, w)
+	j.wires = wiresOf(in.Yard, in.Hull)
+	first := newRule(name, in, j.wires)
 	if first.refuses != "" && first.sheet == nil {
 		first.missing = []string{"rules.structure"}
 	}
 	j.rules = append(j.rules, first)
 	for _, also := range in.Hull.Rules.Also.V {
 		if !j.named(also) {
-			j.rules = append(j.rules, newRule(also, in, w))
+			j.rules = append(j.rules, newRule(also, in, j.wires))
 		}
 	}
 	return j

@@ -20,7 +20,11 @@ type Result struct {
 	Rules       []Rule          // the governing sheet first, then the others in the order of the record
 	Panels      []Panel         // as listed, then those laid out from the grid
 	Members     []Member        // likewise
-	Zones       []Zone          // the worst panel of each zone by each sheet
+	Brackets    []Bracket
+	Fittings    []Fitting
+	Collision   *Collision // nil where nothing is on record for it
+	Renewals    []Renewal  // of each panel
+	Zones       []Zone     // the worst panel of each zone by each sheet
 	Checks      []finding.Check
 	Findings    []finding.Finding // doubts of range and of kind; shortfalls and gaps come from the checks
 	Assumptions []finding.Assumption

@@ -7,8 +7,10 @@ import (
 	"strings"
 	"testing"
 
+	"hullfile/engine/finding"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
 )
 
 // structureSheets are the shipped sheets by which a whole structure is judged.
@@ -262,4 +264,26 @@ func choices() method.GivenMap {
 		g["rules."+key] = num(v, "")
 	}
 	return g
+}
+
+// Fitted sizes of common practice (practice, no published source): on a 7 m boat 6 mm with stringers at 200 mm and frames at
+// 500 mm is met with room, 6 mm on fields of 500 × 1000 mm is short.
+func TestBottomsOfPractice(t *testing.T) {
+	rows := []struct {
+		short, long unit.MM
+		standing    finding.Standing
+		least, most float64
+	}{
+		{200, 500, finding.Met, 1.7, 1.9},
+		{500, 1000, finding.Short, 0.9, 0.95},
+	}
+	r := shipped(t)
+	for _, row := range rows {
+		p := bottom("B1", 6)
+		p.Short, p.Long = put(row.short, 23), put(row.long, 24)
+		got, _ := r.judgeOne(t, boat("C"), p)
+		if got.Standing != row.standing || got.Margin < row.least || got.Margin > row.most {
+			t.Errorf("6 mm on %v × %v mm: %s, %v times; wanted %s, %v to %v", row.short, row.long, got.Standing, got.Margin, row.standing, row.least, row.most)
+		}
+	}
 }

@@ -287,3 +287,42 @@ func TestBottomsOfPractice(t *testing.T) {
 		}
 	}
 }
+
+// A sheet cannot lend steps from one scope to another beside it, so pressures stand three times in it. They must stay the same.
+func TestPressuresAreTheSameInEveryScope(t *testing.T) {
+	lib := allSheets(t)
+	for _, name := range structureSheets {
+		sheet, _ := lib.Sheet(name)
+		panel := formulasOf(scopeOf(sheet, "panel"))
+		stiffener, primary := formulasOf(scopeOf(sheet, "stiffener")), formulasOf(scopeOf(sheet, "primary"))
+		held := 0
+		for _, key := range []string{"k_LD", "k_LP", "k_ARD", "k_ARP", "P_BMD", "P_BMP", "k_Z", "P_SMD", "P_SMP", "P_BM", "P_SM", "P_DM",
+			"k_l", "p_sl", "k_s", "p_sea", "p_h", "K_1", "K_A", "K_3", "K_D", "P", "part"} {
+			for _, other := range []string{stiffener[key], primary[key]} {
+				if panel[key] == "" && other == "" {
+					continue
+				}
+				held++
+				if panel[key] != other {
+					t.Errorf("%s: %s is\n%s\nfor a panel and\n%s\nfor a member", name, key, panel[key], other)
+				}
+			}
+		}
+		if held < 4 {
+			t.Errorf("%s: only %d formulas were held against each other", name, held)
+		}
+	}
+}
+
+// formulasOf gives all formulas of a scope by symbol, with their conditions, as they are written.
+func formulasOf(sc *method.Scope) map[string]string {
+	out := map[string]string{}
+	for _, st := range sc.Steps {
+		when := ""
+		if st.When != nil {
+			when = st.When.Text
+		}
+		out[st.Symbol] += when + ": " + st.Formula.Text + "\n"
+	}
+	return out
+}

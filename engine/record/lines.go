@@ -36,6 +36,7 @@ type Frame struct {
 	Bottom     Val[string]  `toml:"bottom" ref:"section" doc:"section of the bottom frame, keel to chine"`
 	Side       Val[string]  `toml:"side" ref:"section" doc:"section of the side frame, chine to sheer"`
 	Deck       Val[string]  `toml:"deck" ref:"section" doc:"section of the deck beam"`
+	Sole       Val[string]  `toml:"sole" ref:"section" doc:"section of the beam under a sole"`
 	Floor      Val[string]  `toml:"floor" ref:"section" doc:"section of the floor across the keel, where one stands in place of the bottom frame"`
 	FloorOut   Val[unit.M]  `toml:"floor_half_breadth_m" above:"0" most:"6" eg:"0.60" doc:"half breadth to which the floor reaches; to the chine if not written"`
 	BottomTo   Val[unit.M]  `toml:"bottom_to_m" above:"0" most:"10" eg:"0.80" doc:"distance from the keel along the skin at which the bottom frame stops, where it does not reach the chine"`

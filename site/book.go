@@ -40,6 +40,7 @@ type book struct {
 	pages  int
 	copied map[string]string // papers in the book, by their path in it, with their hash
 	root   string            // hash of the contents list
+	csv    []*csvTable       // the tables for other programs
 }
 
 func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
@@ -70,7 +71,7 @@ func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 
 // write makes all files of the book. The pages that print the hash of the contents list come last but one.
 func (b *book) write() error {
-	for _, step := range []func() error{b.assets, b.documents, b.logs, b.rawRecords, b.surveyBlanks, b.innerPages, b.results, b.rebuild, b.search, b.latePages} {
+	for _, step := range []func() error{b.assets, b.documents, b.logs, b.rawRecords, b.writeTables, b.surveyBlanks, b.innerPages, b.results, b.rebuild, b.search, b.latePages} {
 		if err := step(); err != nil {
 			return err
 		}

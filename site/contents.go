@@ -40,6 +40,8 @@ func (b *book) contents() {
 	b.methodSheets(b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage)))
 	b.top("Proofs", proofsPath, "ready", page((*leaf).readyProofs))
 	b.recordFiles(b.top("Records", recordsPath, "records", page((*leaf).recordsPage)))
+	b.top("Proving this file", provingPath, "proving", page((*leaf).provingPage))
+	b.top("Tables for other programs", tablesPath, "tables", page((*leaf).tablesPage))
 	b.benchContents()
 }
 

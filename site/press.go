@@ -26,11 +26,12 @@ type press struct {
 	script []byte
 	find   []byte                   // the script of a long register
 	notes  map[string]template.HTML // content/notes by name without .md
+	schema []byte                   // of results.json
 }
 
 // pageKinds are the templates that a page can be made of: NAME.html defines "main".
 var pageKinds = []string{
-	"cover", "findings", "boat", "structure", "panel", "weight", "afloat", "loading", "trials", "track", "run", "moves", "prediction", "ride", "limits", "hours", "materials", "welding", "seams", "joint", "inspections", "repairs", "holds", "leaks", "trace", "bench", "benchsheet", "survey", "documents", "methods", "sheet", "proofs", "records", "record", "register", "design", "ready",
+	"cover", "findings", "boat", "structure", "panel", "weight", "afloat", "loading", "trials", "track", "run", "moves", "prediction", "ride", "limits", "hours", "materials", "welding", "seams", "joint", "inspections", "repairs", "holds", "leaks", "trace", "bench", "benchsheet", "survey", "documents", "methods", "sheet", "proofs", "records", "record", "proving", "tables", "register", "design", "ready",
 }
 
 func newPress(job Job) (*press, error) {
@@ -50,6 +51,9 @@ func newPress(job Job) (*press, error) {
 	}
 	if p.notes, err = shippedNotes(content.Files); err != nil {
 		return nil, fmt.Errorf("notes: %w", err)
+	}
+	if p.schema, err = fs.ReadFile(content.Files, "schema/results.json"); err != nil {
+		return nil, fmt.Errorf("schema: %w", err)
 	}
 	return p, nil
 }

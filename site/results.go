@@ -59,6 +59,15 @@ type object = map[string]any
 
 // results writes results.json.
 func (b *book) results() error {
+	text, err := b.machineText()
+	if err != nil {
+		return err
+	}
+	return b.folder.write(resultsName, text)
+}
+
+// machineText is the text of results.json. Every key of it stands in content/schema/results.json.
+func (b *book) machineText() ([]byte, error) {
 	d, h := b.dossier, b.hull
 	head := hullHead{Number: h.Number, Title: h.Title.V, Design: h.Design.V, State: h.Identity.State.V, Issue: h.Issue.Number.V, Builder: d.Builder.Name.V}
 	if h.Issue.Date.Set {
@@ -67,12 +76,10 @@ func (b *book) results() error {
 	text, err := json.MarshalIndent(object{
 		"form": resultsForm, "version": b.press.job.Version, "hull": head.object(), "invented": d.Builder.Invented.V, "standing": d.Standing(), "counts": tellKinds(b.findings),
 		"checks": checkResults(d.Checks), "findings": findingResults(b.findings), "assumptions": assumptionResults(d.Assumptions),
+		"seams": seamResults(d), "documents": documentResults(&d.Documents),
 		"panels": panelResults(b), "weight": weightResults(&d.Weight), "lines": linesResult(&d.Lines), "afloat": afloatResult(&d.Loading, &d.Stability), "capacity": capacityResults(&d.Capacity), "trials": trialResults(&d.Trials), "underway": underwayResults(d), "logs": logResults(&d.Logs), "manoeuvres": moveResults(&d.Moves),
 	}, "", " ")
-	if err != nil {
-		return err
-	}
-	return b.folder.write(resultsName, append(text, '\n'))
+	return append(text, '\n'), err
 }
 
 func checkResults(checks []finding.Check) []object {

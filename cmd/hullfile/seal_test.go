@@ -3,11 +3,15 @@ package main
 import (
 	"bytes"
 	"context"
+	"io/fs"
 	"os"
 	"os/exec"
 	"path/filepath"
+	"slices"
 	"strings"
 	"testing"
+
+	"hullfile/content"
 )
 
 // demoFile writes the demo and gives the folder of the technical file of its finished hull.
@@ -88,24 +92,36 @@ func TestDemoIsSealedAndProvedByPlainTools(t *testing.T) {
 	checkPlainly(t, file, signers)
 }
 
-// The lines that the page on proving a file shows.
-const (
-	plainSums  = "sha256sum --quiet -c SHA256SUMS"
-	plainExtra = `find . ! -type d ! -name SHA256SUMS ! -path './seals/*' | sed 's|^\./||' | LC_ALL=C sort > ../found && cut -c67- SHA256SUMS | LC_ALL=C sort > ../listed && diff ../listed ../found`
-	plainList  = `grep "^sha256: $(sha256sum SHA256SUMS | cut -c1-64)$" seals/1-builder.txt`
-	plainWho   = "ssh-keygen -Y verify -f %s -I maren-tveit -n hullfile -s seals/1-builder.txt.sig < seals/1-builder.txt"
-)
+// The lines of a shell that content/notes/proving.md shows, step by step.
+var plainLines = []string{
+	"sha256sum --quiet -c SHA256SUMS",
+	"find . ! -type d ! -path ./SHA256SUMS ! -path './seals/*' | sed 's|^\\./||' | LC_ALL=C sort > ../found\n    cut -c67- SHA256SUMS | LC_ALL=C sort | diff - ../found",
+	"grep \"^sha256: $(sha256sum SHA256SUMS | cut -c1-64)$\" seals/1-builder.txt",
+	"ssh-keygen -Y verify -f ../signers -I NAME -n hullfile -s seals/1-builder.txt.sig < seals/1-builder.txt",
+}
+
+func TestPageOnProvingShowsTheLinesThatAreTried(t *testing.T) {
+	text, err := fs.ReadFile(content.Files, "notes/proving.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, line := range plainLines {
+		if !strings.Contains(string(text), "    "+line+"\n") {
+			t.Errorf("the page does not show %q", line)
+		}
+	}
+}
 
 // checkPlainly holds a sealed file by the plain tools: whole first, and then with each kind of harm, which must be found
 // by one of the lines.
 func checkPlainly(t *testing.T, file, signers string) {
 	t.Helper()
-	lines := []string{plainSums, plainExtra, plainList, strings.Replace(plainWho, "%s", "'"+signers+"'", 1)}
+	lines := slices.Clone(plainLines)
+	lines[3] = strings.NewReplacer("../signers", "'"+signers+"'", "NAME", "maren-tveit").Replace(lines[3])
 	finds := func() (found []int) {
 		for i, line := range lines {
-			if text, ok := plain(t, file, line); !ok {
+			if _, ok := plain(t, file, line); !ok {
 				found = append(found, i)
-				_ = text
 			}
 		}
 		return found

@@ -1,7 +1,5 @@
 package beam
 
-import "math"
-
 // Bar is how one member carries its loads.
 type Bar struct {
 	Name       string
@@ -43,7 +41,7 @@ func (p *bar) result(own, ends [6]float64) Bar {
 // At gives moment, shear, force along and deflection at a distance from the start, kept inside the member. Where a point
 // load stands the shear is that beyond it.
 func (b Bar) At(x float64) Ordinate {
-	x = math.Min(math.Max(x, 0), b.Length)
+	x = min(max(x, 0), b.Length)
 	o := Ordinate{At: x, Moment: b.moment(x), Shear: b.shear(x, true), Along: b.tension(x), Moves: b.moves(x)}
 	o.Sag = o.Moves - b.moved[0] - float64((b.moved[1]-b.moved[0])*x)/b.Length
 	return o
@@ -64,7 +62,7 @@ func (b Bar) before(x float64, n int, beyond bool) float64 {
 			sum += l.Across[0] * power(r, n) / factorial[n]
 		default:
 			slope := (l.Across[1] - l.Across[0]) / (l.To - l.From)
-			low := math.Max(0, x-l.To)
+			low := max(0, x-l.To)
 			first := (l.Across[0] + float64(slope*r)) * (power(r, n+1) - power(low, n+1)) / float64(n+1)
 			second := slope * (power(r, n+2) - power(low, n+2)) / float64(n+2)
 			sum += (first - second) / factorial[n]
@@ -76,8 +74,16 @@ func (b Bar) before(x float64, n int, beyond bool) float64 {
 var factorial = [4]float64{1, 1, 2, 6}
 
 func power(x float64, n int) float64 {
-	out := 1.0
-	for range n {
+	switch n {
+	case 0:
+		return 1
+	case 1:
+		return x
+	case 2:
+		return x * x
+	}
+	out := x * x * x
+	for range n - 3 {
 		out *= x
 	}
 	return out
@@ -103,7 +109,7 @@ func (b Bar) tension(x float64) float64 {
 		case l.Point:
 			sum += l.Along[0]
 		case l.To > l.From:
-			t := math.Min(x, l.To) - l.From
+			t := min(x, l.To) - l.From
 			sum += float64(t * (l.Along[0] + float64((l.Along[1]-l.Along[0])/(l.To-l.From)*t/2)))
 		}
 	}
@@ -127,9 +133,9 @@ func (b Bar) moves(x float64) float64 {
 	return w
 }
 
-// inclination is the slope of the deflected line beside that between the ends.
-func (b Bar) inclination(x float64, beyond bool) float64 {
-	i := b.slope + b.turn(x) - (b.moved[1]-b.moved[0])/b.Length
+// slopeAt is the slope of the deflected line.
+func (b Bar) slopeAt(x float64, beyond bool) float64 {
+	i := b.slope + b.turn(x)
 	if b.bar.GA > 0 {
 		i -= b.shear(x, beyond) / b.bar.GA
 	}

@@ -39,17 +39,16 @@ func (s Solution) beside(name string, chain []int, inward float64) Beside {
 	at := 0.0
 	for _, i := range chain {
 		bar := s.Bars[i]
-		e := bar.Extremes()
+		stops := bar.stops()
+		e := bar.forces(stops)
 		for _, m := range []Spot{e.MostMoment, e.LeastMoment} {
 			b.inner(Spot{at + m.At, -inward * m.Value})
 		}
 		if sh := e.Shear(); math.Abs(sh.Value) > math.Abs(b.Shear.Value)*(1+1e-9) {
 			b.Shear = Spot{at + sh.At, inward * sh.Value}
 		}
-		for _, x := range bar.most(e) {
-			if w := bar.At(x).Moves; math.Abs(w) > math.Abs(b.Moves.Value)*(1+1e-9) {
-				b.Moves = Spot{at + x, inward * w}
-			}
+		if w := bar.moving(stops); math.Abs(w.Value) > math.Abs(b.Moves.Value)*(1+1e-9) {
+			b.Moves = Spot{at + w.At, inward * w.Value}
 		}
 		at += bar.Length
 	}
@@ -64,19 +63,6 @@ func (b *Beside) inner(m Spot) {
 	case m.Value < b.Outer.Value*(1+1e-9):
 		b.Outer = m
 	}
-}
-
-// most are the places where the movement of a member may be greatest: its ends, and where it sags most. Where its ends
-// move far apart the greatest lies elsewhere, and nine places between are tried as well.
-func (b Bar) most(e Extremes) []float64 {
-	places := []float64{0, b.Length, e.MostSag.At, e.LeastSag.At}
-	if b.moved[0] == b.moved[1] {
-		return places
-	}
-	for i := 1; i < 10; i++ {
-		places = append(places, b.Length*float64(i)/10)
-	}
-	return places
 }
 
 // bracket gives what passes at the start (from = true) or the end of a chain.

@@ -33,16 +33,34 @@ func greater(a, b Spot) Spot {
 
 // Extremes gives the greatest and least moment, shear and sag, exact on the member: between loads the shear is a parabola,
 // so that the places where it or its slope is nought have closed forms; the sag is greatest where its slope changes
-// sign, which is closed in upon by halving.
+// sign, which is closed in upon.
 func (b Bar) Extremes() Extremes {
-	var e Extremes
 	stops := b.stops()
+	e := b.forces(stops)
+	for _, x := range b.flat(stops, (b.moved[1]-b.moved[0])/b.Length) {
+		e.sagAt(Spot{x, b.At(x).Sag})
+	}
+	return e
+}
+
+// forces gives the extremes of moment and shear.
+func (b Bar) forces(stops []float64) Extremes {
+	var e Extremes
 	e.MostMoment, e.LeastMoment = Spot{0, b.moment(0)}, Spot{0, b.moment(0)}
 	e.MostShear, e.LeastShear = Spot{0, b.shear(0, true)}, Spot{0, b.shear(0, true)}
 	for i := 1; i < len(stops); i++ {
 		b.within(stops[i-1], stops[i], &e)
 	}
 	return e
+}
+
+// moving gives the greatest movement across.
+func (b Bar) moving(stops []float64) Spot {
+	most := greater(Spot{0, b.moved[0]}, Spot{b.Length, b.moved[1]})
+	for _, x := range b.flat(stops, 0) {
+		most = greater(most, Spot{x, b.moves(x)})
+	}
+	return most
 }
 
 // stops are the places where the laws along a member change.
@@ -82,7 +100,6 @@ func (b Bar) within(from, to float64, e *Extremes) {
 			e.momentAt(Spot{x, b.moment(x)})
 		}
 	}
-	b.sags(from, to, e)
 }
 
 // roots of a t² + b t + c, those that are real, without the loss of figures of the school form.
@@ -107,35 +124,48 @@ func roots(a, b, c float64) []float64 {
 
 // pieces is into how many parts a stretch is cut to find where the slope changes sign; the slope is a quartic, which
 // changes sign at most four times.
-const pieces = 8
+const pieces = 6
 
-// sags looks for the greatest and least sag in a stretch.
-func (b Bar) sags(from, to float64, e *Extremes) {
-	step := (to - from) / pieces
-	low, before := from, b.inclination(from, true)
-	for i := 1; i <= pieces; i++ {
-		high := from + float64(step*float64(i))
-		after := b.inclination(high, false)
-		if (before < 0) != (after < 0) {
-			x := b.level(low, high, before)
-			e.sagAt(Spot{x, b.At(x).Sag})
+// flat gives the places where the deflected line runs at a given slope: stops where it breaks, and in between where the
+// difference changes sign.
+func (b Bar) flat(stops []float64, tilt float64) []float64 {
+	var out []float64
+	for i := 1; i < len(stops); i++ {
+		from, to := stops[i-1], stops[i]
+		step := (to - from) / pieces
+		low, before := from, b.slopeAt(from, true)-tilt
+		for k := 1; k <= pieces; k++ {
+			high := from + float64(step*float64(k))
+			after := b.slopeAt(high, k < pieces) - tilt
+			if (before < 0) != (after < 0) {
+				out = append(out, b.close(low, high, before, after, tilt))
+			}
+			low, before = high, after
 		}
-		e.sagAt(Spot{high, b.At(high).Sag})
-		low, before = high, after
+		if i+1 < len(stops) && b.bar.GA > 0 { // soft in shear the line breaks under a point load
+			out = append(out, to)
+		}
 	}
+	return out
 }
 
-// level halves the stretch in which the slope changes sign, down to some 1e-9 of it: the sag is flat there.
-func (b Bar) level(low, high, before float64) float64 {
-	for range 30 {
-		middle := (low + high) / 2
-		if at := b.inclination(middle, true); (at < 0) == (before < 0) {
-			low = middle
+// close closes in upon a change of sign between two places by the rule of false position, in the form that halves the value
+// of an end that stays (Illinois), down to a thousand-millionth.
+func (b Bar) close(low, high, before, after, tilt float64) float64 {
+	x, first := low, math.Max(math.Abs(before), math.Abs(after))
+	for range 40 {
+		x = low + (high-low)*before/(before-after)
+		at := b.slopeAt(x, true) - tilt
+		if high-low < 1e-9*b.Length || math.Abs(at) < 1e-9*first {
+			break
+		}
+		if (at < 0) == (before < 0) {
+			low, before, after = x, at, after/2
 		} else {
-			high = middle
+			high, after, before = x, at, before/2
 		}
 	}
-	return (low + high) / 2
+	return x
 }
 
 func (e *Extremes) momentAt(s Spot) { widen(&e.MostMoment, &e.LeastMoment, s) }

@@ -46,6 +46,10 @@ func (c *compiler) scope(d *draft, done map[string]*Scope, below []string) *Scop
 		s.Steps = append(s.Steps, g.steps...)
 	}
 	c.answers(d)
+	s.spelt = make(map[string]*symbol, len(s.symbols))
+	for _, sym := range s.symbols {
+		s.spelt[sym.name] = sym
+	}
 	return s
 }
 
@@ -138,7 +142,9 @@ func (c *compiler) first(s *Scope, st *draftStep) *gathered {
 	if !c.declare(s, made, t) {
 		return nil
 	}
-	return &gathered{&group{symbol: made, name: step.Name, unit: step.Unit, steps: []*Step{step}}, []*draftStep{st}}
+	g := &group{symbol: made, name: step.Name, unit: step.Unit, steps: []*Step{step}, itself: []string{made.name}}
+	g.itself = g.itself[:1:1] // results share it
+	return &gathered{g, []*draftStep{st}}
 }
 
 // further adds a step for a symbol that has one: same unit, and the step before it must leave room for it.

@@ -42,15 +42,38 @@ func (w *Working) Again(given Given) error {
 	return w.reckon(given)
 }
 
+// Turn is Again without the sentences: Why stays empty in every result. It is for questions that are asked a thousand
+// times and read as numbers and states alone; what is to be read is reckoned by Again.
+func (w *Working) Turn(given Given) error {
+	clear(w.Steps)
+	if err := w.takeInputs(given); err != nil {
+		return err
+	}
+	if w.desk == nil {
+		w.desk = newReckoner(w)
+		w.desk.silent = true
+	}
+	w.desk.through(w)
+	return nil
+}
+
 func (w *Working) reckon(given Given) error {
 	if err := w.takeInputs(given); err != nil {
 		return err
 	}
-	r := reckoner{scope: w.Scope, all: w.all, used: make([]bool, len(w.all)), seen: make([]int, 0, len(w.all))}
+	newReckoner(w).through(w)
+	return nil
+}
+
+func newReckoner(w *Working) *reckoner {
+	return &reckoner{scope: w.Scope, all: w.all, used: make([]bool, len(w.all)), seen: make([]int, 0, len(w.all))}
+}
+
+// through reckons every step of a working.
+func (r *reckoner) through(w *Working) {
 	for i, g := range w.Scope.groups {
 		r.group(g, &w.Steps[i])
 	}
-	return nil
 }
 
 // fits checks that the working handed over is that of the scope above.

@@ -108,7 +108,8 @@ type Working struct {
 	Inputs []Shown
 	Steps  []Shown
 
-	all []*Shown // by slot: everything that the scope sees
+	all  []*Shown  // by slot: everything that the scope sees
+	desk *reckoner // of Turn, kept from turn to turn
 }
 
 // Get finds an input or a result by symbol, here or in the scopes above; sigma_d and σ_d are one symbol.
@@ -116,7 +117,10 @@ func (w *Working) Get(symbol string) (*Shown, bool) {
 	if w == nil {
 		return nil, false
 	}
-	sym, ok := w.Scope.symbols[Written(symbol)]
+	sym, ok := w.Scope.spelt[symbol]
+	if !ok {
+		sym, ok = w.Scope.symbols[Written(symbol)]
+	}
 	if !ok {
 		return nil, false
 	}

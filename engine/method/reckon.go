@@ -16,6 +16,7 @@ type reckoner struct {
 	beyond []*Node  // tables that were read past their ends
 	tables []*Table // tables that were read
 	rows   []float64
+	silent bool // no sentences are wanted
 }
 
 func (r *reckoner) reset() {

@@ -13,6 +13,7 @@ type Scope struct {
 	above   *Scope
 	groups  []*group           // in the order in which they are evaluated
 	symbols map[string]*symbol // all that the scope sees, by their written form
+	spelt   map[string]*symbol // the same, as the sheet spells them
 	base    int                // symbols of the scopes above
 }
 
@@ -53,6 +54,7 @@ type group struct {
 	unit   string
 	steps  []*Step
 	passed []Passed // the steps as they are recorded when they are passed over
+	itself []string // its own symbol, as the cause of a result that does not apply
 }
 
 // Table is a table of a sheet, read exactly or by linear interpolation.

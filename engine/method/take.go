@@ -55,7 +55,7 @@ func (r *reckoner) take(st *Step, out *Shown) {
 	out.State = Sound
 	r.rest(out)
 	for _, n := range r.beyond {
-		out.doubt(Outside, out.Symbol, r.pastEnd(n))
+		r.doubt(out, out.Symbol, func() string { return r.pastEnd(n) })
 	}
 	if st.Range != nil {
 		r.inRange(st, out)
@@ -88,8 +88,20 @@ func (r *reckoner) rest(out *Shown) {
 			continue
 		}
 		for _, cause := range from.Causes {
-			out.doubt(Outside, cause, "rests on "+Written(cause)+": "+r.why(cause))
+			r.doubt(out, cause, func() string { return "rests on " + Written(cause) + ": " + r.why(cause) })
 		}
+	}
+}
+
+// doubt marks a result as outside a range, with the cause and, where sentences are wanted, why.
+func (r *reckoner) doubt(out *Shown, cause string, why func() string) {
+	switch {
+	case !r.silent:
+		out.doubt(Outside, cause, why())
+	case !slices.Contains(out.Causes, cause):
+		out.State, out.Causes = Outside, append(out.Causes, cause)
+	default:
+		out.State = Outside
 	}
 }
 
@@ -118,9 +130,9 @@ func (r *reckoner) inRange(st *Step, out *Shown) {
 	holds, ok := r.truth(st.Range.Root)
 	switch {
 	case !ok:
-		out.doubt(Outside, out.Symbol, "whether "+st.Range.String()+" holds cannot be told"+r.lack())
+		r.doubt(out, out.Symbol, func() string { return "whether " + st.Range.String() + " holds cannot be told" + r.lack() })
 	case !holds:
-		out.doubt(Outside, out.Symbol, "made for "+st.Range.String()+"; here "+r.values(st.ranges))
+		r.doubt(out, out.Symbol, func() string { return "made for " + st.Range.String() + "; here " + r.values(st.ranges) })
 	}
 }
 
@@ -142,10 +154,14 @@ func (r *reckoner) unsettled(out *Shown) {
 	}
 	if len(out.Causes) == 0 {
 		out.Causes = []string{out.Symbol}
-		out.Why = r.noValue()
+		if !r.silent {
+			out.Why = r.noValue()
+		}
 		return
 	}
-	out.Why = r.needs(out)
+	if !r.silent {
+		out.Why = r.needs(out)
+	}
 }
 
 // lack takes over what is missing under another result.
@@ -165,7 +181,9 @@ func (s *Shown) lack(from *Shown) {
 // none marks a symbol for which no step holds.
 func (r *reckoner) none(g *group, out *Shown) {
 	out.State = NotSet
-	out.Causes = []string{g.symbol.name}
+	out.Causes = g.itself
 	out.Passed = slices.Clip(g.passed)
-	out.Why = r.appliesWhere(g)
+	if !r.silent {
+		out.Why = r.appliesWhere(g)
+	}
 }

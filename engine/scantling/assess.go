@@ -52,6 +52,8 @@ func Assess(in Input) Result {
 	j.brackets(&out)
 	j.fittings(&out)
 	j.renewals(&out)
+	j.whatIfs(&out)
+	j.headrooms(&out)
 	out.Findings = append(out.Findings, j.doubts(&out)...)
 	out.Findings = append(out.Findings, j.opinions(&out)...)
 	return out

@@ -29,6 +29,7 @@ type plating struct{ thickness, breadth unit.MM }
 type fitted struct {
 	section section.Section
 	props   section.Properties
+	least   float64 // elastic buckling stress of its weakest part over the modulus of elasticity; nought until it is asked
 }
 
 func newBars(h *record.Hull) *bars {

@@ -21,6 +21,7 @@ type held struct {
 	under   footing
 	governs Need
 	rests   []finding.Place
+	wrong   string // why bar and plating make no section
 }
 
 // memberStandIns are values for what a record may leave out: a member without a rise is straight, which is asked the most.
@@ -110,8 +111,11 @@ func (m *held) reckon(t *tray, of *metal, noMetal string, keep bool) held {
 		return *m
 	}
 	m.judge(w, of, noMetal)
-	if keep {
+	switch {
+	case keep:
 		m.Working, m.rests = w, t.places()
+	case m.Why != "" && w.Again(t) == nil: // now with the sentences
+		m.reasons(w, of, noMetal)
 	}
 	if m.Standing != finding.NotShown && len(m.missing) == 0 {
 		r.kept[string(r.key)] = *m
@@ -133,13 +137,24 @@ func (before held) again(m *held, keep bool, t *tray) held {
 func (m *held) judge(w *method.Working, of *metal, noMetal string) {
 	m.Pressure = pressure(w)
 	m.Moment, m.Force = greatest(w, "moment"), greatest(w, "force")
-	l := lacks{kind: "member", id: m.Record.ID, section: "section." + m.bar.record.ID, alloy: "section." + m.bar.record.ID + ".alloy", of: of, noMetal: noMetal}
-	if m.fit(w, &l) {
+	if m.fit(w) {
 		m.needs(w, of)
 		m.weigh(w)
 	}
-	if m.Standing == finding.Met {
-		return
+	if m.Standing != finding.Met {
+		m.reasons(w, of, noMetal)
+	}
+}
+
+// reasons says why a member is not shown, and which record keys would show it.
+func (m *held) reasons(w *method.Working, of *metal, noMetal string) {
+	l := lacks{kind: "member", id: m.Record.ID, section: "section." + m.bar.record.ID, alloy: "section." + m.bar.record.ID + ".alloy", of: of, noMetal: noMetal}
+	if !m.Record.Attached.Set {
+		l.miss(m.key("attached_mm"))
+		l.why("the thickness of the plate that it is welded to is not written")
+	}
+	if m.wrong != "" {
+		l.why(m.wrong)
 	}
 	for _, answer := range []string{"effective", "modulus", "shear", "inertia", "slender"} {
 		l.look(w, w.Scope.Gives[answer])
@@ -162,20 +177,15 @@ func greatest(w *method.Working, gives string) float64 {
 }
 
 // fit puts the bar on the plating that the sheet lets count; false where that is not shown.
-func (m *held) fit(w *method.Working, l *lacks) bool {
+func (m *held) fit(w *method.Working) bool {
 	thick, written := m.Record.Attached.Get()
 	breadth := unit.MM(greatest(w, "effective"))
-	if !written {
-		l.miss(m.key("attached_mm"))
-		l.why("the thickness of the plate that it is welded to is not written")
-		return false
-	}
-	if thick > 0 && breadth <= 0 {
+	if !written || thick > 0 && breadth <= 0 {
 		return false
 	}
 	f, err := m.bar.with(thick, breadth)
 	if err != nil {
-		l.why(err.Error())
+		m.wrong = err.Error()
 		return false
 	}
 	m.Bar, m.Fitted, m.Effective = f.section, f.props, breadth

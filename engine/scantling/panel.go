@@ -51,8 +51,11 @@ func (r *rule) panel(rec *record.Panel, derived, keep bool) judged {
 		return p
 	}
 	p.judge(w, of, noMetal)
-	if keep {
+	switch {
+	case keep:
 		p.Working, p.rests = w, t.places()
+	case p.Why != "" && w.Again(t) == nil: // now with the sentences
+		p.reasons(w, of, noMetal)
 	}
 	if p.Standing != finding.NotShown && len(p.missing) == 0 {
 		r.memo[string(r.key)] = p

@@ -24,6 +24,8 @@ type Result struct {
 	Fittings    []Fitting
 	Collision   *Collision // nil where nothing is on record for it
 	Renewals    []Renewal  // of each panel
+	WhatIfs     []WhatIf   // of each zone
+	Headrooms   []Headroom // speed and loaded mass by each rule
 	Zones       []Zone     // the worst panel of each zone by each sheet
 	Checks      []finding.Check
 	Findings    []finding.Finding // doubts of range and of kind; shortfalls and gaps come from the checks

@@ -67,11 +67,11 @@ func (r *rule) work(scope string, from method.Given) (*method.Working, error) {
 	return r.sheet.Evaluate(scope, from, r.craft)
 }
 
-// turn reckons a scope in the one working that is kept for it; the next turn overwrites it.
+// turn reckons a scope in the one working that is kept for it, without its sentences; the next turn overwrites it.
 func (r *rule) turn(scope string, from method.Given) (*method.Working, error) {
 	w := r.turned[scope]
 	if w != nil {
-		return w, w.Again(from)
+		return w, w.Turn(from)
 	}
 	w, err := r.work(scope, from)
 	if err == nil {
@@ -93,7 +93,7 @@ func (r *rule) apart() *rule {
 func (r *rule) again() error {
 	clear(r.memo)
 	clear(r.kept)
-	return r.craft.Again(r.tray("craft", r.given()))
+	return r.craft.Turn(r.tray("craft", r.given()))
 }
 
 func (r *rule) public(governs bool) Rule {

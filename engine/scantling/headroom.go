@@ -1,0 +1,113 @@
+package scantling
+
+import (
+	"math"
+
+	"hullfile/engine/record"
+	"hullfile/engine/unit"
+)
+
+// dial is a value of the boat that is turned.
+type dial struct {
+	of, sign string
+	now      float64
+	step     float64
+	first    float64 // least value tried
+	last     float64 // greatest
+	set      func(*record.Boat, float64)
+}
+
+// dials are speed and loaded mass, in steps of half a knot and of about a hundredth of the mass. Draught, trim and waterline
+// stay as they are on record.
+func dials(b *record.Boat) []dial {
+	var out []dial
+	if b.Speed.Set {
+		now := float64(b.Speed.V)
+		out = append(out, dial{"speed", "kn", now, 0.5, 4, math.Max(60, math.Ceil(1.5*now)), func(b *record.Boat, v float64) { b.Speed.V = unit.Knot(v) }})
+	}
+	if b.LoadedMass.Set {
+		now := float64(b.LoadedMass.V)
+		step := math.Max(10, math.Round(now/1000)*10)
+		out = append(out, dial{"loaded mass", "kg", now, step, math.Max(step, math.Floor(now/2/step)*step), math.Ceil(2.5*now/step) * step, func(b *record.Boat, v float64) { b.LoadedMass.V = unit.KG(v) }})
+	}
+	return out
+}
+
+// headrooms asks each rule how far each dial may be turned.
+func (j *judge) headrooms(out *Result) {
+	for i, r := range j.rules {
+		if r.craft == nil {
+			continue
+		}
+		apart := r.apart()
+		all := j.layAll(apart, i, out)
+		for _, d := range dials(&j.hull.Boat) {
+			h := apart.headroom(d, all)
+			h.Rule = i
+			out.Headrooms = append(out.Headrooms, h)
+			d.set(apart.boat, d.now)
+		}
+	}
+}
+
+// headroom finds the greatest value on the dial at which nothing that is laid is short. What has the least room today is asked
+// first at the highest value that is still open; where it is short there, halving finds how far it goes, and that becomes
+// the highest for all that follow. At the end all are asked once more at the value found, because not everything grows
+// with speed or mass; where one is short there, the search goes on below.
+func (r *rule) headroom(d dial, all []laid) Headroom {
+	h := Headroom{Of: d.of, Unit: d.sign, Now: d.now, Counts: len(all)}
+	if len(all) == 0 {
+		h.Why = "nothing is shown by this sheet"
+		return h
+	}
+	h.Shown = true
+	top := int(math.Round((d.last - d.first) / d.step))
+	at := top
+	for again := true; again && at >= 0; {
+		again = false
+		r.turnTo(d, at)
+		for i := range all {
+			if r.holds(&all[i]) {
+				continue
+			}
+			h.Limits = all[i].subject
+			at, again = r.below(d, &all[i], at), true
+			if at < 0 {
+				break
+			}
+			r.turnTo(d, at)
+		}
+	}
+	if at < 0 {
+		h.Never = true
+		return h
+	}
+	h.Most, h.Ends = d.first+float64(at)*d.step, at == top
+	return h
+}
+
+func (r *rule) turnTo(d dial, at int) {
+	d.set(r.boat, d.first+float64(at)*d.step)
+	_ = r.again() // the same sheet with the same units took the boat before
+}
+
+func (r *rule) holds(l *laid) bool {
+	margin, ok := r.room(l)
+	return !ok || margin >= 1
+}
+
+// below finds by halving the highest step below one that is short at which a panel or member is met; -1 where there is
+// none.
+func (r *rule) below(d dial, l *laid, short int) int {
+	low, high := -1, short
+	for high-low > 1 {
+		mid := (low + high) / 2
+		r.turnTo(d, mid)
+		if r.holds(l) {
+			low = mid
+		} else {
+			high = mid
+		}
+	}
+	return low
+}

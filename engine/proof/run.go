@@ -3,9 +3,12 @@ package proof
 import (
 	"fmt"
 	"io/fs"
+	"slices"
+	"sync"
 
 	"hullfile/engine/material"
 	"hullfile/engine/method"
+	"hullfile/engine/requirement"
 	"hullfile/engine/unit"
 )
 
@@ -17,7 +20,8 @@ func Run(files fs.FS, lib *method.Library, alloys *material.Table) (Sheet, error
 	if err != nil {
 		return Sheet{}, err
 	}
-	r := &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{}}
+	r := &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{},
+		lists: sync.OnceValues(func() (*requirement.Catalog, error) { return requirement.Load(files, nil) })}
 	var out Sheet
 	for _, s := range sets {
 		for i := range s.Cases {
@@ -33,6 +37,7 @@ type runner struct {
 	lib     *method.Library
 	alloys  *material.Table
 	touched map[*method.Formula]*touch
+	lists   loadLists
 }
 
 // touch is which sets used a formula in a case that passed.
@@ -88,6 +93,9 @@ func (r *runner) reckon(s *set, c *row) (outcome, error) {
 	}
 	if planingSymbols[c.Function] != "" {
 		return r.balanced(c)
+	}
+	if slices.Contains(listFunctions, c.Function) {
+		return r.ofList(c)
 	}
 	return ofFunction(c)
 }

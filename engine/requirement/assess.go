@@ -43,7 +43,26 @@ func (c *Catalog) Assess(in Input) Result {
 	a.open()
 	a.accepted()
 	a.judge()
+	a.sorts()
 	return a.out
+}
+
+// sorts gathers what tests there were, and what statements are signed: that is what statements are drafted from.
+func (a *assessor) sorts() {
+	if len(a.out.Lists) == 0 {
+		return
+	}
+	for _, name := range a.catalog.Words() {
+		w := a.catalog.words[name]
+		switch w.How.V {
+		case "test":
+			if ans := a.word(w); len(ans.Shown) > 0 {
+				a.out.Tests = append(a.out.Tests, ans)
+			}
+		case "statement":
+			a.out.Statements = append(a.out.Statements, a.word(w))
+		}
+	}
 }
 
 // unknown tells of a list that was chosen and is not at hand. Reading refuses it before; a record made elsewhere may have it.

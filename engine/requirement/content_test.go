@@ -4,7 +4,6 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
-	"io/fs"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -76,44 +75,49 @@ func TestEveryRuleAnswersOrIsSaidNotTo(t *testing.T) {
 
 var ruleForm = regexp.MustCompile(`^[a-z0-9]+(-[a-z0-9]+)+$`)
 
-// rulesOfTheEngine gathers every text of the trades that has the form of a rule, with a file that has it.
+// rulesOfTheEngine gathers every text that has the form of a rule, with its file, from the packages that an assessment of
+// a hull calls, however far down. A trade that nothing calls yet answers nothing.
 func rulesOfTheEngine(t *testing.T) map[string]string {
 	t.Helper()
 	out := map[string]string{}
-	err := filepath.WalkDir("..", func(name string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() {
-			if d != nil && slices.Contains([]string{"method", "record", "testdata", "unit", "material", "proof"}, d.Name()) {
-				return fs.SkipDir
-			}
-			return err
-		}
-		if !strings.HasSuffix(name, ".go") || strings.HasSuffix(name, "_test.go") {
-			return nil
-		}
-		file, err := parser.ParseFile(token.NewFileSet(), name, nil, 0)
+	seen := map[string]bool{"method": true, "record": true, "unit": true, "material": true, "proof": true}
+	var walk func(dir string)
+	walk = func(dir string) {
+		names, err := filepath.Glob(filepath.Join("..", dir, "*.go"))
 		if err != nil {
-			return err
+			t.Fatal(err)
 		}
-		ast.Inspect(file, func(n ast.Node) bool {
-			if _, imports := n.(*ast.ImportSpec); imports {
-				return false
+		for _, name := range names {
+			if strings.HasSuffix(name, "_test.go") {
+				continue
 			}
-			if _, tag := n.(*ast.Field); tag {
-				return false
+			file, err := parser.ParseFile(token.NewFileSet(), name, nil, 0)
+			if err != nil {
+				t.Fatal(err)
 			}
-			if lit, ok := n.(*ast.BasicLit); ok && lit.Kind == token.STRING {
-				if text := strings.Trim(lit.Value, "`\""); ruleForm.MatchString(text) {
-					out[text] = name
+			ast.Inspect(file, func(n ast.Node) bool { return gather(n, name, out) })
+			for _, imported := range file.Imports {
+				if below, ours := strings.CutPrefix(strings.Trim(imported.Path.Value, `"`), "hullfile/engine/"); ours && !seen[below] {
+					seen[below] = true
+					walk(below)
 				}
 			}
-			return true
-		})
-		return nil
-	})
-	if err != nil {
-		t.Fatal(err)
+		}
 	}
+	walk(".")
 	return out
+}
+
+func gather(n ast.Node, name string, out map[string]string) bool {
+	switch n := n.(type) {
+	case *ast.ImportSpec, *ast.Field:
+		return false
+	case *ast.BasicLit:
+		if text := strings.Trim(n.Value, "`\""); n.Kind == token.STRING && ruleForm.MatchString(text) {
+			out[text] = name
+		}
+	}
+	return true
 }
 
 // TestBlocksAreThoseOfTheRecord holds the order of what items block to the words that a record may use.

@@ -118,8 +118,8 @@ func (a *assessor) accepted() {
 	for i := range a.in.Hull.Accepted {
 		acc := &a.in.Hull.Accepted[i]
 		f := finding.Finding{Kind: finding.Contradiction, Rule: ruleAccepted, Subject: "list " + acc.List.V, Places: []finding.Place{acc.Item.At}}
-		list := a.find(acc.List.V)
-		if list == nil || !list.Applies {
+		list, ok := a.out.Find(acc.List.V)
+		if !ok || !list.Applies {
 			f.Says, f.Settle = fmt.Sprintf("item %s of the list %s was accepted, and this hull need not answer that list", acc.Item.V, acc.List.V), "take the entry out, or add the list"
 			a.out.Findings = append(a.out.Findings, f)
 			continue
@@ -140,18 +140,9 @@ func (a *assessor) accepted() {
 	}
 }
 
-func (a *assessor) find(name string) *List {
-	for i := range a.out.Lists {
-		if a.out.Lists[i].Record.Name == name {
-			return &a.out.Lists[i]
-		}
-	}
-	return nil
-}
-
 // routes gathers the rows of the table of modules that hold, and those of which it is not known.
 func (a *assessor) routes(l *list) {
-	if shown := a.find(l.Name); shown == nil || !shown.Applies {
+	if shown, ok := a.out.Find(l.Name); !ok || !shown.Applies {
 		return
 	}
 	for i := range l.Routes {
@@ -165,6 +156,6 @@ func (a *assessor) routes(l *list) {
 			basis = finding.Basis(l.Basis.V)
 		}
 		a.out.Routes = append(a.out.Routes, Route{List: l.List, Record: r, Basis: basis, Known: h.Known, Facts: h.Seen, Lacks: h.Lacks,
-			Chosen: slices.Contains(r.Modules.V, a.in.Hull.Conformity.Module.V)})
+			Chosen: slices.Contains(r.Modules.V, a.in.Hull.Conformity.Module.V), Module: a.in.Hull.Conformity.Module.V})
 	}
 }

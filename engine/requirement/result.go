@@ -13,6 +13,29 @@ type Result struct {
 	Routes   []Route // rows of tables of modules, those that hold
 	Checks   []finding.Check
 	Findings []finding.Finding
+
+	Tests      []Answer // every word of evidence that is a test and has something on record, in order of the word
+	Statements []Answer // every word of evidence that is a signed statement
+}
+
+// Statement finds a signed statement by its word.
+func (r *Result) Statement(word string) (Answer, bool) {
+	for _, a := range r.Statements {
+		if a.Word.ID == word {
+			return a, true
+		}
+	}
+	return Answer{}, false
+}
+
+// Find gives the list of a name that this hull must answer.
+func (r *Result) Find(name string) (*List, bool) {
+	for i := range r.Lists {
+		if r.Lists[i].Record.Name == name {
+			return &r.Lists[i], true
+		}
+	}
+	return nil, false
 }
 
 // List is one list.
@@ -96,5 +119,6 @@ type Route struct {
 	Known  bool
 	Facts  []*method.Shown
 	Lacks  []string
-	Chosen bool // the record chose one of its modules
+	Chosen bool   // the record chose one of its modules
+	Module string // the module that the record chose
 }

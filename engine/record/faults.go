@@ -19,14 +19,17 @@ type faults struct {
 
 // add keeps a fault, with what is wrong and the value in it.
 func (fs *faults) add(at finding.Place, key, hint, says string, values ...any) {
+	fs.keep(finding.Fault{Place: at, Key: key, Says: fmt.Sprintf(says, values...), Hint: hint})
+}
+
+func (fs *faults) keep(f finding.Fault) {
 	if fs.count == nil {
 		fs.count = map[string]int{}
 	}
-	fs.count[at.File]++
-	if fs.count[at.File] > mostFaults {
-		return
+	fs.count[f.Place.File]++
+	if fs.count[f.Place.File] <= mostFaults {
+		fs.all = append(fs.all, f)
 	}
-	fs.all = append(fs.all, finding.Fault{Place: at, Key: key, Says: fmt.Sprintf(says, values...), Hint: hint})
 }
 
 // full reports whether a file has so many faults already that further hints are not worth working out.

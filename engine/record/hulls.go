@@ -52,20 +52,31 @@ func (r *reading) circle(name string) {
 	}
 }
 
-// readHulls reads every hull and lays it over its design.
+// readHulls reads every hull and lays it over its design, several at a time.
 func (r *reading) readHulls() {
 	seen := map[string]string{}
 	dirs := r.recordDirs(hullsDir, hullFile)
 	for _, name := range dirs {
-		dir := path.Join(hullsDir, name)
 		if other, twice := seen[strings.ToLower(name)]; twice {
-			r.faults.add(placeAt(dir), "", "give one of the two hulls another number", "the number differs from that of hulls/%s only in letter case", other)
+			r.faults.add(placeAt(path.Join(hullsDir, name)), "", "give one of the two hulls another number", "the number differs from that of hulls/%s only in letter case", other)
 		}
 		seen[strings.ToLower(name)] = name
-		l := r.record(dir, hullFile, "hull")
-		r.numbered(name, dirs, l)
-		r.lay(name, dir, l)
 	}
+	read := make([]*reading, len(dirs))
+	together(len(dirs), func(i int) {
+		read[i] = r.alone()
+		read[i].hull(dirs[i], dirs)
+	})
+	for _, one := range read {
+		r.join(one)
+	}
+}
+
+func (r *reading) hull(name string, dirs []string) {
+	dir := path.Join(hullsDir, name)
+	l := r.record(dir, hullFile, "hull")
+	r.numbered(name, dirs, l)
+	r.lay(name, dir, l)
 }
 
 // numbered holds the number key of a hull against its folder.

@@ -214,11 +214,9 @@ func (r *reading) yard() *Yard {
 	if r.procedures != nil {
 		fill(proceduresTable, r.procedures, reflect.ValueOf(&y.Welding).Elem())
 	}
-	for _, l := range r.hulls {
-		h := &Hull{Number: l.number, Folder: l.folder, Over: l.over, Absent: l.absent}
-		fill(hullTable, l.root, reflect.ValueOf(&h.HullFile).Elem())
-		h.Design = h.HullFile.Design
-		y.Hulls = append(y.Hulls, h)
+	y.Hulls = make([]*Hull, len(r.hulls))
+	together(len(r.hulls), func(i int) { y.Hulls[i] = r.hulls[i].filled() })
+	for _, h := range y.Hulls {
 		apart(y, h)
 	}
 	for _, name := range r.names["design"] {
@@ -227,6 +225,13 @@ func (r *reading) yard() *Yard {
 		y.Designs = append(y.Designs, DesignName{Name: name, BasedOn: on, At: l.root.key})
 	}
 	return y
+}
+
+func (l *laid) filled() *Hull {
+	h := &Hull{Number: l.number, Folder: l.folder, Over: l.over, Absent: l.absent}
+	fill(hullTable, l.root, reflect.ValueOf(&h.HullFile).Elem())
+	h.Design = h.HullFile.Design
+	return h
 }
 
 // AsFaults gives the faults in an error of Read; ok is false for an error of another kind.

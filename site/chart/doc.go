@@ -26,6 +26,8 @@
 //	chart.Centres(result, boat)                items, light, loaded and weighed centres along the boat
 //	chart.Weighing(weighing)                   points, readings and the resulting centre
 //	chart.Sensitivity(result)                  what moves the mass and the centre most
+//	chart.Section(key, name, sound, softened)  a stiffener on its plating, with neutral axis and softened strips
+//	chart.FrameRing(key, name, ring, result)   the ring of a frame with its bending moments
 //	chart.BodyPlan(lines)                      the sections, aft to the left and forward to the right
 //	chart.Arrangement(lines, frames)           the hull from the side and from above, with water and centres
 //	chart.SeamMap(lines, seams)                the skin unrolled with the seams on it

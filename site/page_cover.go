@@ -39,6 +39,7 @@ type CoverPage struct {
 	More        int // findings that the cover does not list
 	AllFindings Link
 	Issue       []Fact
+	Issues      []IssueRow
 	HowToCheck  Link
 	Root        string
 	About       template.HTML
@@ -83,7 +84,7 @@ func (l *leaf) coverPage() (CoverPage, error) {
 		Documents: l.discipline(documentsPath, d.Documents.Checks), Papers: l.documentsSays(),
 		AllFindings: Link{Href: l.to(findingsPath, "")}, HowToCheck: Link{Href: l.to(documentsPath, "hashes")},
 		Root: l.root, About: l.press.notes["about"], Caution: l.press.notes["cautions"],
-		Issue: onlyWritten(l.fields(&h.Issue)),
+		Issue: onlyWritten(l.fields(&h.Issue)), Issues: l.issueRows(),
 	}
 	for i, f := range l.findings {
 		if f.Kind == finding.Doubt {

@@ -25,6 +25,7 @@ func Assess(y *record.Yard, h *record.Hull, papers *document.Result) Result {
 	r.Checks = append(r.Checks, signedSheets(h, papers)...)
 	r.Findings = append(r.Findings, sameHIN(y, h)...)
 	r.Findings = append(r.Findings, stateAgrees(h)...)
+	r.Findings = append(r.Findings, issueOrder(h)...)
 	r.Findings = append(r.Findings, afterIssue(h)...)
 	r.Findings = append(r.Findings, outOfOrder(h)...)
 	r.Findings = append(r.Findings, outOfRole(&y.Builder, h)...)

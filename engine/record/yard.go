@@ -220,6 +220,8 @@ type Issue struct {
 	Date   Val[Date]   `toml:"date" doc:"day of the issue; every date in the file comes from the records"`
 	Reason Val[string] `toml:"reason" doc:"why this issue was made"`
 	By     Val[string] `toml:"by" ref:"person" doc:"who issued it"`
+
+	Earlier []PastIssue `toml:"earlier" rows:"yes" doc:"issues before this one, the first one first"`
 }
 
 // Note is a text in Markdown that the yard wants on a page.

@@ -100,9 +100,13 @@ func (b *bar) given() method.GivenMap {
 	if !b.open() {
 		flange, thick = 0, 0
 	}
+	free := flange // on one side of the web
+	if s.Kind == section.Tee {
+		free = flange / 2
+	}
 	return method.GivenMap{
 		"section.web_height_mm": put(height), "section.web_thickness_mm": put(web),
-		"section.flange_breadth_mm": put(flange), "section.flange_thickness_mm": put(thick),
+		"section.flange_breadth_mm": put(flange), "section.flange_thickness_mm": put(thick), "section.outstand_mm": put(free),
 	}
 }
 

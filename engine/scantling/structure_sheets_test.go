@@ -82,7 +82,7 @@ func unitOf(sc *method.Scope, symbol string) string {
 func TestStructureSheetsAskForWhatIsThere(t *testing.T) {
 	lib := allSheets(t)
 	reckoned := []string{"bracket.moment", "bracket.force", "renewal.needed_mm", "renewal.gauged_mm", "collision.depth_m",
-		"section.web_height_mm", "section.web_thickness_mm", "section.flange_breadth_mm", "section.flange_thickness_mm", "section.modulus_cm3",
+		"section.web_height_mm", "section.web_thickness_mm", "section.flange_breadth_mm", "section.flange_thickness_mm", "section.outstand_mm", "section.modulus_cm3",
 		"alloy.welded.yield_n_mm2", "alloy.welded.tensile_n_mm2", "alloy.parent.yield_n_mm2", "alloy.parent.tensile_n_mm2",
 		"alloy.welded.factor_f1", "alloy.parent.factor_f1", "alloy.elastic_kn_mm2", "alloy.filler"}
 	seen := 0

@@ -46,6 +46,8 @@ var floors = map[string][]string{
 	"engine/endurance":    {},
 	"engine/fleet":        {},
 	"engine/fatigue":      {},
+	"engine/section":      {"engine/finding", "engine/unit"},
+	"engine/beam":         {"engine/section", "engine/unit"},
 	"engine/record":       {"engine/finding", "engine/unit"},
 	"engine/method":       {"engine/finding", "engine/unit"},
 	"engine/material":     {"engine/finding", "engine/unit", "engine/method"},

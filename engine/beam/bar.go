@@ -38,9 +38,9 @@ func (m Model) prepare(b Member) bar {
 	if b.GA > 0 {
 		phi = 12 * b.EI / (b.GA * p.length * p.length)
 	}
-	near := b.EI / (p.length * (1 + phi)) * (4 + phi)
-	far := b.EI / (p.length * (1 + phi)) * (2 - phi)
-	single := near - far*far/near // one end pinned
+	near := float64(b.EI / (p.length * (1 + phi)) * (4 + phi))
+	far := float64(b.EI / (p.length * (1 + phi)) * (2 - phi))
+	single := near - float64(far*far)/near // one end pinned
 	switch {
 	case b.PinFrom && b.PinTo:
 	case b.PinFrom:
@@ -70,7 +70,7 @@ func (p *bar) take(l Load) {
 		across := l.Across[0] + float64(part*(l.Across[1]-l.Across[0]))
 		along := l.Along[0] + float64(part*(l.Along[1]-l.Along[0]))
 		weight := gaussWeights[k] * half
-		p.force(middle+float64(half*at), across*weight, along*weight)
+		p.force(middle+float64(half*at), float64(across*weight), float64(along*weight))
 	}
 }
 
@@ -84,8 +84,8 @@ var (
 func (p *bar) force(a, across, along float64) {
 	L, b := p.length, p.length-a
 	turn := across * a * b / (6 * p.EI * L)
-	p.free[0] += turn * (L + b)
-	p.free[1] -= turn * (L + a)
+	p.free[0] += float64(turn * (L + b))
+	p.free[1] -= float64(turn * (L + a))
 	p.held[0] -= across * b / L
 	p.held[1] -= across * a / L
 	p.heldAlong[0] -= along * b / L
@@ -135,7 +135,7 @@ func (p *bar) ends(d [6]float64) [6]float64 {
 		moment[r] = float64(p.turning[r][0]*turn[0]) + float64(p.turning[r][1]*turn[1])
 	}
 	shear := (moment[0] + moment[1]) / p.length
-	along := p.stretch * (d[3] - d[0])
+	along := float64(p.stretch * (d[3] - d[0]))
 	return [6]float64{
 		p.heldAlong[0] - along, p.held[0] + shear, moment[0],
 		p.heldAlong[1] + along, p.held[1] - shear, moment[1],

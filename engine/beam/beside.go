@@ -110,7 +110,7 @@ func (s Solution) along(chain []int, distance float64, start bool, step float64)
 // any handbook of beams, recalled.
 func (b *Beside) single(l, q1, q2, ei float64) {
 	b.Span, b.Load = l, (q1+q2)/2
-	b.Fixed = l * l / 60 * math.Max(math.Abs(3*q1+2*q2), math.Abs(2*q1+3*q2))
+	b.Fixed = l * l / 60 * math.Max(math.Abs(float64(3*q1)+2*q2), math.Abs(2*q1+float64(3*q2)))
 	r := l * (2*q1 + q2) / 6
 	for _, x := range roots(-(q2-q1)/(2*l), -q1, r) {
 		if x > 0 && x < l {

@@ -87,7 +87,7 @@ func (b Bar) within(from, to float64, e *Extremes) {
 	e.shearAt(Spot{to, v1})
 	e.momentAt(Spot{from, b.moment(from)})
 	e.momentAt(Spot{to, b.moment(to)})
-	second, first := 2*(v0-2*vm+v1), 4*vm-3*v0-v1 // shear = v0 + first t + second t², t from 0 to 1
+	second, first := 2*(v0-2*vm+v1), 4*vm-float64(3*v0)-v1 // shear = v0 + first t + second t², t from 0 to 1
 	if second != 0 {
 		if t := -first / (2 * second); t > 0 && t < 1 {
 			x := from + float64(t*(to-from))

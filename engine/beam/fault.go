@@ -88,7 +88,7 @@ func (m Model) memberFaults(i int, fs *Faults) {
 			fs.add(name, "load %d is no number", k+1)
 			continue
 		}
-		slack := 1e-9 * length
+		slack := float64(1e-9 * length)
 		if l.From < -slack || l.To > length+slack || l.From > l.To || (!l.Point && l.From == l.To) {
 			fs.add(name, "load %d lies from %v to %v m, the member from 0 to %.6g m", k+1, l.From, l.To, length)
 		}

@@ -12,7 +12,7 @@ func (g *grid) press(bay int) {
 		}
 		from, to := g.mean(bay, low), g.mean(bay, j)
 		width := to - from
-		g.total += g.Pressure * length * width
+		g.total += float64(g.Pressure * length * width)
 		along := shares(g.Pressure, length, width)
 		across := shares(g.Pressure, width, length)
 		g.onLine(low, bay, along, length)
@@ -77,7 +77,7 @@ func (g *grid) onStation(station, low, high int, all []share, width float64) {
 	from, to := g.offset(station, low), g.offset(station, high)
 	edge := to - from
 	for _, s := range all {
-		g.spread(station, from+s.from*edge, from+s.to*edge, s.first*width/edge, s.last*width/edge)
+		g.spread(station, from+float64(s.from*edge), from+float64(s.to*edge), s.first*width/edge, s.last*width/edge)
 	}
 }
 

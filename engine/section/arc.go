@@ -46,9 +46,9 @@ func sectorOf(p Part, a, f float64) Part {
 	reach := 2.0 / 3 * math.Sin(a) / a * (math.Pow(outer, 3) - math.Pow(inner, 3)) / (float64(outer*outer) - float64(inner*inner))
 	fourth := (math.Pow(outer, 4) - math.Pow(inner, 4)) / 4
 	turn := math.Sin(2*a) * math.Cos(2*f) / 2
-	y, z := reach*math.Cos(f), reach*math.Sin(f)
+	y, z := float64(reach*math.Cos(f)), float64(reach*math.Sin(f))
 	return Part{
 		Name: p.Name, Role: p.Role, Form: Lump, Y: p.Y + y, Z: p.Z + z, Metal: area, Factor: p.Factor,
-		OwnI: fourth*(a-turn) - float64(area*z*z), OwnUp: fourth*(a+turn) - float64(area*y*y),
+		OwnI: float64(fourth*(a-turn)) - float64(area*z*z), OwnUp: float64(fourth*(a+turn)) - float64(area*y*y),
 	}
 }

@@ -16,8 +16,8 @@ import (
 func (s Shape) bulb() ([]Part, []string) {
 	h, t := float64(s.Height), float64(s.Web)
 	if s.Area > 0 {
-		metal := float64(s.Area) - h*t
-		z := (float64(s.Area)*float64(s.Centroid) - h*t*h/2) / metal
+		metal := float64(s.Area) - float64(h*t)
+		z := (float64(float64(s.Area)*float64(s.Centroid)) - float64(h*t*h)/2) / metal
 		return []Part{slab("web", Web, 0, h/2, t, h), lump("bulb", (t+math.Sqrt(metal))/2, z, metal)}, []string{
 			"Area and centroid of the bulb flat are the maker's; the bulb is reckoned as a square of the area that they leave beside the web.",
 		}

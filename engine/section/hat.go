@@ -30,7 +30,7 @@ func (s Shape) footing(name string, side float64) Part {
 	rise, t := float64(s.Height-s.FlangeThickness), float64(s.FootThickness)
 	slope := float64(s.Flange-s.base()) / 2 / rise // of the web, to the right for each up
 	breadth := float64(s.Foot)
-	p := slab(name, Foot, side*(float64(s.base()/2)+breadth/2+slope*t/2), t/2, breadth, t)
+	p := slab(name, Foot, side*(float64(s.base()/2)+breadth/2+float64(slope*t)/2), t/2, breadth, t)
 	p.Lean = side * slope * t
 	return p
 }

@@ -108,7 +108,7 @@ func (p Part) reached(r Root, half float64) (stretch, bool) {
 	}
 	slope := math.Hypot(p.Height, p.Lean) / p.Height
 	st := stretch{math.Max(p.bottom(), r.Z-half/slope), math.Min(p.top(), r.Z+half/slope)}
-	middle := p.Y + p.Lean/p.Height*(math.Min(math.Max(r.Z, p.bottom()), p.top())-p.Z)
+	middle := p.Y + float64(p.Lean/p.Height*(math.Min(math.Max(r.Z, p.bottom()), p.top())-p.Z))
 	return st, st.to > st.from && outside(r.Y, middle-p.Breadth/2, middle+p.Breadth/2) <= half
 }
 
@@ -153,7 +153,7 @@ func (p Part) piece(st stretch) Part {
 		return p
 	}
 	slope := p.Lean / p.Height
-	p.Y, p.Z, p.Height, p.Lean = p.Y+slope*(middle-p.Z), middle, long, slope*long
+	p.Y, p.Z, p.Height, p.Lean = p.Y+float64(slope*(middle-p.Z)), middle, long, slope*long
 	return p
 }
 

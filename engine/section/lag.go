@@ -33,7 +33,7 @@ func Lag(spacing, length unit.MM, poisson unit.Ratio) (unit.MM, error) {
 	if x > 20 {
 		return unit.MM(math.Min(float64(spacing), 4*l/(math.Pi*(1+nu)*(3-nu)))), nil
 	}
-	under := (1 + nu) * ((3-nu)*math.Sinh(2*x) - (1+nu)*2*x)
+	under := (1 + nu) * (float64((3-nu)*math.Sinh(2*x)) - float64((1+nu)*2*x))
 	half := 4 * l / math.Pi * math.Pow(math.Sinh(x), 2) / under
 	return unit.MM(math.Min(float64(spacing), 2*half)), nil
 }

@@ -30,7 +30,7 @@ type sums struct{ area, plating, webs, y, z, level, upright, product float64 }
 func sumOf(parts []Part) sums {
 	var s sums
 	for _, p := range parts {
-		a := p.moments().area * p.Factor
+		a := float64(p.moments().area * p.Factor)
 		s.area += a
 		s.y += float64(a * p.Y)
 		s.z += float64(a * p.Z)
@@ -38,16 +38,16 @@ func sumOf(parts []Part) sums {
 		case Plating:
 			s.plating += a
 		case Web:
-			s.webs += shearing(p) * p.Factor
+			s.webs += float64(shearing(p) * p.Factor)
 		}
 	}
 	s.y, s.z = s.y/s.area, s.z/s.area
 	for _, p := range parts {
 		m := p.moments()
 		dy, dz := p.Y-s.y, p.Z-s.z
-		s.level += p.Factor * (m.level + float64(m.area*dz*dz))
-		s.upright += p.Factor * (m.upright + float64(m.area*dy*dy))
-		s.product += p.Factor * (m.product + float64(m.area*dy*dz))
+		s.level += float64(p.Factor * (m.level + float64(m.area*dz*dz)))
+		s.upright += float64(p.Factor * (m.upright + float64(m.area*dy*dy)))
+		s.product += float64(p.Factor * (m.product + float64(m.area*dy*dz)))
 	}
 	return s
 }

@@ -28,9 +28,9 @@ func (s Section) peak(neutral, inertia float64) float64 {
 func (s Section) level(z, neutral float64) (thickness, first float64) {
 	for _, p := range s.Parts {
 		area, centre := p.above(z)
-		first += p.Factor * float64(area*(centre-neutral))
+		first += float64(p.Factor * area * (centre - neutral))
 		if p.Role == Web && z >= p.bottom()-near && z <= p.top()+near {
-			thickness += p.Factor * p.cut(z)
+			thickness += float64(p.Factor * p.cut(z))
 		}
 	}
 	return thickness, math.Abs(first)
@@ -66,7 +66,7 @@ func ringAbove(p Part, z float64) (area, centre float64) {
 func segmentOf(r, c float64) (area, first float64) {
 	c = math.Min(math.Max(c, -r), r)
 	half := math.Sqrt(float64(r*r) - float64(c*c))
-	return float64(r*r)*math.Acos(c/r) - float64(c*half), 2.0 / 3 * half * half * half
+	return float64(float64(r*r)*math.Acos(c/r)) - float64(c*half), 2.0 / 3 * half * half * half
 }
 
 // cut is the level thickness of a part at a height, over which the shear flow is spread.
@@ -74,7 +74,7 @@ func (p Part) cut(z float64) float64 {
 	if p.Form == Ring {
 		c := z - p.Z
 		outer, inner := p.Diameter/2, p.Diameter/2-p.Wall
-		return 2 * (math.Sqrt(math.Max(0, outer*outer-c*c)) - math.Sqrt(math.Max(0, inner*inner-c*c)))
+		return 2 * (math.Sqrt(math.Max(0, float64(outer*outer)-float64(c*c))) - math.Sqrt(math.Max(0, float64(inner*inner)-float64(c*c))))
 	}
 	return p.Breadth
 }

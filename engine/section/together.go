@@ -52,7 +52,7 @@ func (s Shape) bulbFaults() Faults {
 	if s.Area <= web {
 		return f.unless(false, "area", "%v mm² is not above that of the web alone, %v mm²", s.Area, web)
 	}
-	z := (float64(s.Area)*float64(s.Centroid) - float64(web)*float64(s.Height)/2) / float64(s.Area-web)
+	z := (float64(float64(s.Area)*float64(s.Centroid)) - float64(float64(web)*float64(s.Height))/2) / float64(s.Area-web)
 	return f.unless(z > float64(s.Height)/2 && z < float64(s.Height), "centroid",
 		"%v mm puts the bulb at %.1f mm above the foot, which is not in the upper half of the bar", s.Centroid, z)
 }

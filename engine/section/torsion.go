@@ -27,10 +27,10 @@ func (s Section) torsion() float64 {
 			continue
 		}
 		if p.Form == Lump {
-			sum += 0.1406 * p.Metal * p.Metal // of a square, Saint-Venant; own value of the series
+			sum += float64(0.1406 * p.Metal * p.Metal) // of a square, Saint-Venant; own value of the series
 			continue
 		}
-		sum += p.run() * math.Pow(p.thick(), 3) / 3
+		sum += float64(p.run()*math.Pow(p.thick(), 3)) / 3
 	}
 	return sum
 }

@@ -4,7 +4,7 @@ import "hullfile/engine/hydrostatics"
 
 // draw adds the patches of a panel: to starboard and to port, or one across the centre line.
 func (b *builder) draw(l *laidPanel, c *cell, m *measure) {
-	p := Patch{ID: l.names[0], Zone: c.f.zone, On: c.f.name, Corners: m.corners, Flat: m.flat, Area: m.area}
+	p := Patch{ID: l.names[0], Plate: l.plate, Zone: c.f.zone, On: c.f.name, Corners: m.corners, Flat: m.flat, Area: m.area}
 	l.patches = append(l.patches, len(b.out.Patches))
 	b.out.Patches = append(b.out.Patches, p)
 	if c.across {

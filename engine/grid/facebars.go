@@ -121,7 +121,7 @@ func cutsOf(from, to float64, holds []float64) [][2]float64 {
 	var out [][2]float64
 	at := from
 	for _, h := range holds {
-		if h > at+near && h < to-near {
+		if h > at+2*near && h < to-2*near {
 			out = append(out, [2]float64{at, h})
 			at = h
 		}

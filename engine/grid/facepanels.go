@@ -69,7 +69,7 @@ func (b *builder) facePanel(f *face, c column, number int, only bool) {
 		rec.Head = record.Written(metres(f.top-low-(high-low)/3), at)
 	}
 	b.heights(&rec.Z, &rec.HullTop, middle.Z, f.x, at)
-	l := laidPanel{rec: rec, names: []string{name}}
+	l := laidPanel{rec: rec, names: []string{name}, plate: f.plateKey(p)}
 	for _, q := range c.poly {
 		m.corners = append(m.corners, f.vector(q))
 		m.flat = append(m.flat, [2]float64{q.Y, f.foot + (q.Z-f.foot)*f.slope()})
@@ -91,7 +91,7 @@ func (b *builder) facePanel(f *face, c column, number int, only bool) {
 
 // drawFace adds the patches of a panel of a face.
 func (b *builder) drawFace(f *face, l *laidPanel, m *measure, across bool) {
-	p := Patch{ID: l.names[0], Zone: f.zone, On: f.name, Corners: m.corners, Flat: m.flat, Area: m.area}
+	p := Patch{ID: l.names[0], Plate: l.plate, Zone: f.zone, On: f.name, Corners: m.corners, Flat: m.flat, Area: m.area}
 	l.patches = append(l.patches, len(b.out.Patches))
 	b.out.Patches = append(b.out.Patches, p)
 	if !across {
@@ -121,4 +121,12 @@ func (f *face) edgePlace(inner, outer float64, else_ finding.Place) finding.Plac
 		}
 	}
 	return else_
+}
+
+// plateKey names the plate of a face: by its plating, or a bulkhead by its own name.
+func (f *face) plateKey(p *record.Plating) string {
+	if f.plate != nil {
+		return f.name
+	}
+	return p.ID
 }

@@ -73,7 +73,7 @@ func (f *field) strakes(aft, fore stop) []*cell {
 	for _, r := range f.runs {
 		g := r.girth(mid, c.long())
 		switch {
-		case !r.covers(aft.x, fore.x) || r.side == "port" || r.side == "starboard":
+		case !f.through(r, aft.x, fore.x) || r.side == "port" || r.side == "starboard":
 		case f.central && g < near:
 			middle = bound{run: r}
 		case g > f.inner+near && g < edge-near:

@@ -49,15 +49,11 @@ func (b *builder) ranOut(f *field) {
 		}
 		for i := 1; i < len(f.stops); i++ {
 			p, q := f.stops[i-1], f.stops[i]
-			if !r.touches(p.x, q.x) || r.covers(p.x, q.x) {
-				continue
-			}
 			end := r.fore
 			if r.aft > p.x {
 				end = r.aft
 			}
-			on := f.course(end)
-			if g := r.girth(end, on.long()); g > f.outer(end)-0.06 || g < f.inner+0.06 {
+			if !r.touches(p.x, q.x) || r.covers(p.x, q.x) || f.runsOut(r, end) {
 				continue
 			}
 			b.say(doubt("stringer-ends", r.subject(), fmt.Sprintf("%s ends at x %.2f m, between %s and %s; the plate of that bay is taken as not held by it", r.words(), end, p.phrase(), q.phrase()),

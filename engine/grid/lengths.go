@@ -52,7 +52,7 @@ func (b *builder) beside(f *field, aft, fore stop) []*run {
 		within := g > f.inner-near && g < f.outer(mid)+near
 		inside := g > f.inner+near && g < f.outer(mid)-near
 		middle := f.central && g < near
-		if r.covers(aft.x, fore.x) && (inside || within && r.edgeBar() || middle) {
+		if f.through(r, aft.x, fore.x) && (inside || within && r.edgeBar() || middle) {
 			out = append(out, r)
 		}
 	}
@@ -68,7 +68,7 @@ func (f *field) heldFrom(r *run, i int) (fore stop, held bool) {
 		return stop{}, false
 	}
 	for k := i; k < len(f.stops); k++ {
-		if !r.covers(f.stops[i-1].x, f.stops[k].x) {
+		if !f.through(r, f.stops[i-1].x, f.stops[k].x) {
 			break
 		}
 		fore = f.stops[k]
@@ -104,12 +104,20 @@ func (b *builder) stretch(f *field, r *run, aft, fore stop, number int) {
 		p.one = r.side
 	}
 	p.spacing, p.tapers = b.carries(f, r, aft, fore)
-	p.path, p.flat = b.path(f, r, aft, fore)
+	p.path, p.flat = b.path(f, r, aft.noFarther(r), fore.noFarther(r))
 	if long(p.path) < 0.01 {
 		b.noSpan(p.name, r.at, long(p.path))
 		return
 	}
 	b.member(p)
+}
+
+// noFarther is a stop, or the end of a run that runs out before it.
+func (s stop) noFarther(r *run) stop {
+	if x := min(max(s.x, r.aft), r.fore); x < s.x-near || x > s.x+near {
+		return stop{name: s.name, x: x}
+	}
+	return s
 }
 
 func lineKind(f *field, r *run) string {
@@ -186,8 +194,11 @@ func (b *builder) nextTo(f *field, r *run, aft, fore stop, x float64) (in, out f
 	on := f.course(x)
 	g := r.girth(x, on.long())
 	in, out = f.inner, f.outer(x)
-	if f.central && r.kind != "support" {
-		in = -f.outer(x)
+	if f.central {
+		in = -g // its own like to port
+		if g < near {
+			in = -f.outer(x)
+		}
 	}
 	for _, o := range b.beside(f, aft, fore) {
 		if o == r || o.side == "port" || o.side == "starboard" || r.hard() && !o.hard() {

@@ -114,7 +114,7 @@ func (l *laidMember) takes(o *laidMember) bool {
 	l.lines = append(l.lines, o.lines...)
 	l.last = o.last
 	p.ID = fmt.Sprintf(l.piece.group, fmt.Sprintf("s %d-%d", l.piece.number, l.last))
-	p.Where.V += "; " + q.Where.V
+	p.Where.V = fmt.Sprintf("%s to %s", l.piece.where, o.piece.where) + o.piece.tapers
 	p.Count.V += q.Count.V
 	p.Span.V, p.Spacing.V, p.Curve.V = max(p.Span.V, q.Span.V), max(p.Spacing.V, q.Spacing.V), min(p.Curve.V, q.Curve.V)
 	if q.Z.Set && q.Z.V < p.Z.V {

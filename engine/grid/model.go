@@ -221,7 +221,7 @@ func (b *builder) alongGrillage(f *field, r *run, stops []stop, g *Grillage) {
 		aft, fore := stops[i-1], stops[i]
 		on, to := f.course(aft.x), f.course(fore.x)
 		p, q := r.girth(aft.x, on.long()), r.girth(fore.x, to.long())
-		if !r.covers(aft.x, fore.x) || p <= near || q <= near || p >= on.long()-near || q >= to.long()-near {
+		if !f.through(r, aft.x, fore.x) || p <= near || q <= near || p >= on.long()-near || q >= to.long()-near {
 			continue
 		}
 		width := b.halfWays(f, r, aft, fore, (aft.x+fore.x)/2)

@@ -12,7 +12,6 @@ type byHand struct {
 	id       string
 	at       finding.Place
 	replaces []string
-	said     bool // by replaces, and not only by its name
 }
 
 // stands reports whether it stands for a name of the grid.
@@ -23,11 +22,11 @@ func (b *builder) overridden() {
 	var panels, members []byHand
 	for i := range b.rec.Panels {
 		p := &b.rec.Panels[i]
-		panels = append(panels, byHand{p.ID, p.At, p.Replaces.V, p.Replaces.Set})
+		panels = append(panels, byHand{p.ID, p.At, p.Replaces.V})
 	}
 	for i := range b.rec.Members {
 		m := &b.rec.Members[i]
-		members = append(members, byHand{m.ID, m.At, m.Replaces.V, m.Replaces.Set})
+		members = append(members, byHand{m.ID, m.At, m.Replaces.V})
 	}
 	for i := range b.laid {
 		b.keepPanel(&b.laid[i], panels)
@@ -39,17 +38,18 @@ func (b *builder) overridden() {
 	b.unmatched("member", members)
 }
 
+// keepPanel takes out of a record what is listed by hand, side by side, and gives out the rest.
 func (b *builder) keepPanel(l *laidPanel, hands []byHand) {
-	each := l.rec.Count.V / len(l.names)
-	for k, name := range l.names {
-		owner := l.rec.ID
-		if h := b.replaced(name, l.rec.ID, hands); h != nil {
-			owner = h.id
-			l.rec.Count.V -= each
+	for _, k := range l.patches {
+		p := &b.out.Patches[k]
+		p.Panel = l.rec.ID
+		if h := b.replaced(p.ID, l.rec.ID, sideOf(p.Port), hands); h != nil {
+			p.Panel = h.id
+			l.rec.Count.V--
 		}
-		for i := k * len(l.patches) / len(l.names); i < (k+1)*len(l.patches)/len(l.names); i++ {
-			b.out.Patches[l.patches[i]].Panel = owner
-		}
+	}
+	if len(l.patches) == 0 && b.replaced(l.rec.ID, l.rec.ID, "", hands) != nil {
+		return
 	}
 	if l.rec.Count.V > 0 {
 		b.out.Panels = append(b.out.Panels, l.rec)
@@ -57,15 +57,12 @@ func (b *builder) keepPanel(l *laidPanel, hands []byHand) {
 }
 
 func (b *builder) keepMember(l *laidMember, hands []byHand) {
-	each := l.rec.Count.V / len(l.names)
-	for k, name := range l.names {
-		owner := l.rec.ID
-		if h := b.replaced(name, l.rec.ID, hands); h != nil {
-			owner = h.id
-			l.rec.Count.V -= each
-		}
-		for i := k * len(l.lines) / len(l.names); i < (k+1)*len(l.lines)/len(l.names); i++ {
-			b.out.Lines[l.lines[i]].Member = owner
+	for _, k := range l.lines {
+		line := &b.out.Lines[k]
+		line.Member = l.rec.ID
+		if h := b.replaced(line.ID, l.rec.ID, sideOf(line.Port), hands); h != nil {
+			line.Member = h.id
+			l.rec.Count.V--
 		}
 	}
 	if l.rec.Count.V > 0 {
@@ -73,11 +70,18 @@ func (b *builder) keepMember(l *laidMember, hands []byHand) {
 	}
 }
 
-// replaced finds what is listed by hand in place of a name, or of the group it is in.
-func (b *builder) replaced(name, group string, hands []byHand) *byHand {
+func sideOf(port bool) string {
+	if port {
+		return " port"
+	}
+	return " starboard"
+}
+
+// replaced finds what is listed by hand in place of a name, of the group it is in, or of the name on one side.
+func (b *builder) replaced(name, group, side string, hands []byHand) *byHand {
 	for i := range hands {
-		if h := &hands[i]; h.stands(name) || h.stands(group) {
-			b.out.Replaced = append(b.out.Replaced, Replaced{ID: name, By: h.id, Place: h.at})
+		if h := &hands[i]; h.stands(name) || h.stands(group) || h.stands(name+side) {
+			b.out.Replaced = append(b.out.Replaced, Replaced{ID: name + side, By: h.id, Place: h.at})
 			return h
 		}
 	}
@@ -87,20 +91,20 @@ func (b *builder) replaced(name, group string, hands []byHand) *byHand {
 // unmatched tells of names that are not in the grid.
 func (b *builder) unmatched(kind string, hands []byHand) {
 	known := map[string]bool{}
+	knows := func(group string, names []string) {
+		known[group] = true
+		for _, n := range names {
+			known[n], known[n+" port"], known[n+" starboard"] = true, true, true
+		}
+	}
 	for i := range b.laid {
 		if kind == "panel" {
-			known[b.laid[i].rec.ID] = true
-			for _, n := range b.laid[i].names {
-				known[n] = true
-			}
+			knows(b.laid[i].rec.ID, b.laid[i].names)
 		}
 	}
 	for i := range b.members {
 		if kind == "member" {
-			known[b.members[i].rec.ID] = true
-			for _, n := range b.members[i].names {
-				known[n] = true
-			}
+			knows(b.members[i].rec.ID, b.members[i].names)
 		}
 	}
 	for _, h := range hands {

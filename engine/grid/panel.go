@@ -3,6 +3,7 @@ package grid
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
@@ -14,10 +15,13 @@ type laidPanel struct {
 	rec     record.Panel
 	names   []string // of the panels it stands for
 	patches []int    // of Result.Patches
+	plate   string   // key of its plating
 	bay     string   // field and bay; panels of one bay may share a record
 	across  bool
 
-	first, last int // strakes
+	first, last  int // strakes
+	inner, outer string
+	notes        []string
 }
 
 // How alike two panels of one bay must be to share a record.
@@ -73,7 +77,6 @@ func (b *builder) panel(c *cell, m *measure, p *record.Plating, several bool) la
 	at, edge := c.place(p.At), c.edge(p.At)
 	rec := record.Panel{Entry: record.Entry{ID: name, At: p.At},
 		Zone:      record.Written(c.f.judged, p.Zone.At),
-		Where:     record.Written(b.where(c, m, several), at),
 		X:         record.Written(b.fromAftEnd((c.aft.x+c.fore.x)/2), at),
 		Short:     record.Written(mm(short), edge),
 		Long:      record.Written(mm(long), at),
@@ -90,7 +93,10 @@ func (b *builder) panel(c *cell, m *measure, p *record.Plating, several bool) la
 		rec.Deadrise = record.Written(degrees(m.deadrise), at)
 	}
 	b.heights(&rec.Z, &rec.HullTop, m.middle.Z, (c.aft.x+c.fore.x)/2, at)
-	return laidPanel{rec: rec, names: []string{name}, bay: c.f.name + " " + bay(c.aft, c.fore), across: c.across, first: c.strake, last: c.strake}
+	l := laidPanel{rec: rec, names: []string{name}, plate: p.ID, bay: c.f.name + " " + bay(c.aft, c.fore), across: c.across, first: c.strake, last: c.strake,
+		inner: c.inner.words(c.f), outer: c.outer.words(c.f), notes: m.notes(several)}
+	l.rec.Where = record.Written(l.where(), at)
+	return l
 }
 
 // heights writes the height above the waterline, and that of the hull's edge.
@@ -104,19 +110,28 @@ func (b *builder) heights(z, top *valM, at, x float64, place finding.Place) {
 	}
 }
 
-// where says in words where a panel is, and what was taken of it.
-func (b *builder) where(c *cell, m *measure, several bool) string {
-	says := c.f.name + ", " + bay(c.aft, c.fore) + ", " + c.inner.words(c.f) + " to " + c.outer.words(c.f)
-	if c.across {
-		says = c.f.name + ", " + bay(c.aft, c.fore) + ", across the centre line, to " + c.outer.words(c.f) + " on both sides"
+// where says in words where the panels of a record are, and what was taken of them.
+func (l *laidPanel) where() string {
+	says := l.bay + ", " + l.inner + " to " + l.outer
+	if l.first != l.last {
+		says = fmt.Sprintf("%s, strakes %d to %d, %s to %s", l.bay, l.first, l.last, l.inner, l.outer)
 	}
+	if l.across {
+		says = l.bay + ", across the centre line, to " + l.outer + " on both sides"
+	}
+	return strings.Join(append([]string{says}, l.notes...), "; ")
+}
+
+// notes says what was taken of a panel that is not plain.
+func (m *measure) notes(several bool) []string {
+	var out []string
 	if m.tapers {
-		says += fmt.Sprintf("; tapers from %.0f to %.0f mm, the greater breadth is taken", 1000*m.aft, 1000*m.fore)
+		out = append(out, fmt.Sprintf("tapers from %.0f to %.0f mm, the greater breadth is taken", 1000*m.aft, 1000*m.fore))
 	}
 	if several {
-		says += "; two plates meet inside it, the thinner is taken"
+		out = append(out, "two plates meet inside it, the thinner is taken")
 	}
-	return says
+	return out
 }
 
 // words names an edge of a strake.
@@ -171,7 +186,8 @@ func (l *laidPanel) takes(o *laidPanel, c *cell) bool {
 	l.patches = append(l.patches, o.patches...)
 	l.last = o.last
 	p.ID = fmt.Sprintf("%s strakes %d-%d", l.bay, l.first, l.last)
-	p.Where.V = p.Where.V + "; " + q.Where.V
+	l.outer, l.notes = o.outer, append(l.notes, o.notes...)
+	p.Where.V = l.where()
 	p.Count.V += q.Count.V
 	p.Short.V, p.Long.V = max(p.Short.V, q.Short.V), max(p.Long.V, q.Long.V)
 	if q.Z.Set && q.Z.V < p.Z.V {

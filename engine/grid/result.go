@@ -38,6 +38,7 @@ type Result struct {
 // Patch is one panel as a piece of plate. Its corners go round, from the aft end of its inner edge outwards.
 type Patch struct {
 	ID      string // its own name, "bottom frames 3-4 strake 2"
+	Plate   string // key of the plating it is cut from; of a bulkhead its name
 	Panel   string // the record that judges it: a group of equal ones, or the panel listed by hand that replaces it
 	Zone    string // bottom, chine flat, side, transom, deck, sole, bulkhead
 	On      string // which transom, deck, sole or bulkhead: "deck foredeck", "bulkhead 6"; the zone where there is one only

@@ -34,6 +34,22 @@ func (r *run) girth(x, long float64) float64 {
 // covers reports whether the run goes through from one stop to the next.
 func (r *run) covers(aft, fore float64) bool { return r.aft <= aft+near && r.fore >= fore-near }
 
+// through reports whether a run holds the plate of a bay: it goes through from stop to stop, or past the middle and then
+// runs out at an edge of the field.
+func (f *field) through(r *run, aft, fore float64) bool {
+	if r.covers(aft, fore) {
+		return true
+	}
+	mid := (aft + fore) / 2
+	return r.aft <= aft+near && r.fore > mid && f.runsOut(r, r.fore) || r.fore >= fore-near && r.aft < mid && f.runsOut(r, r.aft)
+}
+
+// runsOut reports whether a run lies at an edge of the field at one of its ends.
+func (f *field) runsOut(r *run, x float64) bool {
+	g := r.girth(x, f.course(x).long())
+	return g > f.outer(x)-2*near || g < f.inner+2*near && !f.central
+}
+
 // touches reports whether some of the run lies between two stops.
 func (r *run) touches(aft, fore float64) bool { return r.aft < fore-near && r.fore > aft+near }
 

@@ -131,7 +131,11 @@ func (b *builder) limbPiece(f *record.Frame, on *field, l limb, from, to float64
 		p.name += " " + on.one.ID
 	}
 	p.where = l.label + " " + f.ID + ", " + on.limbEnds(l, from, to, across)
-	if !only {
+	switch {
+	case only:
+	case len(l.breaks) == 1 && on.judged != "deck":
+		p.name += " " + on.limbEnds(l, from, to, across)
+	default:
 		p.name += [...]string{" inner part", " second part", " third part", " outer part"}[min(nth-1, 3)]
 	}
 	p.fixed = l.fixed || !only && l.kind != "deck beam"
@@ -154,7 +158,10 @@ func (b *builder) limbPiece(f *record.Frame, on *field, l limb, from, to float64
 func (f *field) limbEnds(l limb, from, to float64, across bool) string {
 	inner, outer := f.edgeWords(-1), f.edgeWords(1)
 	if from > l.from || l.kind == "bottom frame" && l.from > 0 {
-		inner = "girder or floor"
+		inner = "girder"
+		if from == l.from {
+			inner = "floor"
+		}
 		if l.kind == "deck beam" {
 			inner = "support"
 		}

@@ -11,7 +11,7 @@ import (
 // Slender is the elastic buckling stress of one part under compression along the stiffener.
 type Slender struct {
 	Part      string
-	Breadth   unit.MM // of the plate that may buckle: between webs, or from the web to a free edge
+	Breadth   unit.MM // of the plate that may buckle: between webs, or from the web to a free edge; of a pipe its mean radius
 	Thickness unit.MM
 	Free      bool     // one long edge is free
 	Elastic   unit.MPa // elastic buckling stress

@@ -9,7 +9,6 @@ import (
 	"hullfile/engine/identity"
 	"hullfile/engine/lines"
 	"hullfile/engine/record"
-	"hullfile/engine/scantling"
 	"hullfile/engine/weight"
 )
 
@@ -18,9 +17,9 @@ import (
 // reference are only read, so hulls may be assessed side by side.
 func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Dossier {
 	d := &Dossier{Builder: &y.Builder, Hull: h, Proofs: ref.Proofs}
-	d.Structure = scantling.Assess(scantling.Input{Yard: y, Hull: h, Library: ref.Library, Alloys: ref.Alloys})
 	d.Weight = weight.Assess(h, ref.Alloys, lines.Zones(h)...)
 	d.Lines = lines.Assess(h, d.Weight.Loaded)
+	d.structure(y, ref)
 	d.afloat(h, ref.Library)
 	d.Capacity = capacity.Assess(h, &y.Builder, ref.Library, &d.Weight, d.limitsAfloat())
 	d.Identity = identity.Assess(y, h)

@@ -8,6 +8,7 @@ import (
 	"hullfile/engine/detail"
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
+	"hullfile/engine/grid"
 	"hullfile/engine/identity"
 	"hullfile/engine/inspection"
 	"hullfile/engine/limits"
@@ -35,6 +36,7 @@ import (
 type Dossier struct {
 	Builder     *record.Builder
 	Hull        *record.Hull
+	Grid        grid.Result // panels and members laid out on the lines
 	Structure   scantling.Result
 	Weight      weight.Result
 	Lines       lines.Result

@@ -235,6 +235,7 @@ type Note struct {
 // Rules names the method sheets by which the boat is reckoned.
 type Rules struct {
 	Structure Val[string]     `toml:"structure" ref:"sheet" doc:"method sheet for the structure, by file name without .toml"`
+	FramesBy  Val[string]     `toml:"frames_by" oneof:"one span|grillage" doc:"whether frames are judged each as one span by the sheet, or among their neighbours by the model of the bottom; one span if not written"`
 	Also      Val[[]string]   `toml:"also" ref:"sheet" doc:"further method sheets for the structure that stand beside it as second opinions; they decide nothing"`
 	Service   Val[string]     `toml:"service" doc:"kind of service by the words of the sheets, e.g. patrol"`
 	Area      Val[string]     `toml:"service_area" doc:"restriction of service area by the words of the sheets, e.g. R3"`

@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/grid"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
@@ -28,11 +29,8 @@ type Input struct {
 	Hull    *record.Hull
 	Library *method.Library
 	Alloys  *material.Table
-	Panels  []record.Panel  // laid out from the grid; those listed by hand are taken from the hull
-	Members []record.Member // likewise
-
-	Sittings []Sitting // brackets at their places; nil where no grid tells them
-	Depth    unit.M    // of the hull, for a collision; nought where no lines tell it
+	Grid    *grid.Result // what is laid out on the lines beside what is listed by hand; nil without
+	Depth   unit.M       // of the hull, for a collision; nought where no lines tell it
 }
 
 // Assess judges the structure of a hull by its governing sheet, and by the others that the record names. A hull whose
@@ -79,7 +77,16 @@ type judge struct {
 }
 
 func newJudge(in *Input) *judge {
-	j := &judge{in: in, hull: in.Hull, bars: newBars(in.Hull)}
+	j := &judge{in: in, hull: in.Hull, bars: newBars(in.Hull), judgedAs: map[string]string{}}
+	if in.Grid == nil {
+		in.Grid = &grid.Result{}
+	}
+	for i := range in.Grid.Patches {
+		j.judgedAs[in.Grid.Patches[i].ID] = in.Grid.Patches[i].Panel
+	}
+	for i := range in.Grid.Lines {
+		j.judgedAs[in.Grid.Lines[i].ID] = in.Grid.Lines[i].Member
+	}
 	name, named := in.Hull.Rules.Structure.Get()
 	if !named {
 		name = usual
@@ -113,7 +120,7 @@ func (j *judge) governing() *rule { return j.rules[0] }
 // panels judges every panel: those listed by hand in the order of the record, then those of the grid. A hull without
 // panels is a gap, not a hull that is strong enough.
 func (j *judge) panels(out *Result) {
-	n := len(j.hull.Panels) + len(j.in.Panels)
+	n := len(j.hull.Panels) + len(j.in.Grid.Panels)
 	if n == 0 {
 		out.Checks = append(out.Checks, noPanels())
 		return
@@ -123,8 +130,8 @@ func (j *judge) panels(out *Result) {
 	for i := range j.hull.Panels {
 		j.onePanel(&j.hull.Panels[i], false, out)
 	}
-	for i := range j.in.Panels {
-		j.onePanel(&j.in.Panels[i], true, out)
+	for i := range j.in.Grid.Panels {
+		j.onePanel(&j.in.Grid.Panels[i], true, out)
 	}
 }
 
@@ -138,25 +145,31 @@ func (j *judge) onePanel(rec *record.Panel, derived bool, out *Result) {
 	out.Checks = append(out.Checks, p.check())
 }
 
-// members judges every member, those listed by hand first.
+// members judges every member, those listed by hand first, and then each among its neighbours.
 func (j *judge) members(out *Result) {
-	out.Members = make([]Member, 0, len(j.hull.Members)+len(j.in.Members))
+	n := len(j.hull.Members) + len(j.in.Grid.Members)
+	all := make([]held, 0, n)
 	for i := range j.hull.Members {
-		j.oneMember(&j.hull.Members[i], false, out)
+		all = append(all, j.oneMember(&j.hull.Members[i], false))
 	}
-	for i := range j.in.Members {
-		j.oneMember(&j.in.Members[i], true, out)
+	for i := range j.in.Grid.Members {
+		all = append(all, j.oneMember(&j.in.Grid.Members[i], true))
+	}
+	j.together(all, out)
+	out.Members = make([]Member, 0, n)
+	for i := range all {
+		out.Members = append(out.Members, all[i].Member)
+		out.Checks = append(out.Checks, all[i].check())
 	}
 }
 
-func (j *judge) oneMember(rec *record.Member, derived bool, out *Result) {
+func (j *judge) oneMember(rec *record.Member, derived bool) held {
 	m := j.governing().member(rec, j.bars, derived, true)
 	for i, r := range j.rules[1:] {
 		other := r.member(rec, j.bars, derived, false)
 		m.Opinions = append(m.Opinions, other.opinion(i+1, &m))
 	}
-	out.Members = append(out.Members, m.Member)
-	out.Checks = append(out.Checks, m.check())
+	return m
 }
 
 func noPanels() finding.Check {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"testing"
 
+	"hullfile/engine/grid"
 	"hullfile/engine/record"
 	"hullfile/engine/scantling"
 	"hullfile/engine/unit"
@@ -32,13 +33,13 @@ func wholeBoat() scantling.Input {
 	}
 	h.Joints = []record.Joint{{Procedure: put("P1", 5)}}
 	y.Welding.Procedures = []record.Procedure{{Entry: record.Entry{ID: "P1"}, Fillers: put([]string{"S Al 5183"}, 3)}}
-	in := scantling.Input{Yard: y, Hull: h}
+	in := scantling.Input{Yard: y, Hull: h, Grid: &grid.Result{}}
 	zones := []string{"bottom", "side", "deck", "transom"}
 	for i := range 260 {
 		p := side(fmt.Sprintf("p %d", i), 6)
 		p.Zone, p.X, p.Deadrise, p.Z = put(zones[i%4], 21), put(unit.M(float64(i)*0.025), 22), put(unit.Deg(19), 23), put(unit.M(0.1+0.002*float64(i)), 24)
 		p.Short, p.Count = put(unit.MM(150+float64(i)/4), 23), put(2, 30)
-		in.Panels = append(in.Panels, p)
+		in.Grid.Panels = append(in.Grid.Panels, p)
 	}
 	for i := range 240 {
 		m := stringer(fmt.Sprintf("m %d", i), bar)
@@ -46,7 +47,7 @@ func wholeBoat() scantling.Input {
 			m = frame(fmt.Sprintf("f %d", i), web)
 		}
 		m.Zone, m.X, m.Z, m.Count = put(zones[i%3], 53), put(unit.M(float64(i)*0.026), 54), put(unit.M(0.1+0.002*float64(i)), 55), put(2, 60)
-		in.Members = append(in.Members, m)
+		in.Grid.Members = append(in.Grid.Members, m)
 	}
 	return in
 }

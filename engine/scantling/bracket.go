@@ -1,56 +1,74 @@
 package scantling
 
 import (
+	"fmt"
+
 	"hullfile/engine/finding"
+	"hullfile/engine/grid"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
 )
 
-// Sitting is one bracket record at one place: at one frame, or at the member that it names.
-type Sitting struct {
-	ID     string
-	Record *record.Bracket
-	Member string // the member whose end it holds, as the grid or the list names it; empty where none is on record
-	Count  int
-}
-
 // brackets judges every bracket by the sheet for brackets, with the moment and the shear that the governing sheet puts on the
-// end of the member it holds. Equal brackets at equal members are reckoned once.
+// end of the member it holds. Each record makes one check, that of its worst place.
 func (j *judge) brackets(out *Result) {
-	all := j.in.Sittings
-	if all == nil {
-		all = listed(j.hull)
-	}
+	all := j.sittings()
 	if len(all) == 0 {
 		return
 	}
 	r := newLocal(bracketSheet, j.in, j.wires)
-	first := map[*record.Bracket]map[string]int{} // by record, then by the member's working
-	for i := range all {
-		b, c := j.bracket(&all[i], r, out)
-		key := b.Member
-		if m := memberBy(out, b.Member); m != nil && m.Same != "" {
-			key = m.Same
+	for from := 0; from < len(all); {
+		to := from + 1
+		for to < len(all) && all[to].Record == all[from].Record {
+			to++
 		}
-		before, known := first[b.Record][key]
-		if known && out.Brackets[before].Standing == b.Standing && out.Brackets[before].Margin == b.Margin {
-			b.Working = out.Brackets[before].Working
-		} else if first[b.Record] == nil {
-			first[b.Record] = map[string]int{key: len(out.Brackets)}
-		} else {
-			first[b.Record][key] = len(out.Brackets)
-		}
-		out.Brackets = append(out.Brackets, b)
-		out.Checks = append(out.Checks, c)
+		out.Checks = append(out.Checks, j.bracketsOf(all[from:to], r, out))
+		from = to
 	}
 }
 
-// listed are the brackets of a hull without a grid: each where its record says.
-func listed(h *record.Hull) []Sitting {
-	var out []Sitting
-	for i := range h.Brackets {
-		b := &h.Brackets[i]
-		s := Sitting{ID: b.ID, Record: b, Member: b.Member.V, Count: 1}
+// bracketsOf judges one record at all its places. Workings that come to the same are kept once.
+func (j *judge) bracketsOf(all []grid.Bracket, r *rule, out *Result) finding.Check {
+	var worst finding.Check
+	at := 0
+	kept := map[string]*method.Working{}
+	for i := range all {
+		b, c := j.bracket(&all[i], r, out)
+		key := fmt.Sprint(b.Moment, b.Force, b.Standing, b.Margin)
+		if w := kept[key]; w != nil {
+			b.Working = w
+		} else {
+			kept[key] = b.Working
+		}
+		out.Brackets = append(out.Brackets, b)
+		if i == 0 || worse(&b, &out.Brackets[at]) {
+			worst, at = c, len(out.Brackets)-1
+		}
+	}
+	worst.Subject = "bracket " + all[0].Record.ID
+	if n := len(all); n > 1 {
+		worst.Says += fmt.Sprintf(" (%d places, the worst is %s)", n, out.Brackets[at].ID)
+	}
+	return worst
+}
+
+// worse reports whether one bracket stands worse than another: short before not shown before met, then by margin.
+func worse(a, b *Bracket) bool {
+	if a.Standing != b.Standing {
+		return finding.Worst(a.Standing, b.Standing) == a.Standing
+	}
+	return a.Margin < b.Margin
+}
+
+// sittings are the brackets at their places in the grid; without a grid each where its record says.
+func (j *judge) sittings() []grid.Bracket {
+	if g := j.in.Grid; g != nil && g.Derived {
+		return g.Brackets
+	}
+	var out []grid.Bracket
+	for i := range j.hull.Brackets {
+		b := &j.hull.Brackets[i]
+		s := grid.Bracket{ID: "bracket " + b.ID, Record: b, Member: b.Member.V, Count: 1}
 		if n, ok := b.Count.Get(); ok {
 			s.Count = n
 		}
@@ -59,13 +77,13 @@ func listed(h *record.Hull) []Sitting {
 	return out
 }
 
-func (j *judge) bracket(s *Sitting, r *rule, out *Result) (Bracket, finding.Check) {
+func (j *judge) bracket(s *grid.Bracket, r *rule, out *Result) (Bracket, finding.Check) {
 	rec := s.Record
 	b := Bracket{Record: rec, ID: s.ID, Member: s.Member, Count: s.Count}
 	if judged, drawn := j.judgedAs[s.Member]; drawn {
 		b.Member = judged
 	}
-	l := local{rule: r, subject: "bracket " + s.ID, asks: "the bracket holds the end of its member, and its fillets pass moment and shear on",
+	l := local{rule: r, subject: s.ID, asks: "the bracket holds the end of its member, and its fillets pass moment and shear on",
 		settle: "a longer or thicker bracket, larger fillets, or fillets on both sides"}
 	own := bracketStandIns(rec)
 	var of *metal
@@ -134,8 +152,10 @@ func memberBy(out *Result, id string) *Member {
 // passed is the moment and the shear at the end of a member: of one span alone by the governing sheet, or of the model of
 // its neighbours where the yard names that as what decides.
 func (j *judge) passed(m *Member) (moment, force float64, from string) {
-	if m.Together != nil && m.Together.Decides {
-		return m.Together.Moment, m.Together.Shear, "the model of its neighbours"
+	for i := range m.Together {
+		if t := &m.Together[i]; t.Decides {
+			return t.Moment, t.Shear, "the model of its neighbours"
+		}
 	}
 	return m.Moment, m.Force, "the formula for one span"
 }

@@ -139,8 +139,3 @@ func known(places ...finding.Place) []finding.Place {
 	}
 	return out
 }
-
-// where finds the panel in which a reading lies by its place.
-func (j *judge) where(g *record.Gauging) (panel, why string) {
-	return "", "it names no panel, and there is no grid in which its place could be found"
-}

@@ -96,6 +96,9 @@ func (l *local) pair(w *method.Working, one, other string, most bool) {
 		return
 	}
 	n := Need{What: a.Name, Symbol: one, Name: a.Name, Unit: a.Unit, Most: most, State: a.State, Why: a.Why}
+	if !most {
+		n.What, n.Name = b.Name, b.Name
+	}
 	x, shown := w.Value(one)
 	y, known := w.Value(other)
 	if a.State != method.NotSet && !known {

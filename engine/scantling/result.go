@@ -20,6 +20,7 @@ type Result struct {
 	Rules       []Rule          // the governing sheet first, then the others in the order of the record
 	Panels      []Panel         // as listed, then those laid out from the grid
 	Members     []Member        // likewise
+	Models      []Model         // rings and grillages of the grid
 	Brackets    []Bracket
 	Fittings    []Fitting
 	Collision   *Collision // nil where nothing is on record for it

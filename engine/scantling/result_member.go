@@ -29,7 +29,7 @@ type Member struct {
 	Force     float64 // kN, at the end of the span
 	Why       string  // why it is not shown
 	Opinions  []Opinion
-	Together  *Together // what a model of its frame or bottom says, nil without one
+	Together  []Together // what models of its ring and of its bottom say
 }
 
 // Need is one thing that a sheet asks of a member.
@@ -59,15 +59,16 @@ func (m *Member) Need(what string) (Need, bool) {
 	return out, found
 }
 
-// Together is what a beam model says of one member among its neighbours. It is information; it decides only where the
-// record says rules.frames_by = "grillage".
+// Together is what one beam model says of a member among its neighbours. It is information; it decides only where the
+// record says so.
 type Together struct {
-	Model   string  // which one: index into Result.Models is by this name
-	Moment  float64 // kN·m, greatest along the member under the load of the governing sheet
+	Model   int     // index into Result.Models
+	Moment  float64 // kN·m, greatest along the member
 	Shear   float64 // kN, greatest
-	Deflect unit.MM // greatest
-	Ratio   float64 // moment over that of one span alone
-	Margin  float64 // what the fitted modulus carries over that moment, at the stress that the sheet allows
+	Moves   unit.MM // greatest, inward
+	Ratio   float64 // moment over that of one span alone by the governing sheet
+	Margin  float64 // of bending and shear under the model at the stresses that the sheet allows, the lesser
+	Alone   float64 // the lesser of bending and shear of one span alone
 	Decides bool
 	Says    string
 }

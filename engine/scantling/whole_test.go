@@ -5,6 +5,7 @@ import (
 	"os"
 	"testing"
 
+	"hullfile/engine/grid"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
@@ -72,5 +73,5 @@ func frame(id, section string) record.Member {
 }
 
 func (r rig) judge(h *record.Hull, panels []record.Panel, members []record.Member) scantling.Result {
-	return scantling.Assess(scantling.Input{Hull: h, Library: r.lib, Alloys: r.alloys, Panels: panels, Members: members})
+	return scantling.Assess(scantling.Input{Hull: h, Library: r.lib, Alloys: r.alloys, Grid: &grid.Result{Panels: panels, Members: members}})
 }

@@ -71,7 +71,7 @@ func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 
 // write makes all files of the book. The pages that print the hash of the contents list come last but one.
 func (b *book) write() error {
-	for _, step := range []func() error{b.assets, b.documents, b.logs, b.rawRecords, b.writeTables, b.surveyBlanks, b.innerPages, b.results, b.rebuild, b.search, b.latePages} {
+	for _, step := range []func() error{b.assets, b.documents, b.logs, b.rawRecords, b.writeTables, b.surveyBlanks, b.ownerFiles, b.innerPages, b.results, b.rebuild, b.search, b.latePages, b.printFile} {
 		if err := step(); err != nil {
 			return err
 		}
@@ -80,6 +80,12 @@ func (b *book) write() error {
 }
 
 func (b *book) assets() error {
+	left, right := b.runningWords()
+	return b.press.assets(b.folder, left, right)
+}
+
+// runningWords are what stands at the head of every page of paper.
+func (b *book) runningWords() (left, right string) {
 	issue := "issue not recorded"
 	if b.hull.Issue.Number.Set {
 		issue = "issue " + wordsOfInt(b.hull.Issue.Number.V)
@@ -87,11 +93,11 @@ func (b *book) assets() error {
 	if b.hull.Issue.Date.Set {
 		issue += ", " + b.hull.Issue.Date.V.Long()
 	}
-	right := b.dossier.Builder.Name.V
+	right = b.dossier.Builder.Name.V
 	if b.dossier.Builder.Invented.V {
 		right += ", invented for demonstration"
 	}
-	return b.press.assets(b.folder, b.hull.Number+", "+issue, right)
+	return b.hull.Number + ", " + issue, right
 }
 
 func (b *book) innerPages() error {

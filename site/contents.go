@@ -36,6 +36,7 @@ func (b *book) contents() {
 	b.metalContents()
 	b.seamContents()
 	b.top("Survey sheet", surveyPath, "survey", page((*leaf).surveyPage))
+	b.top("Owner's book", ownerPath, "owner", page((*leaf).ownerPage))
 	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))
 	b.methodSheets(b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage)))
 	b.top("Proofs", proofsPath, "ready", page((*leaf).readyProofs))

@@ -56,8 +56,11 @@ func jobIn(t testing.TB, dir, out string) Job {
 	if ref, err = ref.With(content.Files, yard.Lists); err != nil {
 		t.Fatal(err)
 	}
+	if ref, err = ref.WithChapters(yard); err != nil {
+		t.Fatal(err)
+	}
 	return Job{
-		Yard: yard, Hulls: yard.Hulls, Root: root, Out: out, Version: "test", Neighbours: engine.NewNeighbours(yard).Digest,
+		Yard: yard, Hulls: yard.Hulls, Root: root, Out: out, Version: "test", Handbook: ref.Handbook, Words: ref.Words, Neighbours: engine.NewNeighbours(yard).Digest,
 		Assess: func(h *record.Hull) *engine.Dossier { return engine.Assess(yard, h, ref, root) },
 	}
 }

@@ -14,18 +14,23 @@ import (
 
 	"hullfile/engine"
 	"hullfile/engine/finding"
+	"hullfile/engine/glossary"
+	"hullfile/engine/handbook"
 	"hullfile/engine/record"
 )
 
 // Job is what is to be written, and from what.
 type Job struct {
-	Yard    *record.Yard
-	Assess  func(*record.Hull) *engine.Dossier // called once a hull, from several goroutines
-	Hulls   []*record.Hull                     // the hulls to write; the register lists all of the yard
-	Root    *os.Root                           // the yard folder, from which documents are copied
-	Out     string                             // folder to write to
-	Version string                             // of the program, as printed at the foot of a page
-	Program string                             // tells two builds of one version apart; it is not printed
+	Yard     *record.Yard
+	Assess   func(*record.Hull) *engine.Dossier // called once a hull, from several goroutines
+	Hulls    []*record.Hull                     // the hulls to write; the register lists all of the yard
+	Root     *os.Root                           // the yard folder, from which documents are copied
+	Out      string                             // folder to write to
+	Version  string                             // of the program, as printed at the foot of a page
+	Handbook *handbook.Book                     // chapters of the owner's book
+	Words    *glossary.Table                    // words that the pages explain
+	Print    bool                               // write the print edition of the whole file too
+	Program  string                             // tells two builds of one version apart; it is not printed
 
 	// Neighbours gives a digest of what the dossier of a hull takes from the records of other hulls. Without it nothing
 	// is known of what a book was made of, and every one is written anew.

@@ -97,6 +97,10 @@ func (t tamer) Transform(doc *ast.Document, reader text.Reader, _ parser.Context
 			}
 		case *east.Table:
 			n.SetAttributeString("class", []byte("plain"))
+		case *east.TableCell:
+			if _, head := n.Parent().(*east.TableHeader); head {
+				n.SetAttributeString("scope", []byte("col"))
+			}
 		}
 		return ast.WalkContinue, nil
 	})

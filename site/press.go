@@ -16,22 +16,23 @@ import (
 
 // press is what all books of a run share. It may be used from many goroutines; only its cache grows.
 type press struct {
-	job    Job
-	hands  int                           // how many print the pages of one book
-	pages  map[string]*template.Template // by page kind
-	parts  *template.Template            // the frame and the parts alone
-	cache  cache
-	shelf  *shelf
-	style  []byte
-	script []byte
-	find   []byte                   // the script of a long register
-	notes  map[string]template.HTML // content/notes by name without .md
-	schema []byte                   // of results.json
+	job     Job
+	hands   int                           // how many print the pages of one book
+	pages   map[string]*template.Template // by page kind
+	parts   *template.Template            // the frame and the parts alone
+	cache   cache
+	shelf   *shelf
+	style   []byte
+	script  []byte
+	printed []byte                   // style of a print edition
+	find    []byte                   // the script of a long register
+	notes   map[string]template.HTML // content/notes by name without .md
+	schema  []byte                   // of results.json
 }
 
 // pageKinds are the templates that a page can be made of: NAME.html defines "main".
 var pageKinds = []string{
-	"cover", "findings", "boat", "structure", "panel", "weight", "afloat", "loading", "trials", "track", "run", "moves", "prediction", "ride", "limits", "hours", "materials", "welding", "seams", "joint", "inspections", "repairs", "holds", "leaks", "trace", "bench", "benchsheet", "survey", "documents", "methods", "sheet", "proofs", "records", "record", "proving", "tables", "register", "design", "ready",
+	"cover", "findings", "boat", "structure", "panel", "weight", "afloat", "loading", "trials", "track", "run", "moves", "prediction", "ride", "limits", "hours", "materials", "welding", "seams", "joint", "inspections", "repairs", "holds", "leaks", "trace", "bench", "benchsheet", "survey", "owner", "chapter", "printed", "documents", "methods", "sheet", "proofs", "records", "record", "proving", "tables", "register", "design", "ready",
 }
 
 func newPress(job Job) (*press, error) {
@@ -40,7 +41,10 @@ func newPress(job Job) (*press, error) {
 	if p.pages, p.parts, err = parsePages(templates.Files); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
-	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css", "bench.css", "survey.css"); err != nil {
+	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css", "bench.css", "survey.css", "owner.css"); err != nil {
+		return nil, fmt.Errorf("templates: %w", err)
+	}
+	if p.printed, err = fs.ReadFile(templates.Files, "printed.css"); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
 	if p.script, err = fs.ReadFile(templates.Files, "book.js"); err != nil {

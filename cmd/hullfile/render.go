@@ -7,7 +7,7 @@ import (
 )
 
 func renderCommand(d *desk) *cobra.Command {
-	out, part := "", ""
+	out, part, print := "", "", false
 	cmd := &cobra.Command{
 		Use:   "render [YARD] -o FOLDER [HULL...]",
 		Short: "Write the technical files of all hulls, or of those named.",
@@ -18,7 +18,8 @@ func renderCommand(d *desk) *cobra.Command {
 		Example: `  hullfile render -o files                   this folder, all hulls
   hullfile render skerry -o files            the yard folder skerry
   hullfile render skerry -o files HL74-012   one hull of it
-  hullfile render skerry -o part2 --part 2/3 a third of the hulls; hullfile register joins the parts`,
+  hullfile render skerry -o part2 --part 2/3 a third of the hulls; hullfile register joins the parts
+  hullfile render skerry -o files --print    with the print edition of each file`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if out == "" {
 				return misuse(cmd, errors.New("name the folder to write to with -o"))
@@ -28,6 +29,7 @@ func renderCommand(d *desk) *cobra.Command {
 				return err
 			}
 			defer r.close()
+			r.print = print
 			hulls, err := r.chosen(args[min(1, len(args)):], part)
 			if err != nil {
 				return err
@@ -41,6 +43,7 @@ func renderCommand(d *desk) *cobra.Command {
 		},
 	}
 	cmd.Flags().StringVarP(&out, "output", "o", "", "the `FOLDER` to write to")
+	cmd.Flags().BoolVar(&print, "print", false, "write each file as one page for paper too, print.html")
 	cmd.Flags().StringVar(&part, "part", "", "only the hulls of part `I/N`, told apart by their numbers")
 	return cmd
 }

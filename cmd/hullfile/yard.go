@@ -22,6 +22,8 @@ type reading struct {
 	root *os.Root
 	yard *record.Yard
 	ref  *engine.Reference
+
+	print bool // whether the print edition of each file is written too
 }
 
 // openYard reads the yard folder. The error is finding.Faults where the records cannot be read as they stand.

@@ -1,0 +1,70 @@
+package site
+
+import (
+	"bytes"
+	"fmt"
+	"io"
+)
+
+// printOwner writes the owner's book as one page.
+func (b *book) printOwner(o *book, pages []joinedPage) error {
+	p := b.printedPage("Owner's book", pages)
+	p.Caution = ""
+	left, _ := b.runningWords()
+	return b.writePrinted(ownerDir, "Owner's book, "+left, p, newJoiner(pages))
+}
+
+// printFile writes the technical file as one page, from the pages as they lie in the folder.
+func (b *book) printFile() error {
+	if !b.press.job.Print {
+		return nil
+	}
+	var pages []joinedPage
+	for _, s := range b.order {
+		text, err := b.folder.read(s.path)
+		if err != nil {
+			return fmt.Errorf("print edition: %w", err)
+		}
+		pages = append(pages, joinedPage{s, text})
+	}
+	left, _ := b.runningWords()
+	p := b.printedPage("Technical file", pages)
+	p.Root = b.root
+	return b.writePrinted("", left, p, newJoiner(pages))
+}
+
+func (b *book) printedPage(kind string, pages []joinedPage) PrintedPage {
+	h := b.hull
+	l := b.leaf(pages[0].section)
+	p := PrintedPage{Kind: kind, Number: h.Number, Name: h.Identity.Name.V, Title: h.Title.V, Block: l.block(), Version: b.press.job.Version, Caution: b.press.notes["cautions"]}
+	for _, f := range onlyOwner(l.fields(&h.Identity)) {
+		p.Facts = append(p.Facts, f)
+	}
+	return p
+}
+
+// writePrinted joins the pages and writes them with the style sheet that numbers them.
+func (b *book) writePrinted(within, left string, p PrintedPage, j *joiner) error {
+	p.Sections = j.sections()
+	p.Contents = j.contents()
+	p.Figures, p.Tables, p.OnlyTops = j.lists()
+	var out bytes.Buffer
+	if err := b.press.pages["printed"].ExecuteTemplate(&out, "printed", p); err != nil {
+		return fmt.Errorf("print edition: %w", err)
+	}
+	style := append(bytes.Clone(b.press.printed), j.pageRules(left)...)
+	if err := b.folder.write(within+printStyle, style); err != nil {
+		return err
+	}
+	return b.folder.write(within+printName, out.Bytes())
+}
+
+// read gives a file of the folder as it was written.
+func (f *folder) read(name string) ([]byte, error) {
+	from, err := f.root.Open(name)
+	if err != nil {
+		return nil, plainly(err)
+	}
+	defer from.Close()
+	return io.ReadAll(from)
+}

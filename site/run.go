@@ -100,6 +100,31 @@ func (r *run) leave(was volume, h *record.Hull, dir string) (outcome, error) {
 	return outcome{volume: was, kept: true, sealed: true}, nil
 }
 
+// stillThere sees that the records of every book that was made are still where they were read. Where the yard went away
+// in the middle, as with a stick that is pulled out, papers were missing from the books for no fault of theirs.
+func (r *run) stillThere() error {
+	root := r.press.job.Root
+	if root == nil {
+		return nil
+	}
+	seen := map[string]bool{}
+	for i, m := range r.made {
+		if m.kept {
+			continue
+		}
+		for _, f := range r.press.shelf.of(r.press.job.Hulls[i]) {
+			if seen[f.Path] {
+				continue
+			}
+			seen[f.Path] = true
+			if _, err := root.Lstat(f.Path); err != nil {
+				return fmt.Errorf("the earlier output stays as it was, because a record went away in the meantime: %w", err)
+			}
+		}
+	}
+	return nil
+}
+
 // write makes the book of a hull in the stage.
 func (r *run) write(ctx context.Context, h *record.Hull, into *outcome) error {
 	made, err := r.press.book(ctx, h, r.stage)
@@ -113,6 +138,9 @@ func (r *run) write(ctx context.Context, h *record.Hull, into *outcome) error {
 
 // close looks for hulls that are gone, and writes the register and the state.
 func (r *run) close(ctx context.Context) error {
+	if err := r.stillThere(); err != nil {
+		return err
+	}
 	r.findGone()
 	lines := make([]line, len(r.made))
 	books := make([]volume, len(r.made))

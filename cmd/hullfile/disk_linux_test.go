@@ -125,7 +125,7 @@ func asNobody(t *testing.T, args []string) *exec.Cmd {
 	open(t, dir)
 	cmd := exec.Command(copied, args...)
 	cmd.Dir = dir
-	cmd.SysProcAttr = &syscall.SysProcAttr{Credential: &syscall.Credential{Uid: 65534, Gid: 65534}}
+	cmd.SysProcAttr = &syscall.SysProcAttr{Credential: &syscall.Credential{Uid: nobody, Gid: nobody}}
 	return cmd
 }
 

@@ -35,6 +35,7 @@ func (b *book) contents() {
 	b.underwayContents()
 	b.metalContents()
 	b.seamContents()
+	b.requirementContents()
 	b.top("Survey sheet", surveyPath, "survey", page((*leaf).surveyPage))
 	b.top("Owner's book", ownerPath, "owner", page((*leaf).ownerPage))
 	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))

@@ -67,6 +67,7 @@ func (b *book) subjects() {
 	b.underwaySubjects(add)
 	b.metalSubjects(add)
 	b.seamSubjects(add)
+	b.requirementSubjects(add)
 	b.surveySubjects(add)
 	for _, doc := range d.Documents.Documents {
 		add("document "+doc.Record.ID, documentsPath, b.anchors.take("document-"+doc.Record.ID))
@@ -125,6 +126,7 @@ func (b *book) disciplines() {
 	b.underwayDisciplines(of)
 	b.metalDisciplines(of)
 	b.seamDisciplines(of)
+	b.requirementDisciplines(of)
 	of(surveyPath, nil, d.Survey.Findings)
 	of(documentsPath, d.Documents.Checks, d.Documents.Findings)
 }

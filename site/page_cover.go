@@ -33,6 +33,8 @@ type CoverPage struct {
 	Metal       MaterialsSays
 	Welding     Discipline
 	Weld        WeldingSays
+	Required    Discipline
+	Asked       RequirementsSays
 	Documents   Discipline
 	Papers      DocumentsSays
 	Open        []FindingRow
@@ -81,6 +83,7 @@ func (l *leaf) coverPage() (CoverPage, error) {
 		Hours: l.discipline(hoursPath, d.Hours.Checks), Run: l.hoursSays(),
 		Materials: l.discipline(materialsPath, d.Stock.Checks), Metal: l.materialsSays(),
 		Welding: l.discipline(weldingPath, d.Welding.Checks), Weld: l.weldingSays(),
+		Required: l.discipline(requirementsPath, d.Requirements.Checks), Asked: l.requirementsSays(),
 		Documents: l.discipline(documentsPath, d.Documents.Checks), Papers: l.documentsSays(),
 		AllFindings: Link{Href: l.to(findingsPath, "")}, HowToCheck: Link{Href: l.to(documentsPath, "hashes")},
 		Root: l.root, About: l.press.notes["about"], Caution: l.press.notes["cautions"],

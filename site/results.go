@@ -77,7 +77,7 @@ func (b *book) machineText() ([]byte, error) {
 		"form": resultsForm, "version": b.press.job.Version, "hull": head.object(), "invented": d.Builder.Invented.V, "standing": d.Standing(), "counts": tellKinds(b.findings),
 		"checks": checkResults(d.Checks), "findings": findingResults(b.findings), "assumptions": assumptionResults(d.Assumptions),
 		"seams": seamResults(d), "documents": documentResults(&d.Documents),
-		"panels": panelResults(b), "weight": weightResults(&d.Weight), "lines": linesResult(&d.Lines), "afloat": afloatResult(&d.Loading, &d.Stability), "capacity": capacityResults(&d.Capacity), "trials": trialResults(&d.Trials), "underway": underwayResults(d), "logs": logResults(&d.Logs), "manoeuvres": moveResults(&d.Moves),
+		"panels": panelResults(b), "weight": weightResults(&d.Weight), "lines": linesResult(&d.Lines), "afloat": afloatResult(&d.Loading, &d.Stability), "capacity": capacityResults(&d.Capacity), "trials": trialResults(&d.Trials), "underway": underwayResults(d), "logs": logResults(&d.Logs), "manoeuvres": moveResults(&d.Moves), "requirements": requirementResults(&d.Requirements),
 	}, "", " ")
 	return append(text, '\n'), err
 }

@@ -49,9 +49,11 @@ func Assess(in Input) Result {
 	j.zones(&out)
 	j.brackets(&out)
 	j.fittings(&out)
+	j.worst(&out)
 	j.renewals(&out)
 	j.whatIfs(&out)
 	j.headrooms(&out)
+	out.Checks = gathered(out.Checks, j.in.Grid)
 	out.Findings = append(out.Findings, j.doubts(&out)...)
 	out.Findings = append(out.Findings, j.opinions(&out)...)
 	return out

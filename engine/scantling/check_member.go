@@ -54,6 +54,11 @@ func (m *held) sentence() string {
 	if n.Most {
 		says = fmt.Sprintf("%s: %s is %s, at most %s; %s times", n.What, n.Name, unit.Text(n.Fitted, 2), unit.Text(n.Needed, 2), marginText(n.Margin, n.Margin >= 1))
 	}
+	for i := range m.Together {
+		if t := &m.Together[i]; t.Decides && n.Symbol != "" {
+			says += fmt.Sprintf("; bending and shear are judged among its neighbours, %s times", marginText(t.Margin, t.Margin >= 1))
+		}
+	}
 	if m.beyond() {
 		says += "; outside the range of the method"
 	}

@@ -1,6 +1,7 @@
 package scantling
 
 import (
+	"fmt"
 	"math"
 
 	"hullfile/engine/record"
@@ -44,6 +45,7 @@ func (j *judge) headrooms(out *Result) {
 		for _, d := range dials(&j.hull.Boat) {
 			h := apart.headroom(d, all)
 			h.Rule = i
+			h.Says = h.says()
 			out.Headrooms = append(out.Headrooms, h)
 			d.set(apart.boat, d.now)
 		}
@@ -111,3 +113,21 @@ func (r *rule) below(d dial, l *laid, short int) int {
 	}
 	return low
 }
+
+// says tells a headroom in a sentence.
+func (h *Headroom) says() string {
+	now := measured(h.Now, h.Unit)
+	switch {
+	case !h.Shown:
+		return "how far the " + h.Of + " may go is not shown: " + h.Why
+	case h.Never:
+		return fmt.Sprintf("%s is short at every %s that was tried", h.Limits, h.Of)
+	case h.Ends:
+		return fmt.Sprintf("with %s today, nothing is short up to %s, the greatest %s tried", now, measured(h.Most, h.Unit), h.Of)
+	case h.Most < h.Now:
+		return fmt.Sprintf("at %s today %s is short; everything is met up to %s", now, h.Limits, measured(h.Most, h.Unit))
+	}
+	return fmt.Sprintf("with %s today, everything is met up to %s; above that %s is short first", now, measured(h.Most, h.Unit), h.Limits)
+}
+
+func measured(v float64, sign string) string { return unit.Plain(v) + " " + sign }

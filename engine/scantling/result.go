@@ -27,6 +27,7 @@ type Result struct {
 	Renewals    []Renewal  // of each panel
 	WhatIfs     []WhatIf   // of each zone
 	Headrooms   []Headroom // speed and loaded mass by each rule
+	Worst       []Critical // the ten with the least room by the governing sheet, the least first
 	Zones       []Zone     // the worst panel of each zone by each sheet
 	Checks      []finding.Check
 	Findings    []finding.Finding // doubts of range and of kind; shortfalls and gaps come from the checks

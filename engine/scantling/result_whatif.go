@@ -64,4 +64,5 @@ type Headroom struct {
 	Shown  bool
 	Why    string
 	Counts int // panels and members that were asked; those not shown are not among them
+	Says   string
 }

@@ -17,7 +17,7 @@ import (
 var bodies = map[string]any{
 	"cover": CoverPage{}, "findings": FindingsPage{}, "boat": BoatPage{}, "structure": StructurePage{}, "panel": PanelPage{}, "weight": WeightPage{}, "loading": LoadingPage{}, "afloat": AfloatPage{},
 	"trials": TrialsPage{}, "track": TrackPage{}, "run": RunPage{}, "moves": MovesPage{}, "prediction": PredictionPage{}, "ride": RidePage{}, "limits": LimitsPage{}, "hours": HoursPage{}, "materials": MaterialsPage{}, "welding": WeldingPage{}, "seams": SeamsPage{}, "joint": JointsPage{}, "inspections": InspectionsPage{}, "repairs": RepairsPage{}, "holds": HoldsPage{}, "leaks": LeaksPage{}, "trace": TracePage{}, "requirements": RequirementsPage{}, "requirementlist": ListPage{}, "draft": DraftPage{}, "bench": BenchPage{}, "benchsheet": BenchSheet{}, "survey": SurveyPage{}, "owner": OwnerPage{}, "chapter": ChapterPage{}, "printed": PrintedPage{}, "documents": DocumentsPage{}, "methods": MethodsPage{}, "sheet": SheetPage{}, "proofs": ProofsPage{},
-	"records": RecordsPage{}, "record": RecordPage{}, "proving": ProvingPage{}, "tables": TablesPage{}, "register": RegisterPage{}, "design": DesignPage{}, "ready": ReadyPage{},
+	"records": RecordsPage{}, "record": RecordPage{}, "proving": ProvingPage{}, "tables": TablesPage{}, "compare": ComparePage{}, "register": RegisterPage{}, "design": DesignPage{}, "ready": ReadyPage{},
 }
 
 // Every template takes its struct, empty and full, and says something in both cases.

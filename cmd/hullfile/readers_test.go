@@ -28,6 +28,7 @@ var readers = []struct{ what, dir, fuzz string }{
 	{"words in a style sheet", "site", "FuzzStyleString"},
 	{"values in rows", "site", "FuzzRows"},
 	{"cells of tables for spreadsheets", "site", "FuzzTableCell"},
+	{"machine copies of files to compare", "engine/compare", "FuzzSide"},
 	{"how to make a file again", "site", "FuzzEnclosed"},
 	{"statements of seals", "site/seal", "FuzzStatement"},
 	{"lists of signers", "site/seal", "FuzzSigners"},
@@ -63,7 +64,7 @@ func TestEveryReaderIsFuzzed(t *testing.T) {
 // parsers are the ways to take apart a text that came from outside, and the files that may use them. A new one is a new
 // reader, which wants a fuzz test and walls.
 var parsers = map[string][]string{
-	"csv.NewReader":   {"engine/record/csv.go"},
+	"csv.NewReader":   {"engine/record/csv.go", "engine/compare/side.go"},
 	"xml.NewDecoder":  {"engine/tracklog/gpx.go"},
 	"xml.Unmarshal":   {},
 	"zip.NewReader":   {"site/seal/zip.go"},

@@ -1,0 +1,23 @@
+package site
+
+import "hullfile/engine/record"
+
+// Names of the machine copies by which files are compared.
+const (
+	ResultsPath = resultsName
+	ValuesPath  = tablesFolder + valuesName + ".csv"
+)
+
+// Copies gives the machine copies of a hull, results.json and values.csv, without writing its file.
+func Copies(job Job, h *record.Hull) (results, values []byte, err error) {
+	press, err := newPress(job)
+	if err != nil {
+		return nil, nil, err
+	}
+	b := newBook(press, job.Assess(h), h, nil)
+	if results, err = b.machineText(); err != nil {
+		return nil, nil, err
+	}
+	values, err = b.valueTable().text()
+	return results, values, err
+}

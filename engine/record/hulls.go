@@ -3,6 +3,7 @@ package record
 import (
 	"io/fs"
 	"path"
+	"reflect"
 	"slices"
 	"strings"
 
@@ -12,7 +13,8 @@ import (
 // laid is one hull laid over its design.
 type laid struct {
 	number, folder string
-	root           *node
+	root           *node // nil once the struct is filled
+	hull           *Hull
 	over           []string
 	absent         []Absent
 }
@@ -141,6 +143,20 @@ func (r *reading) lay(number, dir string, hull *level) {
 	c := completer{fs: &r.faults, names: named(h.root, hullNames), gone: o.absent}
 	c.table(hullTable, h.root, nil)
 	r.doubt(number, c.doubts)
+	if len(r.faults.all) == 0 {
+		h.fill()
+	}
+}
+
+// fill fills the struct and lets the tree go: the trees of a whole fleet need several times as much memory.
+func (h *laid) fill() {
+	if h.hull != nil {
+		return
+	}
+	h.hull = &Hull{Number: h.number, Folder: h.folder, Over: h.over, Absent: h.absent}
+	fill(hullTable, h.root, reflect.ValueOf(&h.hull.HullFile).Elem())
+	h.hull.Design = h.hull.HullFile.Design
+	h.root = nil
 }
 
 // chain gives the records that a hull is made of, the lowest first, and whether all of them are there and readable.

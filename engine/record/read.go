@@ -214,10 +214,10 @@ func (r *reading) yard() *Yard {
 	if r.procedures != nil {
 		fill(proceduresTable, r.procedures, reflect.ValueOf(&y.Welding).Elem())
 	}
-	y.Hulls = make([]*Hull, len(r.hulls))
-	together(len(r.hulls), func(i int) { y.Hulls[i] = r.hulls[i].filled() })
-	for _, h := range y.Hulls {
-		apart(y, h)
+	for _, l := range r.hulls {
+		l.fill()
+		y.Hulls = append(y.Hulls, l.hull)
+		apart(y, l.hull)
 	}
 	for _, name := range r.names["design"] {
 		l := r.designs[name]
@@ -225,13 +225,6 @@ func (r *reading) yard() *Yard {
 		y.Designs = append(y.Designs, DesignName{Name: name, BasedOn: on, At: l.root.key})
 	}
 	return y
-}
-
-func (l *laid) filled() *Hull {
-	h := &Hull{Number: l.number, Folder: l.folder, Over: l.over, Absent: l.absent}
-	fill(hullTable, l.root, reflect.ValueOf(&h.HullFile).Elem())
-	h.Design = h.HullFile.Design
-	return h
 }
 
 // AsFaults gives the faults in an error of Read; ok is false for an error of another kind.

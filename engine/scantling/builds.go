@@ -6,6 +6,7 @@ import (
 	"sort"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/section"
 	"hullfile/engine/unit"
 )
 
@@ -29,8 +30,11 @@ type zoneBuild struct {
 
 // builds gives the zone as it is, then the lightest plate and bar of the yard's stock at each spacing, lightest first. It needs
 // plates in stock; without bars in stock the bars stay as they are. Where something of the zone is not shown, nothing
-// is proposed.
+// is proposed; nor for the transom, whose plate and bars carry the engines besides.
 func (j *judge) builds(out *Result, q *WhatIf) []Build {
+	if q.Zone == "transom" {
+		return nil
+	}
 	b, ok := j.zoneBuild(out, q)
 	if !ok {
 		return nil
@@ -110,7 +114,8 @@ func (j *judge) barsOf(b *zoneBuild) []*bar {
 	var out []*bar
 	for i := range j.hull.Sections {
 		s := &j.hull.Sections[i]
-		if one := j.bars.found[s.ID]; s.Stock.V && one != nil && one.values != nil {
+		one := j.bars.found[s.ID]
+		if one != nil && one.values != nil && s.Stock.V && b.suits(one) {
 			out = append(out, one)
 		}
 	}
@@ -119,6 +124,12 @@ func (j *judge) barsOf(b *zoneBuild) []*bar {
 	}
 	sort.SliceStable(out, func(i, k int) bool { return out[i].area() < out[k].area() })
 	return out
+}
+
+// suits reports whether a bar is of a kind that is used in the zone, or a flat bar: a pipe from the rack is no stringer.
+func (b *zoneBuild) suits(one *bar) bool {
+	kind := one.alone.Shape.Kind
+	return kind == section.FlatBar || slices.ContainsFunc(b.members, func(l laid) bool { return l.bar.alone.Shape.Kind == kind })
 }
 
 // area is the metal of a bar without plating, mm².

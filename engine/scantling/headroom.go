@@ -65,23 +65,27 @@ func (r *rule) headroom(d dial, all []laid) Headroom {
 	h.Shown = true
 	top := int(math.Round((d.last - d.first) / d.step))
 	at := top
-	for again := true; again && at >= 0; {
+	for again := true; again; {
 		again = false
 		r.turnTo(d, at)
 		for i := range all {
-			if r.holds(&all[i]) {
+			if all[i].stuck || r.holds(&all[i]) {
 				continue
 			}
-			h.Limits = all[i].subject
-			at, again = r.below(d, &all[i], at), true
-			if at < 0 {
-				break
+			low := r.below(d, &all[i], at)
+			if low < 0 {
+				h.Never = append(h.Never, all[i].subject)
+				all[i].stuck = true
+			} else {
+				h.Limits, at, again = all[i].subject, low, true
 			}
 			r.turnTo(d, at)
 		}
 	}
-	if at < 0 {
-		h.Never = true
+	for i := range all {
+		all[i].stuck = false
+	}
+	if len(h.Never) == len(all) {
 		return h
 	}
 	h.Most, h.Ends = d.first+float64(at)*d.step, at == top
@@ -120,8 +124,24 @@ func (h *Headroom) says() string {
 	switch {
 	case !h.Shown:
 		return "how far the " + h.Of + " may go is not shown: " + h.Why
-	case h.Never:
-		return fmt.Sprintf("%s is short at every %s that was tried", h.Limits, h.Of)
+	case len(h.Never) == h.Counts:
+		return fmt.Sprintf("everything is short at every %s that was tried", h.Of)
+	case len(h.Never) > 0:
+		return fmt.Sprintf("%s short at every %s that was tried; of the rest, %s", isShort(h.Never), h.Of, h.rest(now))
+	}
+	return h.rest(now)
+}
+
+func isShort(all []string) string {
+	if len(all) == 1 {
+		return all[0] + " is"
+	}
+	return fmt.Sprintf("%s and %d more are", all[0], len(all)-1)
+}
+
+// rest says how far what can be met at all goes.
+func (h *Headroom) rest(now string) string {
+	switch {
 	case h.Ends:
 		return fmt.Sprintf("with %s today, nothing is short up to %s, the greatest %s tried", now, measured(h.Most, h.Unit), h.Of)
 	case h.Most < h.Now:

@@ -23,6 +23,7 @@ type laid struct {
 	panel   int     // index, or -1
 	member  int
 	count   int
+	stuck   bool // short at every value of the dial that is turned
 }
 
 // lay looks up everything of a panel by a rule.

@@ -148,9 +148,9 @@ func (m *held) judge(w *method.Working, of *metal, noMetal string) {
 
 // reasons says why a member is not shown, and which record keys would show it.
 func (m *held) reasons(w *method.Working, of *metal, noMetal string) {
-	l := lacks{kind: "member", id: m.Record.ID, section: "section." + m.bar.record.ID, alloy: "section." + m.bar.record.ID + ".alloy", of: of, noMetal: noMetal}
+	l := lacks{kind: "member", id: m.Record.ID, derived: m.Derived, section: "section." + m.bar.record.ID, alloy: "section." + m.bar.record.ID + ".alloy", of: of, noMetal: noMetal}
 	if !m.Record.Attached.Set {
-		l.miss(m.key("attached_mm"))
+		l.miss(l.key("attached_mm"))
 		l.why("the thickness of the plate that it is welded to is not written")
 	}
 	if m.wrong != "" {

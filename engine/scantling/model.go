@@ -2,10 +2,12 @@ package scantling
 
 import (
 	"math"
+	"slices"
 
 	"hullfile/engine/beam"
 	"hullfile/engine/grid"
 	"hullfile/engine/hydrostatics"
+	"hullfile/engine/section"
 	"hullfile/engine/unit"
 )
 
@@ -36,25 +38,55 @@ func (s *structure) spans(all []grid.Span) (out []span, why string) {
 		}
 		i, known := s.at[judged]
 		if !known {
-			return nil, "member " + one.Member + " is not judged"
+			stiff, ok := s.unjudged(one)
+			if !ok {
+				return nil, "a part of section " + one.Section + " in the " + one.Zone + " is neither judged nor on record"
+			}
+			out = append(out, span{one, "", nil, stiff})
+			continue
 		}
 		m := &s.all[i]
 		if m.Fitted.I <= 0 || m.Pressure <= 0 {
 			return nil, "member " + judged + " is not shown"
 		}
-		out = append(out, span{one, judged, m, beam.StiffnessOf(m.Fitted, unit.MPa(s.young(m)), poisson)})
+		out = append(out, span{one, judged, m, beam.StiffnessOf(m.Fitted, unit.MPa(s.young(m.bar)), poisson)})
 	}
 	return out, ""
 }
 
-// young is the modulus of elasticity of a member, N/mm².
-func (s *structure) young(m *held) float64 {
-	of, _ := s.judge.governing().metals.of(m.bar.record.Alloy, unit.MM(m.bar.thickness()), m.bar.form())
+// unjudged is the stiffness of a part that no record judges, such as a keel bar between frames: with the plate that works
+// with it by plate theory.
+func (s *structure) unjudged(one grid.Span) (beam.Stiffness, bool) {
+	b := s.judge.bars.found[one.Section]
+	if b == nil || b.wrong != "" || one.Width <= 0 {
+		return beam.Stiffness{}, false
+	}
+	breadth := unit.MM(0)
+	if one.Attached > 0 {
+		breadth, _ = section.Lag(unit.MM(one.Width*1000), unit.MM(one.Width*1000), poisson)
+	}
+	f, err := b.with(unit.MM(one.Attached), breadth)
+	if err != nil {
+		return beam.Stiffness{}, false
+	}
+	return beam.StiffnessOf(f.props, unit.MPa(s.young(b)), poisson), true
+}
+
+// young is the modulus of elasticity of a bar, N/mm².
+func (s *structure) young(b *bar) float64 {
+	r := s.judge.governing()
+	if r.metals == nil {
+		return usualYoung
+	}
+	of, _ := r.metals.of(b.record.Alloy, unit.MM(b.thickness()), b.form())
 	if e := of.young(); e > 0 {
 		return e
 	}
-	return 70000
+	return usualYoung
 }
+
+// usualYoung stands in where the alloy is not known, which its own check says. Aluminium, N/mm²; recalled.
+const usualYoung = 70000
 
 // ring solves one frame as a plane frame, one half of it: what lies on the centre line neither moves across nor turns,
 // because the other side pushes back alike.
@@ -99,6 +131,29 @@ func ringSupports(r *grid.Ring) []beam.Support {
 	return out
 }
 
+// stiff reports whether a joint passes moments: it is written so, or a bar hangs on it that nothing else holds.
+func stiff(r *grid.Ring, joint int) bool {
+	if r.Joints[joint].Fixed {
+		return true
+	}
+	return slices.ContainsFunc(r.Spans, func(s grid.Span) bool {
+		return s.From == joint && hangs(r, s.To) || s.To == joint && hangs(r, s.From)
+	})
+}
+
+// hangs reports whether nothing but one bar meets at a joint, and nothing holds it.
+func hangs(r *grid.Ring, joint int) bool {
+	meet := 0
+	for _, s := range r.Spans {
+		if s.From == joint || s.To == joint {
+			meet++
+		}
+	}
+	j := r.Joints[joint]
+	held := j.Held != "" || math.Abs(j.At.Y) < 1e-6 || slices.Contains([]string{"keel", "chine", "outer chine"}, j.Name) || j.Name == "sheer" && decked(r)
+	return meet == 1 && !held
+}
+
 // decked reports whether a ring has a deck beam.
 func decked(r *grid.Ring) bool {
 	for _, s := range r.Spans {
@@ -126,8 +181,10 @@ func ringMember(s *span, r *grid.Ring, middle beam.Place) beam.Member {
 		inward = -1
 	}
 	m := beam.Member{Name: s.Member, From: s.From, To: s.To, EI: s.stiff.EI, EA: s.stiff.EA, GA: s.stiff.GA,
-		PinFrom: !r.Joints[s.From].Fixed, PinTo: !r.Joints[s.To].Fixed}
-	m.Loads = []beam.Load{beam.Uniform(math.Hypot(b.Y-a.Y, b.Z-a.Z), inward*s.member.Pressure*s.Width)}
+		PinFrom: !stiff(r, s.From), PinTo: !stiff(r, s.To)}
+	if s.member != nil {
+		m.Loads = []beam.Load{beam.Uniform(math.Hypot(b.Y-a.Y, b.Z-a.Z), inward*s.member.Pressure*s.Width)}
+	}
 	return m
 }
 
@@ -135,6 +192,7 @@ var ringAssumptions = []string{
 	"The ring is a plane frame of straight bars; what it shares with its neighbours through stringers is not counted.",
 	"Each part carries the pressure that the governing sheet puts on it as a member, over its own spacing, all at once.",
 	"Keel and chine do not move, nor does the sheer where there is a deck beam: two plates that meet hold their edge. A girder or support under a part holds it up.",
+	"A bar whose other end hangs free is fixed at its joint, however that is written, because nothing else would hold it.",
 	"Both sides are built and loaded alike; nothing on the centre line turns where the joint there is fixed.",
 	"Brackets stiffen nothing; deflections are small, and the metal stays elastic.",
 }
@@ -153,7 +211,9 @@ func (s *structure) grillage(g *grid.Grillage) Model {
 		return m
 	}
 	for i := range frames {
-		m.Pressure = math.Max(m.Pressure, frames[i].member.Pressure)
+		if frames[i].member != nil {
+			m.Pressure = math.Max(m.Pressure, frames[i].member.Pressure)
+		}
 	}
 	b := beam.Model{Kind: beam.Grillage}
 	girth := girths(g.Joints)

@@ -12,6 +12,7 @@ import (
 type lacks struct {
 	kind    string // panel, member, bracket or fitting, as record keys begin
 	id      string
+	derived bool   // laid out from the grid
 	alloy   string // record key of its alloy
 	section string // record key of its section
 	of      *metal
@@ -59,9 +60,22 @@ func (l *lacks) lacking(from string, w *method.Working) (key, says string) {
 	return l.alloy, says
 }
 
-func (l *lacks) key(name string) string { return l.kind + "." + l.id + "." + name }
-func (l *lacks) why(says string)        { l.whys = once(l.whys, says) }
-func (l *lacks) miss(key string)        { l.missing = once(l.missing, key) }
+// key is the record key of a value. What is laid out from the grid has no record of its own: its places come from the
+// waterline and its plate from the plating.
+func (l *lacks) key(name string) string {
+	if !l.derived {
+		return l.kind + "." + l.id + "." + name
+	}
+	switch name {
+	case "x_m", "z_m", "hull_top_m", "head_m":
+		return "boat.draught_m"
+	case "attached_mm", "thickness_mm":
+		return "plating"
+	}
+	return "station"
+}
+func (l *lacks) why(says string) { l.whys = once(l.whys, says) }
+func (l *lacks) miss(key string) { l.missing = once(l.missing, key) }
 
 // reasons says why a panel is not shown, and which record keys would show it. Of a panel that is short by one
 // thickness it says which others could not be reckoned.
@@ -69,9 +83,12 @@ func (p *judged) reasons(w *method.Working, of *metal, noMetal string) {
 	if p.Standing == finding.Met {
 		return
 	}
-	l := lacks{kind: "panel", id: p.Record.ID, alloy: p.key("alloy"), of: of, noMetal: noMetal}
+	l := lacks{kind: "panel", id: p.Record.ID, derived: p.Derived, alloy: p.key("alloy"), of: of, noMetal: noMetal}
+	if p.Derived {
+		l.alloy = "plating"
+	}
 	if !p.Record.Thickness.Set {
-		l.miss(p.key("thickness_mm"))
+		l.miss(l.key("thickness_mm"))
 		l.why("no thickness is written")
 	}
 	l.look(w, w.Scope.Gives["needed"])

@@ -57,10 +57,10 @@ type Headroom struct {
 	Of     string // "speed" or "loaded mass"
 	Unit   string
 	Now    float64
-	Most   float64 // greatest value at which all that is shown is met; below Now where something is short today
-	Ends   bool    // nothing is short up to the greatest value tried
-	Never  bool    // something is short at every value tried; Most is nought
-	Limits string  // what is short first above it: "panel B3", "member FR"
+	Most   float64  // greatest value at which all that is shown is met, but for Never; below Now where something is short today
+	Ends   bool     // nothing is short up to the greatest value tried
+	Never  []string // what is short at every value tried; where that is everything, Most is nought
+	Limits string   // what is short first above it: "panel B3", "member FR"
 	Shown  bool
 	Why    string
 	Counts int // panels and members that were asked; those not shown are not among them

@@ -11,6 +11,6 @@ type Critical struct {
 	Margin   float64
 	Standing finding.Standing
 	Basis    finding.Basis
-	Equal    int    // how many more share its working, both sides not counted
+	Equal    int    // how many more of the zone come to the same, both sides not counted
 	Says     string // in a sentence
 }

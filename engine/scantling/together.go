@@ -12,6 +12,9 @@ import (
 // byModel is the word by which a record lets the models decide about frames.
 const byModel = "grillage"
 
+// ruleModel is the name of the doubt that a model raises.
+const ruleModel = "frame-model"
+
 // together solves every ring and grillage of the grid and sets what comes out beside each member. Only where the record
 // names the models as what decides does the standing of a primary member follow them.
 func (j *judge) together(all []held, out *Result) {
@@ -31,6 +34,43 @@ func (j *judge) together(all []held, out *Result) {
 	for i := range out.Models {
 		s.beside(i, &out.Models[i], decides)
 	}
+	out.Findings = append(out.Findings, s.doubts(out)...)
+}
+
+// doubts tells where a model asks for more than the rule does and more than is fitted: once for each kind of model and
+// zone, with the worst named.
+func (s *structure) doubts(out *Result) []finding.Finding {
+	type group struct {
+		kind beam.Kind
+		zone string
+	}
+	worst, count := map[group]*Together{}, map[group]int{}
+	subject, places := map[group]string{}, map[group][]finding.Place{}
+	var order []group
+	for i := range s.all {
+		m := &s.all[i]
+		for k := range m.Together {
+			t := &m.Together[k]
+			if t.Decides || t.Alone < 1 || t.Margin >= 1 {
+				continue
+			}
+			g := group{out.Models[t.Model].Kind, m.Record.Zone.V}
+			count[g]++
+			if worst[g] == nil {
+				order = append(order, g)
+			}
+			if worst[g] == nil || t.Margin < worst[g].Margin {
+				worst[g], subject[g], places[g] = t, "member "+m.Record.ID, placesOf(m.Record.Section.At)
+			}
+		}
+	}
+	var all []finding.Finding
+	for _, g := range order {
+		all = append(all, finding.Finding{Kind: finding.Doubt, Rule: ruleModel, Subject: subject[g], Places: places[g],
+			Says:   fmt.Sprintf("%s: %s. So with %d of the %s", subject[g], worst[g].Says, count[g], g.zone),
+			Settle: "look at the moments of the model, fix or bracket the joints that it takes as free, or have a naval architect judge the frame"})
+	}
+	return all
 }
 
 // beside sets one solved model beside its members.

@@ -98,7 +98,7 @@ func TestHeadroom(t *testing.T) {
 		t.Fatalf("%d headrooms", len(out.Headrooms))
 	}
 	for _, h := range out.Headrooms {
-		if h.Rule != 0 || !h.Shown || h.Never {
+		if h.Rule != 0 || !h.Shown {
 			continue
 		}
 		if h.Says == "" || h.Counts != 2 {
@@ -141,8 +141,13 @@ func TestHeadroomOfWhatIsShort(t *testing.T) {
 		t.Errorf("%+v", speed)
 	}
 	h.Panels[0].Thickness = put(unit.MM(1), 20)
-	if never := whole(t).judge(h, nil, nil).Headrooms[0]; !never.Never || never.Most != 0 {
+	never := whole(t).judge(h, nil, nil).Headrooms[0]
+	if len(never.Never) != 1 || never.Most < 38 || !strings.HasPrefix(never.Says, "panel B3 is short at every speed") {
 		t.Errorf("%+v", never)
+	}
+	h.Members = nil
+	if all := whole(t).judge(h, nil, nil).Headrooms[0]; all.Most != 0 || !strings.HasPrefix(all.Says, "everything is short") {
+		t.Errorf("%+v", all)
 	}
 }
 
@@ -199,7 +204,7 @@ func TestWorst(t *testing.T) {
 	}
 	h.Members = append(h.Members, frame("FR", flatBar(h, 80, 7)))
 	out := whole(t).judge(h, nil, nil)
-	if len(out.Worst) != 5 || out.Worst[0].Subject != "member FR" || out.Worst[0].Standing != finding.Short {
+	if len(out.Worst) != 4 || out.Worst[0].Subject != "member FR" || out.Worst[0].Standing != finding.Short || out.Worst[2].Equal != 1 {
 		t.Fatalf("%+v", out.Worst)
 	}
 	for i, c := range out.Worst {

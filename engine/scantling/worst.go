@@ -24,6 +24,12 @@ func (j *judge) worst(out *Result) {
 			all[at].Equal++
 			return
 		}
+		at := slices.IndexFunc(all, func(o Critical) bool { return o.Says == c.Says && o.Zone == c.Zone && o.What == c.What })
+		if at >= 0 {
+			first[id] = at
+			all[at].Equal++
+			return
+		}
 		first[id] = len(all)
 		all = append(all, c)
 	}

@@ -134,8 +134,8 @@ func lotsOf(h *record.Hull) []string {
 	for i := range h.Parts {
 		all = append(all, h.Parts[i].Lot.V)
 	}
-	for i := range h.Panels {
-		all = append(all, h.Panels[i].Lot.V)
+	for _, p := range h.Plated() {
+		all = append(all, p.Lot.V)
 	}
 	slices.Sort(all)
 	return slices.DeleteFunc(slices.Compact(all), func(lot string) bool { return lot == "" })

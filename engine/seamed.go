@@ -1,6 +1,8 @@
 package engine
 
 import (
+	"slices"
+
 	"hullfile/engine/crosscheck"
 	"hullfile/engine/finding"
 	"hullfile/engine/inspection"
@@ -23,23 +25,27 @@ func (d *Dossier) questioned(y *record.Yard, ref *Reference) {
 	})...)
 }
 
-// designPressure gives the pressure that a panel was reckoned for, kN/m².
+// designPressure gives the pressure that a panel was reckoned for, kN/m²; of a plate the least of those of its panels.
 func (d *Dossier) designPressure(panel string) (kPa float64, known bool) {
+	cut := d.Grid.Cut(panel)
 	for i := range d.Structure.Panels {
-		if p := &d.Structure.Panels[i]; p.Record.ID == panel && p.Pressure > 0 {
-			return float64(p.Pressure), true
+		p := &d.Structure.Panels[i]
+		if (p.Record.ID == panel || slices.Contains(cut, p.Record.ID)) && p.Pressure > 0 && (!known || float64(p.Pressure) < kPa) {
+			kPa, known = float64(p.Pressure), true
 		}
 	}
-	return 0, false
+	return kPa, known
 }
 
 // needed gives the thickness that the structure asks of a panel, mm. A panel that is short as it stands on record is told
-// by the structure itself.
+// by the structure itself. A plate needs what that of its panels needs which asks for the most.
 func (d *Dossier) needed(panel string) (mm float64, known bool) {
+	cut := d.Grid.Cut(panel)
 	for i := range d.Structure.Panels {
-		if p := &d.Structure.Panels[i]; p.Record.ID == panel && p.Standing == finding.Met {
-			return float64(p.Needed), true
+		p := &d.Structure.Panels[i]
+		if (p.Record.ID == panel || slices.Contains(cut, p.Record.ID)) && p.Standing == finding.Met {
+			mm, known = max(mm, float64(p.Needed)), true
 		}
 	}
-	return 0, false
+	return mm, known
 }

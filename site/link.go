@@ -53,6 +53,9 @@ func (b *book) subjects() {
 	for i, s := range b.sectionOf(structurePath).kids {
 		add("panel "+d.Structure.Panels[i].Record.ID, s.path, "")
 	}
+	for i := range d.Hull.Platings {
+		add("plating "+d.Hull.Platings[i].ID, structurePath, "")
+	}
 	for _, w := range d.Weight.Items {
 		add("weight "+w.Record.ID, weightPath, b.anchors.take("weight-"+w.Record.ID))
 	}
@@ -222,6 +225,7 @@ func (l *leaf) place(p finding.Place) Link {
 	if !l.isRecord[p.File] {
 		return Link{Text: text}
 	}
+	l.cited.cite(p, l.at)
 	return Link{Text: text, Href: l.to(recordPage(p.File), anchor)}
 }
 

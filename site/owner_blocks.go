@@ -237,14 +237,13 @@ func (l *leaf) speedTable() *OwnerTable {
 	return t
 }
 
-// metalTable groups the panels by zone, alloy, thickness and lot.
+// metalTable groups the plates and panels by zone, alloy, thickness and lot.
 func (l *leaf) metalTable() *OwnerTable {
 	t := newOwnerTable("Plate by zone", "Zone", "Alloy and temper", "Thickness|mm|n", "Lots", "Certificates")
 	type group struct{ zone, alloy, mm string }
 	var order []group
 	lots, papers := map[group][]string{}, map[group][]string{}
-	for i := range l.hull.Panels {
-		p := &l.hull.Panels[i]
+	for _, p := range l.hull.Plated() {
 		g := group{p.Zone.V, p.Alloy.V, written(float64(p.Thickness.V), "mm")}
 		if !slices.Contains(order, g) {
 			order = append(order, g)

@@ -125,8 +125,8 @@ func (l *leaf) careValues(v map[string]Figure) {
 		}
 	}
 	var alloys []string
-	for i := range l.hull.Panels {
-		if a := l.hull.Panels[i].Alloy.V; a != "" && !slices.Contains(alloys, a) {
+	for _, p := range l.hull.Plated() {
+		if a := p.Alloy.V; a != "" && !slices.Contains(alloys, a) {
 			alloys = append(alloys, a)
 		}
 	}

@@ -198,12 +198,22 @@ func (l *leaf) partRow(part *stock.Part) CutRow {
 		Area: has(p.Area.Set, asWritten(p.Area), "not recorded"), Mass: has(p.Mass.Set, asWritten(p.Mass), "not recorded"), Cut: has(p.Cut.Set, p.Cut.V.String(), "not recorded"),
 	}
 	if p.Panel.Set {
-		row.Panel = l.subjectAs("panel "+p.Panel.V, p.Panel.V)
+		row.Panel = l.subjectAs(l.plateSubject(p.Panel.V), p.Panel.V)
 	}
 	if p.Lot.Set {
 		row.Lot = l.subjectAs("lot "+p.Lot.V, p.Lot.V)
 	}
 	return row
+}
+
+// plateSubject is what a part makes: a panel, or a plate of the skin.
+func (l *leaf) plateSubject(key string) string {
+	for i := range l.hull.Platings {
+		if l.hull.Platings[i].ID == key {
+			return "plating " + key
+		}
+	}
+	return "panel " + key
 }
 
 // asWritten gives a number with the decimals of its record.

@@ -182,17 +182,18 @@ func (l *leaf) surveyMark(s *survey.Spot) chart.Pin {
 		}
 	}
 	for _, key := range s.Panels {
-		if p := panelOf(l.hull, key); p != nil && p.X.Set {
+		if p := l.panelOf(key); p != nil && p.X.Set {
 			m.Fields = append(m.Fields, chart.Field{Zone: p.Zone.V, X: float64(p.X.V), Long: max(0.3, float64(p.Long.V)/1000)})
 		}
 	}
 	return m
 }
 
-func panelOf(h *record.Hull, key string) *record.Panel {
-	for i := range h.Panels {
-		if h.Panels[i].ID == key {
-			return &h.Panels[i]
+// panelOf finds a panel, listed by hand or of the grid.
+func (l *leaf) panelOf(key string) *record.Panel {
+	for i := range l.dossier.Structure.Panels {
+		if p := l.dossier.Structure.Panels[i].Record; p.ID == key {
+			return p
 		}
 	}
 	return nil

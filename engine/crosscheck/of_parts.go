@@ -30,8 +30,8 @@ func orphanLot(b *build) []told {
 	for i := range b.Hull.Parts {
 		used[b.Hull.Parts[i].Lot.V] = true
 	}
-	for i := range b.Hull.Panels {
-		used[b.Hull.Panels[i].Lot.V] = true
+	for _, p := range b.Hull.Plated() {
+		used[p.Lot.V] = true
 	}
 	for i := range b.yard.Stock.Lots {
 		if l := &b.yard.Stock.Lots[i]; used[l.ID] || used[l.Cast.V] {

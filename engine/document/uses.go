@@ -10,8 +10,8 @@ func usedBy(h *record.Hull) map[string][]string {
 			used[v.V] = append(used[v.V], subject)
 		}
 	}
-	for _, p := range h.Panels {
-		add(p.Document, "panel "+p.ID)
+	for _, p := range h.Plated() {
+		add(p.Document, p.Kind+" "+p.ID)
 	}
 	for _, w := range h.Weights {
 		add(w.Document, "weight "+w.ID)

@@ -167,6 +167,9 @@ func named(root *node, kinds string) map[string][]string {
 	for _, kind := range strings.Fields(kinds) {
 		names[kind] = namesIn(root.kid(kind))
 	}
+	if all, has := names["panel"]; has { // a part or a test may name the plate that panels are cut from
+		names["panel"] = append(all, namesIn(root.kid("plating"))...)
+	}
 	return names
 }
 

@@ -61,14 +61,14 @@ func placeOf(h *record.Hull) finding.Place {
 	return finding.Place{}
 }
 
-// lots lists the lots that parts or panels of the hull name, in the order of the stock.
+// lots lists the lots that parts, panels or plates of the hull name, in the order of the stock.
 func (a *assessor) lots() []*record.Lot {
 	named := map[string]bool{}
 	for i := range a.hull.Parts {
 		named[a.hull.Parts[i].Lot.V] = true
 	}
-	for i := range a.hull.Panels {
-		named[a.hull.Panels[i].Lot.V] = true
+	for _, p := range a.hull.Plated() {
+		named[p.Lot.V] = true
 	}
 	var out []*record.Lot
 	for i := range a.yard.Stock.Lots {

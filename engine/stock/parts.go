@@ -16,10 +16,9 @@ func (a *assessor) parts() {
 		l := &a.yard.Stock.Lots[i]
 		lots[l.ID] = l
 	}
-	panels := map[string]*record.Panel{}
-	for i := range a.hull.Panels {
-		p := &a.hull.Panels[i]
-		panels[p.ID] = p
+	plates := map[string]record.Plated{}
+	for _, p := range a.hull.Plated() {
+		plates[p.ID] = p
 	}
 	for i := range a.hull.Parts {
 		p := &a.hull.Parts[i]
@@ -29,7 +28,9 @@ func (a *assessor) parts() {
 		if part.Lot != nil {
 			a.against(p, part.Lot)
 		}
-		a.panel(p, panels[p.Panel.V])
+		if plate, known := plates[p.Panel.V]; known {
+			a.panel(p, &plate)
+		}
 		a.measured(p)
 		a.bend(part)
 		a.marking(p)
@@ -65,17 +66,14 @@ func (a *assessor) against(p *record.Part, l *record.Lot) {
 	}
 }
 
-// panel holds a part against the panel that it makes.
-func (a *assessor) panel(p *record.Part, panel *record.Panel) {
-	if panel == nil {
-		return
-	}
+// panel holds a part against the panel or the plate of the skin that it makes.
+func (a *assessor) panel(p *record.Part, panel *record.Plated) {
 	if p.Drawn.Set && panel.Thickness.Set && p.Drawn.V != panel.Thickness.V {
-		a.find(finding.Contradiction, rulePartPanel, "part "+p.ID, fmt.Sprintf("part %s is %s mm thick, panel %s that it makes is reckoned with %s mm", p.ID, unit.Plain(p.Drawn.V), panel.ID, unit.Plain(panel.Thickness.V)),
+		a.find(finding.Contradiction, rulePartPanel, "part "+p.ID, fmt.Sprintf("part %s is %s mm thick, %s %s that it makes is reckoned with %s mm", p.ID, unit.Plain(p.Drawn.V), panel.Kind, panel.ID, unit.Plain(panel.Thickness.V)),
 			"measure the plate on board and correct the one that is wrong", p.Drawn.At, panel.Thickness.At)
 	}
 	if p.Lot.Set && panel.Lot.Set && p.Lot.V != panel.Lot.V {
-		a.find(finding.Contradiction, rulePartPanel, "part "+p.ID, "part "+p.ID+" was cut from lot "+p.Lot.V+", panel "+panel.ID+" that it makes names lot "+panel.Lot.V,
+		a.find(finding.Contradiction, rulePartPanel, "part "+p.ID, "part "+p.ID+" was cut from lot "+p.Lot.V+", "+panel.Kind+" "+panel.ID+" that it makes names lot "+panel.Lot.V,
 			"read the cast number off the plate", p.Lot.At, panel.Lot.At)
 	}
 }

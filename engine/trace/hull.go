@@ -71,9 +71,9 @@ func (w *touched) cutList() {
 			w.parts[p.ID] = true
 		}
 	}
-	for i := range w.h.Panels {
-		if p := &w.h.Panels[i]; p.Lot.Set && (w.lots[p.Lot.V] || w.any(p.Lot.V)) || w.any(p.ID) && w.only != "" {
-			w.other("panel", p.ID, p.Where.V, p.At)
+	for _, p := range w.h.Plated() {
+		if p.Lot.Set && (w.lots[p.Lot.V] || w.any(p.Lot.V)) || w.any(p.ID) && w.only != "" {
+			w.other(p.Kind, p.ID, p.Where, p.At)
 		}
 	}
 }
@@ -182,9 +182,9 @@ func (w *touched) measured() {
 			w.other("trial", v.ID, date("", v.Date), v.At)
 		}
 	}
-	for i := range w.h.Panels {
-		if v := &w.h.Panels[i]; v.Document.Set && w.papers[v.Document.V] {
-			w.other("panel", v.ID, v.Where.V, v.At)
+	for _, v := range w.h.Plated() {
+		if v.Document.Set && w.papers[v.Document.V] {
+			w.other(v.Kind, v.ID, v.Where, v.At)
 		}
 	}
 	if w.people[w.h.Issue.By.V] {

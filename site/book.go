@@ -34,6 +34,8 @@ type book struct {
 	sheets     []*method.Sheet
 	records    []record.File
 	isRecord   map[string]bool
+	cited      uses              // lines of records by the pages that cite them
+	origins    []origin          // worked values, in the order of the pages
 	tracks     map[string]string // pages of logs, runs and manoeuvres by their subject
 
 	buf    bytes.Buffer
@@ -46,7 +48,7 @@ type book struct {
 func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	b := &book{
 		press: p, dossier: d, hull: h, folder: f, printer: p.printer(f),
-		open: map[*section]int{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, jointPage: map[string]string{}, tracks: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
+		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, jointPage: map[string]string{}, tracks: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
 	}
 	if d.Structure.Sheet != nil {
 		b.sheets = append(b.sheets, d.Structure.Sheet)
@@ -101,10 +103,7 @@ func (b *book) runningWords() (left, right string) {
 }
 
 func (b *book) innerPages() error {
-	for _, s := range b.order {
-		if s.late {
-			continue
-		}
+	for _, s := range slices.Concat(b.pagesOf(false), b.pagesOf(true)) {
 		page, err := b.page(s)
 		if err != nil {
 			return err
@@ -114,6 +113,17 @@ func (b *book) innerPages() error {
 		}
 	}
 	return nil
+}
+
+// pagesOf gives the pages that tell of others, or all other ones; those that are made late are among neither.
+func (b *book) pagesOf(others bool) []*section {
+	var out []*section
+	for _, s := range b.order {
+		if !s.late && s.others == others {
+			out = append(out, s)
+		}
+	}
+	return out
 }
 
 // page makes the page of a section.

@@ -7,14 +7,15 @@ import (
 
 // section is one page in the contents of a hull's book.
 type section struct {
-	no    string // "3.2"; empty on the cover
-	title string // as in the contents
-	path  string // root-relative, with forward slashes
-	kind  string // template
-	body  func(*leaf) (any, error)
-	above *section
-	kids  []*section
-	late  bool // made when the contents list is closed, because it prints the hash of that list
+	no     string // "3.2"; empty on the cover
+	title  string // as in the contents
+	path   string // root-relative, with forward slashes
+	kind   string // template
+	body   func(*leaf) (any, error)
+	above  *section
+	kids   []*section
+	others bool // made after the pages that it tells of
+	late   bool // made when the contents list is closed, because it prints the hash of that list
 }
 
 // longRail is the number of pages below a section above which the rail does not list them; the section's own page does.
@@ -41,6 +42,8 @@ func (b *book) contents() {
 	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))
 	b.methodSheets(b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage)))
 	b.top("Proofs", proofsPath, "ready", page((*leaf).readyProofs))
+	b.top("Where values came from", fromPath, "from", page((*leaf).fromPage)).others = true
+	b.top("Words", glossaryPath, "glossary", page((*leaf).glossaryPage))
 	b.recordFiles(b.top("Records", recordsPath, "records", page((*leaf).recordsPage)))
 	b.top("Proving this file", provingPath, "proving", page((*leaf).provingPage))
 	b.top("Tables for other programs", tablesPath, "tables", page((*leaf).tablesPage))
@@ -72,6 +75,7 @@ func (b *book) recordFiles(above *section) {
 	for _, f := range b.records {
 		below(above, f.Path, recordPage(f.Path), "record",
 			page(func(l *leaf) (RecordPage, error) { return l.recordPage(f) }))
+		above.kids[len(above.kids)-1].others = true
 	}
 }
 

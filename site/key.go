@@ -36,7 +36,7 @@ func newKeyring(job Job, shelf *shelf, papers *papers) (*keyring, error) {
 		return k, nil
 	}
 	all := sha256.New()
-	fmt.Fprintf(all, "%d %q %q", keyForm, job.Version, job.Program)
+	fmt.Fprintf(all, "%d %q %q %v", keyForm, job.Version, job.Program, job.Print)
 	if err := hashFiles(all, content.Files, "demo", "start"); err != nil {
 		return nil, fmt.Errorf("content: %w", err)
 	}

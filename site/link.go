@@ -53,9 +53,6 @@ func (b *book) subjects() {
 	for i, s := range b.sectionOf(structurePath).kids {
 		add("panel "+d.Structure.Panels[i].Record.ID, s.path, "")
 	}
-	for i := range d.Hull.Platings {
-		add("plating "+d.Hull.Platings[i].ID, structurePath, "")
-	}
 	for _, w := range d.Weight.Items {
 		add("weight "+w.Record.ID, weightPath, b.anchors.take("weight-"+w.Record.ID))
 	}

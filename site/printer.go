@@ -44,6 +44,9 @@ func (r *printer) work(pages <-chan made) {
 		}
 		err := r.press.print(&buf, m.section.kind, m.page)
 		if err == nil {
+			err = r.press.explain(&buf, m.section)
+		}
+		if err == nil {
 			err = r.folder.write(m.section.path, buf.Bytes())
 		}
 		if err != nil {

@@ -271,7 +271,7 @@ func (p *press) words() (rowWords, error) {
 }
 
 // recordLines gives a record file as list items, one a line, each with the anchor that findings lead to.
-func recordLines(text []byte) template.HTML {
+func recordLines(text []byte, usedBy func(line int) string) template.HTML {
 	text = bytes.TrimPrefix(text, []byte("\xef\xbb\xbf"))
 	out := make([]byte, 0, len(text)*2)
 	for n := 1; len(text) > 0; n++ {
@@ -280,7 +280,9 @@ func recordLines(text []byte) template.HTML {
 		out = strconv.AppendInt(out, int64(n), 10)
 		out = append(out, `"><code>`...)
 		out = escaped(out, bytes.TrimSuffix(row, []byte("\r")))
-		out = append(out, "</code></li>\n"...)
+		out = append(out, "</code>"...)
+		out = append(out, usedBy(n)...)
+		out = append(out, "</li>\n"...)
 		text = rest
 	}
 	return template.HTML(out) //nolint:gosec // escaped above

@@ -10,7 +10,14 @@ import (
 // The sheet of the finished hull shows what was found, that of the hull in build has blanks, and the table to type it
 // back has every item.
 func TestSurveySheet(t *testing.T) {
-	dir := rendered(t, demoJob(t))
+	job := demoJob(t)
+	dir := rendered(t, job)
+	onRecord := 0
+	for _, h := range job.Yard.Hulls {
+		if h.Number == "HL74-012" {
+			onRecord = len(h.Survey)
+		}
+	}
 	read := func(name string) string {
 		text, err := os.ReadFile(filepath.Join(dir, name))
 		if err != nil {
@@ -19,8 +26,8 @@ func TestSurveySheet(t *testing.T) {
 		return string(text)
 	}
 	done, open := read("HL74-012/survey.html"), read("HL74-013/survey.html")
-	if n := strings.Count(done, `<p class="read">`); n != 8 {
-		t.Errorf("%d readings are shown, 8 are on record", n)
+	if n := strings.Count(done, `<p class="read">`); n != onRecord || n < 5 {
+		t.Errorf("%d readings are shown, %d are on record", n, onRecord)
 	}
 	if strings.Contains(open, `<p class="read">`) || !strings.Contains(open, "☐ as expected") {
 		t.Error("the sheet of the hull in build is not blank")

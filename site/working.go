@@ -99,6 +99,9 @@ func (l *leaf) working(w *method.Working, prefix, governs string) (Working, erro
 			return Working{}, err
 		}
 		row.Governs = s.Symbol == governs
+		if l.at.above == nil || row.Governs {
+			l.note(w, s, row.ID) // of a panel, the step that decides
+		}
 		out.at[s.Symbol] = row.ID
 		if s.State == method.NotSet {
 			out.Idle = append(out.Idle, row)

@@ -2,6 +2,7 @@ package site
 
 import (
 	"html/template"
+	"slices"
 	"strings"
 
 	"hullfile/engine/finding"
@@ -14,16 +15,17 @@ import (
 type form struct {
 	name, title string
 	word        string   // word of evidence of the signed paper
-	lists       []string // lists that its signature speaks of; the first that the hull must answer counts
+	law         string   // market, as the plate names it; empty for a statement that is drafted for all
+	lists       []string // lists that its signature speaks of; a statement speaks of all
 }
 
 // forms are all that are drafted. The declarations are drafted only for the markets whose lists apply.
 func forms() []form {
 	return []form{
-		{"declaration-eu-draft", "EU declaration of conformity", "declaration-eu", []string{"eu-2013-53", "eu-declaration"}},
-		{"declaration-uk-draft", "UK declaration of conformity", "declaration-uk", []string{"uk-2017-737"}},
-		{"builders-statement-draft", "Builder's statement", "builders-statement", nil},
-		{"test-statement-draft", "Statement of tests", "test-statement", nil},
+		{"declaration-eu-draft", "EU declaration of conformity", "declaration-eu", "EU", []string{"eu-2013-53", "eu-plate-and-number", "eu-manual", "eu-technical-file", "eu-declaration"}},
+		{"declaration-uk-draft", "UK declaration of conformity", "declaration-uk", "UK", []string{"eu-2013-53", "eu-plate-and-number", "eu-manual", "eu-technical-file", "uk-2017-737"}},
+		{"builders-statement-draft", "Builder's statement", "builders-statement", "", nil},
+		{"test-statement-draft", "Statement of tests", "test-statement", "", nil},
 	}
 }
 
@@ -31,7 +33,8 @@ func forms() []form {
 func (b *book) drafts() []form {
 	var out []form
 	for _, f := range forms() {
-		if _, known := b.dossier.Requirements.Statement(f.word); known && (f.lists == nil || len(b.spoken(f)) > 0) {
+		_, known := b.dossier.Requirements.Statement(f.word)
+		if known && (f.law == "" || slices.Contains(b.hull.Plate.Law.V, f.law)) {
 			out = append(out, f)
 		}
 	}
@@ -74,6 +77,7 @@ type DraftPage struct {
 	Place     Figure
 
 	Met   bool // every item that the form speaks of is met
+	Lacks Link // the list without which nothing can be declared, where the boat need not answer it
 	Lists []ListRow
 	Open  []OpenRow
 	Tests []EvidenceRow
@@ -98,10 +102,11 @@ func (l *leaf) draftPage(f form) DraftPage {
 		p.Engine = l.subjectAs("document "+c.Engine.V, l.paperTitle(c.Engine.V))
 	}
 	l.signature(&p, f)
-	p.Met = true
+	p.Met, p.Lacks = l.answered(f)
 	for _, of := range l.spoken(f) {
 		p.Lists = append(p.Lists, l.listRow(of))
-		p.Met = p.Met && l.opens(&p, of, f)
+		whole := l.opens(&p, of)
+		p.Met = p.Met && whole
 	}
 	if f.word == "test-statement" {
 		for i := range r.Tests {
@@ -120,28 +125,42 @@ func (l *leaf) signature(p *DraftPage, f form) {
 	}
 }
 
-// opens adds what is open in a list, but for the signature itself, and reports whether nothing is.
-func (l *leaf) opens(p *DraftPage, of *requirement.List, f form) bool {
+// essential is the list that holds the requirements themselves, of the Union and of the United Kingdom.
+const essential = "eu-2013-53"
+
+// answered reports whether a form that declares conformity can do so at all: the boat must answer the requirements.
+func (l *leaf) answered(f form) (bool, Link) {
+	if f.lists == nil {
+		return true, Link{}
+	}
+	if of, ok := l.dossier.Requirements.Find(essential); ok && of.Applies {
+		return true, Link{}
+	}
+	return false, l.subjectAs("list "+essential, essential)
+}
+
+// opens adds what is open in a list, but for signatures, and reports whether nothing is.
+func (l *leaf) opens(p *DraftPage, of *requirement.List) bool {
 	whole := true
 	for i := range of.Items {
 		it := &of.Items[i]
-		if !it.Applies || it.Standing == finding.Met || onlySignature(it, f.word) {
+		if !it.Applies || it.Standing == finding.Met || onlySignatures(it) {
 			continue
 		}
 		whole = false
-		p.Open = append(p.Open, OpenRow{Item: l.itemLink(it), List: l.listLink(of), Standing: standing(it.Standing), Blocks: requirement.Blocks(it.Record.Blocks.V), Says: Prose(closed(capital(it.Says)))})
+		p.Open = append(p.Open, OpenRow{Item: l.itemLink(it), List: l.listLink(of), Standing: standing(it.Standing), Blocks: requirement.Blocked(it.Record.Blocks.V), Says: Prose(closed(capital(it.Says)))})
 	}
 	return whole
 }
 
-// onlySignature reports whether an item wants nothing but the signature of this very form.
-func onlySignature(it *requirement.Item, word string) bool {
+// onlySignatures reports whether an item wants nothing but a signature: that cannot be there before this form is signed.
+func onlySignatures(it *requirement.Item) bool {
 	found := false
 	for _, a := range it.Answers {
 		if a.Role == requirement.Supports || a.Standing == finding.Met {
 			continue
 		}
-		if a.Word.ID != word {
+		if a.Word.How.V != "statement" {
 			return false
 		}
 		found = true

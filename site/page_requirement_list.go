@@ -5,6 +5,7 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/record"
 	"hullfile/engine/requirement"
 )
 
@@ -33,7 +34,8 @@ type AskedRow struct {
 	Accepted []AcceptedRow
 	Clause   string
 	Basis    Basis
-	Blocks   string
+	Open     bool   // it applies and is not met
+	Blocks   string // what may not happen without it
 	Note     string
 }
 
@@ -81,15 +83,23 @@ func (l *leaf) askedRow(it *requirement.Item) AskedRow {
 		Clause: rec.Clause.V, Basis: basis(it.Basis), Blocks: requirement.Blocks(rec.Blocks.V), Note: rec.Note.V,
 	}
 	if it.Applies {
-		row.Standing = standing(it.Standing)
+		row.Standing, row.Open = standing(it.Standing), it.Standing != finding.Met
 	}
 	for i := range it.Answers {
 		row.Evidence = append(row.Evidence, l.evidenceRow(&it.Answers[i]))
 	}
 	for _, acc := range it.Accepted {
-		row.Accepted = append(row.Accepted, AcceptedRow{l.subjectAs("person "+acc.By.V, l.nameOf("person", acc.By.V)), acc.As.V, acc.Date.V.Long(), acc.Note.V, l.place(acc.At)})
+		row.Accepted = append(row.Accepted, AcceptedRow{l.subjectAs("person "+acc.By.V, l.nameOf("person", acc.By.V)), acc.As.V, acc.Date.V.Long(), note(acc), l.place(acc.At)})
 	}
 	return row
+}
+
+// note gives the words of an acceptance of this very item; those about a whole list stand in the record.
+func note(acc *record.Accepted) string {
+	if acc.Item.V == "all" {
+		return ""
+	}
+	return acc.Note.V
 }
 
 // mostBehind is how many links stand behind an answer; the rest is counted.

@@ -90,7 +90,7 @@ func (l *leaf) requirementsPage() (RequirementsPage, error) {
 	}
 	for _, it := range r.Open {
 		p.Open = append(p.Open, OpenRow{
-			Item: l.itemLink(it), List: l.subjectAs("list "+it.List.Name, it.List.Title.V), Standing: standing(it.Standing), Blocks: requirement.Blocks(it.Record.Blocks.V),
+			Item: l.itemLink(it), List: l.subjectAs("list "+it.List.Name, it.List.Title.V), Standing: standing(it.Standing), Blocks: requirement.Blocked(it.Record.Blocks.V),
 			Says: Prose(closed(capital(it.Says))), Settle: closed(capital(it.Settle)), Missing: it.Lacks,
 		})
 	}

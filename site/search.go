@@ -76,4 +76,12 @@ func (b *book) entries() []entry {
 		out = append(out, entry{capital(string(f.Kind)) + ": " + f.Subject, b.sectionOf(findingsPath).no, findingsPath + "#f" + wordsOfInt(i+1), f.Says})
 	}
 	return out
+	for i := range d.Requirements.Lists {
+		of := &d.Requirements.Lists[i]
+		t, _ := b.find("list " + of.Record.Name)
+		for j := range of.Items {
+			it := &of.Items[j]
+			out = append(out, entry{it.Title(), t.no, escapePath(t.path) + "#" + itemAnchor(it.Record.ID), of.Record.Title.V + " " + it.Record.Asks.V, "member"})
+		}
+	}
 }

@@ -201,7 +201,7 @@ func (a *assessor) answer(it *Item) {
 func (it *Item) take(ans Answer) {
 	worse := finding.Worst(it.Standing, ans.Standing)
 	if ans.Standing != finding.Met && (worse != it.Standing || it.Standing == finding.Met) {
-		it.Says, it.Settle = ans.Says, ans.Settle
+		it.Says, it.Settle = ans.Word.Says.V+": "+ans.Says, ans.Settle
 	}
 	if ans.Standing != finding.Met {
 		it.Lacks = append(it.Lacks, ans.Lacks...)

@@ -186,7 +186,7 @@ func TestWhenAnItemApplies(t *testing.T) {
 		applies bool
 		says    string
 	}{
-		{5.99, true, "not written: plate.seen_from"},
+		{5.99, true, "from where it is seen: plate.seen_from not written"},
 		{6, false, "does not apply, because it is 6 m or longer (length of hull 6 m)"},
 		{0, true, "it is not known whether it applies: not written: boat.length_hull_m"},
 	}

@@ -22,5 +22,20 @@ func Blocks(word string) string {
 	return "nothing waits for it; the file is not whole"
 }
 
+// Blocked names in a few words what waits for an item.
+func Blocked(word string) string {
+	switch word {
+	case "sale":
+		return "sale and use"
+	case "signature":
+		return "signing the declaration"
+	case "plate":
+		return "fixing the plate"
+	case "nothing":
+		return "nothing yet"
+	}
+	return word
+}
+
 // gravity orders items by how much they block, the gravest first.
 func gravity(word string) int { return slices.Index(blocks, word) }

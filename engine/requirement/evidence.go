@@ -40,7 +40,7 @@ func (o *Answer) lower(s finding.Standing, says, settle string) {
 func (a *assessor) checked(w *record.Evidence, out *Answer) {
 	for _, rule := range w.Rules.V {
 		if !slices.ContainsFunc(a.rules, func(of ruled) bool { return len(of.checks) > 0 && takes([]string{rule}, of.rule) }) {
-			out.lower(finding.NotShown, "nothing of it is on record yet: "+w.Says.V, "write the records that it is reckoned from")
+			out.lower(finding.NotShown, "nothing of it is on record yet", "write the records that it is reckoned from")
 		}
 	}
 	met := 0
@@ -152,7 +152,7 @@ func (a *assessor) papers(w *record.Evidence, out *Answer) {
 			best = s
 		}
 		if s == finding.Met && out.Standing == finding.Met {
-			out.Says = d.Record.Title.V
+			out.Says = says
 		}
 		if s != finding.Met {
 			defer func() {
@@ -163,7 +163,7 @@ func (a *assessor) papers(w *record.Evidence, out *Answer) {
 		}
 	}
 	if best == "" {
-		out.lower(finding.NotShown, "no paper of it is on record: "+w.Says.V, "put it on record as [document.KEY] with "+asked(w))
+		out.lower(finding.NotShown, "no such paper is on record", "put it on record as [document.KEY] with "+asked(w))
 		out.Lacks = append(out.Lacks, "document")
 	}
 }
@@ -218,7 +218,7 @@ func (a *assessor) keys(w *record.Evidence, out *Answer) {
 	}
 	if len(lacks) > 0 {
 		out.Lacks = append(out.Lacks, lacks...)
-		out.lower(finding.NotShown, "not written: "+strings.Join(lacks, ", "), "write "+strings.Join(lacks, ", "))
+		out.lower(finding.NotShown, strings.Join(lacks, ", ")+" not written", "write "+strings.Join(lacks, ", "))
 	}
 	if len(lacks) == 0 && len(w.Keys.V) > 0 && out.Standing == finding.Met && out.Says == "" {
 		out.Says = "on record"
@@ -231,7 +231,7 @@ func (a *assessor) tables(w *record.Evidence, out *Answer) {
 		n, first, _ := a.in.Hull.Entries(key)
 		if n == 0 {
 			out.Lacks = append(out.Lacks, key)
-			out.lower(finding.NotShown, "no entry is on record: "+w.Says.V, "write ["+key+".KEY]")
+			out.lower(finding.NotShown, "no entry is on record", "write ["+key+".KEY]")
 			continue
 		}
 		says := plural(n, "entry", "entries") + " on record"

@@ -81,7 +81,7 @@ func (b *book) entries() []entry {
 		t, _ := b.find("list " + of.Record.Name)
 		for j := range of.Items {
 			it := &of.Items[j]
-			out = append(out, entry{it.Title(), t.no, escapePath(t.path) + "#" + itemAnchor(it.Record.ID), of.Record.Title.V + " " + it.Record.Asks.V, "member"})
+			out = append(out, entry{Title: it.Title(), No: t.no, Way: escapePath(t.path) + "#" + itemAnchor(it.Record.ID), Words: of.Record.Title.V + " " + it.Record.Asks.V})
 		}
 	}
 }

@@ -66,7 +66,7 @@ func (n *Neighbours) Near(h *record.Hull) []Neighbour {
 	by := map[*record.Hull]*Neighbour{}
 	for _, group := range n.of[h] {
 		kind, what, _ := strings.Cut(group, " ")
-		for _, other := range n.in[group] {
+		for _, other := range n.seen(h, group) {
 			if other == h {
 				continue
 			}
@@ -99,6 +99,7 @@ func (n *Neighbours) take(o *Neighbour, h, other *record.Hull, kind, what string
 		o.Design, o.Bottom = other.Design.V, what
 		o.Mass, o.Power = quantity(other.Boat.LoadedMass), quantity(other.Boat.Power)
 	case "design":
+		o.Design, o.Bottom = other.Design.V, n.family(other.Design.V)
 		o.running(other)
 	case "lot":
 		o.parts(other, what)

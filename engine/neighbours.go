@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 
+	"hullfile/engine/crosscheck"
 	"hullfile/engine/finding"
 	"hullfile/engine/identity"
 	"hullfile/engine/record"
@@ -18,22 +19,27 @@ import (
 // and only read after. As long as a hull's own records, those of the yard and its digest here are the same, so is its
 // dossier.
 type Neighbours struct {
-	bottom map[string]string         // design -> design that it comes from in the end
-	groups map[string]hash.Hash      // what the hulls of a group bring, in order of number
-	of     map[*record.Hull][]string // the groups of a hull
-	in     map[string][]*record.Hull // the hulls of a group, in order of number
+	yard   *record.Yard
+	bottom map[string]string                             // design -> design that it comes from in the end
+	groups map[string]hash.Hash                          // what the hulls of a group bring, in order of number
+	own    map[string]map[*record.Hull][sha256.Size]byte // the same hull by hull, where one looks at some of them only
+	of     map[*record.Hull][]string                     // the groups of a hull
+	in     map[string][]*record.Hull                     // the hulls of a group, in order of number
 }
 
 // share is what a hull brings to a group of hulls that look at each other.
 type share struct {
 	group string
 	what  []any
-	blind bool // it brings something and looks at nothing
+	some  bool // a hull looks at some hulls of the group only
 }
 
 // NewNeighbours gathers what hulls bring to each other.
 func NewNeighbours(y *record.Yard) *Neighbours {
-	n := &Neighbours{bottom: map[string]string{}, groups: map[string]hash.Hash{}, of: map[*record.Hull][]string{}, in: map[string][]*record.Hull{}}
+	n := &Neighbours{
+		yard: y, bottom: map[string]string{}, groups: map[string]hash.Hash{}, own: map[string]map[*record.Hull][sha256.Size]byte{},
+		of: map[*record.Hull][]string{}, in: map[string][]*record.Hull{},
+	}
 	for _, d := range y.Designs {
 		n.bottom[d.Name] = bottomDesign(y, d.Name)
 	}
@@ -45,17 +51,39 @@ func NewNeighbours(y *record.Yard) *Neighbours {
 			for _, w := range s.what {
 				text = spell(text, reflect.ValueOf(w))
 			}
-			if n.groups[s.group] == nil {
-				n.groups[s.group] = sha256.New()
-			}
-			n.groups[s.group].Write(text)
-			n.in[s.group] = append(n.in[s.group], h)
-			if !s.blind {
-				n.of[h] = append(n.of[h], s.group)
-			}
+			n.brings(h, s, text)
+			n.of[h] = append(n.of[h], s.group)
 		}
 	}
 	return n
+}
+
+func (n *Neighbours) brings(h *record.Hull, s share, text []byte) {
+	if s.some {
+		if n.own[s.group] == nil {
+			n.own[s.group] = map[*record.Hull][sha256.Size]byte{}
+		}
+		n.own[s.group][h] = sha256.Sum256(text)
+		return
+	}
+	if n.groups[s.group] == nil {
+		n.groups[s.group] = sha256.New()
+	}
+	n.groups[s.group].Write(text)
+	n.in[s.group] = append(n.in[s.group], h)
+}
+
+// seen gives the hulls of a group that a hull looks at; it may be among them.
+func (n *Neighbours) seen(h *record.Hull, group string) []*record.Hull {
+	switch kind, _, _ := strings.Cut(group, " "); kind {
+	case "family":
+		return family(n.yard, h)
+	case "design":
+		return sisters(n.yard, h)
+	case "names":
+		return crosscheck.Named(n.yard, h)
+	}
+	return n.in[group]
 }
 
 // Digest changes when something changes that the hull's dossier takes from another hull. It also changes with what the
@@ -67,7 +95,15 @@ func (n *Neighbours) Digest(h *record.Hull) []byte {
 	}
 	all := sha256.New()
 	for _, group := range groups {
-		fmt.Fprintf(all, "%q%x", group, n.groups[group].Sum(nil))
+		own := n.own[group]
+		if own == nil {
+			fmt.Fprintf(all, "%q%x", group, n.groups[group].Sum(nil))
+			continue
+		}
+		fmt.Fprintf(all, "%q%x", group, own[h])
+		for _, other := range n.seen(h, group) {
+			fmt.Fprintf(all, "%x", own[other])
+		}
 	}
 	return all.Sum(nil)
 }
@@ -83,13 +119,13 @@ func (n *Neighbours) shares(h *record.Hull) []share {
 	}
 	if h.Design.Set {
 		b := &h.Boat
-		all = append(all, share{group: "family " + n.family(h.Design.V), what: []any{h.Design.V, b.LoadedMass.V, b.LoadedMass.Set, b.LoadedMass.At, b.Power.V, b.Power.Set, b.Power.At}})
-		all = append(all, share{group: "design " + h.Design.V, what: []any{h.Hours, h.Looks}})
+		all = append(all, share{group: "family " + n.family(h.Design.V), what: []any{h.Design.V, b.LoadedMass.V, b.LoadedMass.Set, b.LoadedMass.At, b.Power.V, b.Power.Set, b.Power.At}, some: true})
+		all = append(all, share{group: "design " + h.Design.V, what: []any{h.Hours, h.Looks}, some: true})
 	}
 	for _, lot := range lotsOf(h) {
 		all = append(all, share{group: "lot " + lot, what: partsOf(h, lot)})
 	}
-	all = append(all, share{group: "names", what: []any{h.Identity.HIN.V}, blind: len(h.Documents) == 0})
+	all = append(all, share{group: "names", what: []any{h.Identity.HIN.V}, some: true})
 	return append(all, hoursOf(h)...)
 }
 

@@ -66,44 +66,6 @@ func (d *Dossier) papers() map[string]string {
 	return out
 }
 
-// sisters are the other hulls of the same design. A variant is another design: its welds are others.
-func sisters(y *record.Yard, h *record.Hull) []*record.Hull {
-	of := func(hulls []*record.Hull) byDesign {
-		return hullsBy(hulls, func(design string) string { return design })
-	}
-	return without(record.Once(y, of)[h.Design.V], h)
-}
-
-// family are the other hulls of the same design or of one that comes from the same.
-func family(y *record.Yard, h *record.Hull) []*record.Hull {
-	bottom := func(design string) string { return bottomDesign(y, design) }
-	of := func(hulls []*record.Hull) byFamily { return byFamily(hullsBy(hulls, bottom)) }
-	return without(record.Once(y, of)[bottom(h.Design.V)], h)
-}
-
-// byDesign are the hulls of a yard that name a design, by its name; byFamily by the design that it comes from in the end.
-type (
-	byDesign map[string][]*record.Hull
-	byFamily map[string][]*record.Hull
-)
-
-func hullsBy(hulls []*record.Hull, key func(design string) string) byDesign {
-	all := byDesign{}
-	for _, h := range hulls {
-		if h.Design.Set {
-			all[key(h.Design.V)] = append(all[key(h.Design.V)], h)
-		}
-	}
-	return all
-}
-
-func without(hulls []*record.Hull, h *record.Hull) []*record.Hull {
-	if !h.Design.Set {
-		return nil
-	}
-	return slices.DeleteFunc(slices.Clone(hulls), func(s *record.Hull) bool { return s.Number == h.Number })
-}
-
 // bottomDesign follows what designs are based on. The reader refuses a circle.
 func bottomDesign(y *record.Yard, name string) string {
 	for range y.Designs {

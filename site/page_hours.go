@@ -3,6 +3,7 @@ package site
 import (
 	"html/template"
 
+	"hullfile/engine"
 	"hullfile/engine/running"
 	"hullfile/engine/unit"
 )
@@ -13,6 +14,7 @@ type HoursPage struct {
 	Picture  Drawing
 	Promises []PromisePart
 	Pool     []PoolRow
+	Most     int // sister hulls that are counted
 	Places   []PlaceRow
 	Looks    []LookPart
 	Ladder   []RungRow
@@ -123,7 +125,7 @@ func (l *leaf) hoursPage() (HoursPage, error) {
 	}
 	p := HoursPage{
 		Says: l.hoursSays(), Picture: l.hoursPicture(), Places: placeRows(r), Equal: l.equalPart(r), Spots: l.spotsPart(), Checks: l.checkRows(r.Checks),
-		Assumed: l.assumed(r.Assumptions), Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["hours"],
+		Assumed: l.assumed(r.Assumptions), Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["hours"], Most: engine.MostSisters,
 	}
 	for i := range r.Promises {
 		p.Promises = append(p.Promises, l.promisePart(r, &r.Promises[i]))

@@ -4,6 +4,7 @@ import (
 	"html/template"
 	"strings"
 
+	"hullfile/engine"
 	"hullfile/engine/method"
 	"hullfile/engine/planing"
 	"hullfile/engine/unit"
@@ -63,6 +64,7 @@ type PredictedRow struct {
 type SisterPart struct {
 	Knots, Miles, Metric string // the coefficient in three sets of units
 	Rows                 []SisterRow
+	Most                 int // of them that are listed
 }
 
 // SisterRow is one sister with the speed to expect.
@@ -204,6 +206,7 @@ func (l *leaf) sisterPart(s *SisterPart, c *planing.Case) {
 	if v, ok := w.Value("K"); ok {
 		s.Metric = unit.Text(v, 1)
 	}
+	s.Most = engine.MostSisters
 	for _, one := range c.Sisters {
 		s.Rows = append(s.Rows, SisterRow{one.Number, mass(one.Mass), unit.Plain(one.Power), unit.Text(one.Speed, 1), one.Outside})
 	}

@@ -1,6 +1,7 @@
 package crosscheck
 
 import (
+	"maps"
 	"slices"
 	"strings"
 
@@ -16,7 +17,7 @@ func otherHull(b *build) []told {
 	var all []told
 	for i := range own.Documents {
 		d := &own.Documents[i]
-		text := strings.Join([]string{d.Title.V, d.Number.V, d.File.V}, " ")
+		text := titleOf(d)
 		if mentions(text, own) {
 			continue
 		}
@@ -26,6 +27,29 @@ func otherHull(b *build) []told {
 		}
 	}
 	return all
+}
+
+// Named gives the other hulls of a yard that papers of a hull may be taken to name, in the order of the yard.
+func Named(y *record.Yard, h *record.Hull) []*record.Hull {
+	yard := record.Once(y, namesOf)
+	found := map[int]bool{}
+	for i := range h.Documents {
+		yard.each(titleOf(&h.Documents[i]), func(at int) {
+			if yard.hulls[at] != h {
+				found[at] = true
+			}
+		})
+	}
+	var all []*record.Hull
+	for _, at := range slices.Sorted(maps.Keys(found)) {
+		all = append(all, yard.hulls[at])
+	}
+	return all
+}
+
+// titleOf is what a paper says of itself.
+func titleOf(d *record.Document) string {
+	return strings.Join([]string{d.Title.V, d.Number.V, d.File.V}, " ")
 }
 
 // names are the hulls of a yard by the words of their number and identification number.
@@ -55,10 +79,23 @@ func namesOf(hulls []*record.Hull) *names {
 // first gives the first hull of the yard but one that a text names, or nil.
 func (n *names) first(text string, but *record.Hull) *record.Hull {
 	found := len(n.hulls)
+	n.each(text, func(at int) {
+		if n.hulls[at] != but {
+			found = min(found, at)
+		}
+	})
+	if found == len(n.hulls) {
+		return nil
+	}
+	return n.hulls[found]
+}
+
+// each calls do with the place of every hull that a text names.
+func (n *names) each(text string, do func(at int)) {
 	try := func(all []int) {
-		for _, i := range all {
-			if i < found && n.hulls[i] != but && mentions(text, n.hulls[i]) {
-				found = i
+		for _, at := range all {
+			if mentions(text, n.hulls[at]) {
+				do(at)
 			}
 		}
 	}
@@ -66,10 +103,6 @@ func (n *names) first(text string, but *record.Hull) *record.Hull {
 	for _, words := range runsOfWords(text) {
 		try(n.by[words])
 	}
-	if found == len(n.hulls) {
-		return nil
-	}
-	return n.hulls[found]
 }
 
 // mostWords is how many words a number of a hull may be written in.

@@ -14,6 +14,18 @@ import (
 // isCrack reports whether an indication counts as a failure. What is not settled does.
 func isCrack(i *record.Indication) bool { return i.Is.V != "no crack" }
 
+// Cracked reports whether something was found on a hull that is a crack or is not settled.
+func Cracked(h *record.Hull) bool {
+	for i := range h.Looks {
+		for k := range h.Looks[i].Indications {
+			if isCrack(&h.Looks[i].Indications[k]) {
+				return true
+			}
+		}
+	}
+	return false
+}
+
 // sortedLooks gives the looks in order of the meter.
 func sortedLooks(h *record.Hull, joined []span) []Look {
 	var out []Look

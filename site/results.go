@@ -77,7 +77,7 @@ func (b *book) machineText() ([]byte, error) {
 		"form": resultsForm, "version": b.press.job.Version, "hull": head.object(), "invented": d.Builder.Invented.V, "standing": d.Standing(), "counts": tellKinds(b.findings),
 		"checks": checkResults(d.Checks), "findings": findingResults(b.findings), "assumptions": assumptionResults(d.Assumptions),
 		"seams": seamResults(d), "documents": documentResults(&d.Documents),
-		"panels": panelResults(b), "weight": weightResults(&d.Weight), "lines": linesResult(&d.Lines), "afloat": afloatResult(&d.Loading, &d.Stability), "capacity": capacityResults(&d.Capacity), "trials": trialResults(&d.Trials), "underway": underwayResults(d), "logs": logResults(&d.Logs), "manoeuvres": moveResults(&d.Moves), "requirements": requirementResults(&d.Requirements),
+		"panels": panelResults(b), "structure": structureResult(&d.Structure), "weight": weightResults(&d.Weight), "lines": linesResult(&d.Lines), "afloat": afloatResult(&d.Loading, &d.Stability), "capacity": capacityResults(&d.Capacity), "trials": trialResults(&d.Trials), "underway": underwayResults(d), "logs": logResults(&d.Logs), "manoeuvres": moveResults(&d.Moves), "requirements": requirementResults(&d.Requirements),
 	}, "", " ")
 	return append(text, '\n'), err
 }
@@ -130,11 +130,15 @@ func panelResults(b *book) []object {
 	out := []object{}
 	for i := range b.dossier.Structure.Panels {
 		p := &b.dossier.Structure.Panels[i]
-		o := object{"key": p.Record.ID, "standing": p.Standing, "fitted_mm": full(p.Fitted), "count": p.Count, "basis": p.Basis, "governs": p.Governs}
-		if p.Standing != finding.NotShown {
-			o["needed_mm"], o["margin"] = full(p.Needed), full(p.Margin)
+		o := object{"key": p.Record.ID, "standing": p.Standing, "fitted_mm": full(p.Fitted), "count": p.Count, "basis": p.Basis, "governs": p.Governs,
+			"zone": p.Record.Zone.V, "derived": p.Derived, "opinions": opinionResults(&b.dossier.Structure, p.Opinions)}
+		if p.Same != "" {
+			o["same"] = p.Same
 		}
-		if p.Working != nil {
+		if p.Standing != finding.NotShown {
+			o["needed_mm"], o["margin"], o["pressure_kn_m2"] = full(p.Needed), full(p.Margin), full(p.Pressure)
+		}
+		if p.Working != nil && !p.Derived {
 			o["steps"] = stepResults(p.Working.Steps)
 		}
 		out = append(out, o)

@@ -1,0 +1,164 @@
+package site
+
+import (
+	"hullfile/engine/finding"
+	"hullfile/engine/scantling"
+)
+
+// structureResult gives the structure beyond the panels: the sheets, members, opinions, brackets, fittings, models, renewal, and
+// what would change it.
+func structureResult(r *scantling.Result) object {
+	rules := []object{}
+	for i := range r.Rules {
+		u := &r.Rules[i]
+		rules = append(rules, object{"name": u.Name, "cite": u.Cite, "governs": u.Governs, "refuses": u.Refuses})
+	}
+	return object{
+		"rules": rules, "members": memberResults(r), "brackets": bracketResults(r), "fittings": fittingResults(r), "models": modelResults(r),
+		"renewals": renewalResults(r), "headrooms": headroomResults(r), "what_if": whatIfResults(r), "worst": worstResults(r),
+	}
+}
+
+func memberResults(r *scantling.Result) []object {
+	out := []object{}
+	for i := range r.Members {
+		m := &r.Members[i]
+		o := object{"key": m.Record.ID, "zone": m.Record.Zone.V, "kind": m.Record.Kind.V, "section": m.Record.Section.V, "count": m.Count, "derived": m.Derived,
+			"standing": m.Standing, "basis": m.Basis, "governs": m.Governs, "needs": needResults(m.Needs), "opinions": opinionResults(r, m.Opinions), "together": togetherResults(r, m)}
+		if m.Standing != finding.NotShown {
+			o["margin"], o["pressure_kn_m2"], o["effective_mm"] = full(m.Margin), full(m.Pressure), full(m.Effective)
+		}
+		out = append(out, o)
+	}
+	return out
+}
+
+func needResults(all []scantling.Need) []object {
+	out := []object{}
+	for _, n := range all {
+		if !n.Shown {
+			continue
+		}
+		out = append(out, object{"what": n.What, "symbol": n.Symbol, "unit": n.Unit, "needed": full(n.Needed), "fitted": full(n.Fitted), "at_most": n.Most, "margin": full(n.Margin)})
+	}
+	return out
+}
+
+func opinionResults(r *scantling.Result, all []scantling.Opinion) []object {
+	out := []object{}
+	for i := range all {
+		o := &all[i]
+		one := object{"rule": r.Rules[o.Rule].Name, "standing": o.Standing}
+		if o.Standing != finding.NotShown {
+			one["what"], one["unit"], one["needed"], one["fitted"], one["margin"] = o.What, o.Unit, full(o.Needed), full(o.Fitted), full(o.Margin)
+			one["governs"], one["outside"] = o.Governs, o.Outside
+		}
+		if d := &o.Differs; d.Load > 0 {
+			one["load"], one["strength"], one["rest"] = full(d.Load), full(d.Strength), full(d.Rest)
+		}
+		out = append(out, one)
+	}
+	return out
+}
+
+func togetherResults(r *scantling.Result, m *scantling.Member) []object {
+	out := []object{}
+	for _, t := range m.Together {
+		out = append(out, object{"model": r.Models[t.Model].Name, "moment_kn_m": full(t.Moment), "shear_kn": full(t.Shear), "moves_mm": full(t.Moves),
+			"ratio": full(t.Ratio), "margin": full(t.Margin), "decides": t.Decides})
+	}
+	return out
+}
+
+func localResult(o object, l *scantling.Local) object {
+	o["standing"], o["basis"], o["needs"], o["why"] = l.Standing, l.Basis, needResults(l.Needs), l.Why
+	if l.Standing != finding.NotShown {
+		o["margin"], o["governs"] = full(l.Margin), l.Governs.Name
+	}
+	return o
+}
+
+func bracketResults(r *scantling.Result) []object {
+	out := []object{}
+	for i := range r.Brackets {
+		b := &r.Brackets[i]
+		out = append(out, localResult(object{"key": b.Record.ID, "place": b.ID, "member": b.Member, "count": b.Count, "moment_kn_m": full(b.Moment), "force_kn": full(b.Force)}, &b.Local))
+	}
+	return out
+}
+
+func fittingResults(r *scantling.Result) []object {
+	out := []object{}
+	for i := range r.Fittings {
+		f := &r.Fittings[i]
+		out = append(out, localResult(object{"key": f.Record.ID, "kind": f.Record.Kind.V, "moment_kn_m": full(f.Moment), "force_kn": full(f.Force)}, &f.Local))
+	}
+	return out
+}
+
+func modelResults(r *scantling.Result) []object {
+	out := []object{}
+	for i := range r.Models {
+		m := &r.Models[i]
+		out = append(out, object{"name": m.Name, "kind": string(m.Kind), "solved": m.Solved, "why": m.Why, "bars": len(m.Bars), "assumptions": m.Assumptions})
+	}
+	return out
+}
+
+func renewalResults(r *scantling.Result) []object {
+	out := []object{}
+	for i := range r.Renewals {
+		n := &r.Renewals[i]
+		o := object{"panel": r.Panels[n.Panel].Record.ID, "shown": n.Shown}
+		if n.Shown {
+			o["least_mm"], o["room_mm"], o["practice_mm"], o["yard_mm"] = full(n.Least), full(n.Room), full(n.Practice), full(n.Yard)
+		}
+		read := []object{}
+		for j := range n.Gauged {
+			g := &n.Gauged[j]
+			read = append(read, object{"key": g.Record.ID, "measured_mm": full(g.Measured), "lost_mm": full(g.Lost), "left_mm": full(g.Left), "standing": g.Standing, "renew": g.Renew, "instrument": g.Instrument})
+		}
+		o["readings"] = read
+		out = append(out, o)
+	}
+	return out
+}
+
+func headroomResults(r *scantling.Result) []object {
+	out := []object{}
+	for i := range r.Headrooms {
+		h := &r.Headrooms[i]
+		out = append(out, object{"rule": r.Rules[h.Rule].Name, "of": h.Of, "unit": h.Unit, "now": full(h.Now), "most": full(h.Most), "ends": h.Ends, "shown": h.Shown, "limits": h.Limits, "never": orEmpty(h.Never)})
+	}
+	return out
+}
+
+func whatIfResults(r *scantling.Result) []object {
+	out := []object{}
+	for i := range r.WhatIfs {
+		q := &r.WhatIfs[i]
+		curves, builds := []object{}, []object{}
+		for _, c := range q.Curves {
+			points := [][2]full{}
+			for _, p := range c.Points {
+				if p.Shown {
+					points = append(points, [2]full{full(p.Spacing), full(p.Needed)})
+				}
+			}
+			curves = append(curves, object{"rule": r.Rules[c.Rule].Name, "spacing_needed_mm": points})
+		}
+		for _, b := range q.Builds {
+			builds = append(builds, object{"plate_mm": full(b.Plate), "section": b.Section, "part": full(b.Part), "mass_kg": full(b.Mass), "weld_m": full(b.Weld), "saved_kg": full(b.Saved), "spared_m": full(b.Spared), "meets": b.Meets})
+		}
+		out = append(out, object{"zone": q.Zone, "panel": r.Panels[q.Panel].Record.ID, "spacing_mm": full(q.Spacing), "curves": curves, "builds": builds})
+	}
+	return out
+}
+
+func worstResults(r *scantling.Result) []object {
+	out := []object{}
+	for _, c := range r.Worst {
+		out = append(out, object{"subject": c.Subject, "what": c.What, "margin": full(c.Margin), "standing": c.Standing, "equal": c.Equal, "says": c.Says})
+	}
+	return out
+}

@@ -84,4 +84,8 @@ func (b *book) entries() []entry {
 			out = append(out, entry{Title: it.Title(), No: t.no, Way: escapePath(t.path) + "#" + itemAnchor(it.Record.ID), Words: of.Record.Title.V + " " + it.Record.Asks.V})
 		}
 	}
+	for i, f := range b.findings {
+		out = append(out, entry{capital(string(f.Kind)) + ": " + f.Subject, b.sectionOf(findingsPath).no, findingsPath + "#f" + wordsOfInt(i+1), f.Says})
+	}
+	return out
 }

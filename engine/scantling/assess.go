@@ -98,6 +98,7 @@ func newJudge(in *Input) *judge {
 	if first.refuses != "" && first.sheet == nil {
 		first.missing = []string{"rules.structure"}
 	}
+	first.governs = true
 	j.rules = append(j.rules, first)
 	for _, also := range in.Hull.Rules.Also.V {
 		if !j.named(also) {

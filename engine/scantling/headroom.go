@@ -82,6 +82,7 @@ func (r *rule) headroom(d dial, all []laid) Headroom {
 			r.turnTo(d, at)
 		}
 	}
+	at = r.between(d, all, at, &h)
 	for i := range all {
 		all[i].stuck = false
 	}
@@ -91,6 +92,32 @@ func (r *rule) headroom(d dial, all []laid) Headroom {
 	h.Most, h.Ends = d.first+float64(at)*d.step, at == top
 	return h
 }
+
+// between looks at a few steps from today to the one found: where something is short there after all, the search ends below
+// it. Only the governing sheet is looked at so closely.
+func (r *rule) between(d dial, all []laid, at int, h *Headroom) int {
+	now := int(math.Ceil((d.now - d.first) / d.step))
+	if !r.governs || at <= now {
+		return at
+	}
+	for i := 1; i < closer; i++ {
+		k := now + (at-now)*i/closer
+		r.turnTo(d, k)
+		for n := range all {
+			if all[n].stuck || r.holds(&all[n]) {
+				continue
+			}
+			if low := r.below(d, &all[n], k); low >= 0 {
+				h.Limits = all[n].subject
+				return low
+			}
+		}
+	}
+	return at
+}
+
+// closer is into how many parts the way from today is cut for that.
+const closer = 4
 
 func (r *rule) turnTo(d dial, at int) {
 	d.set(r.boat, d.first+float64(at)*d.step)

@@ -72,3 +72,26 @@ func (m *metal) strength() float64 {
 	}
 	return 0
 }
+
+// yield is the proof strength beside the weld; a source that gives a factor alone means 240 N/mm² times it.
+func (m *metal) yield() float64 {
+	if m == nil {
+		return 0
+	}
+	if q, ok := m.Lookup("alloy.welded.yield_n_mm2"); ok {
+		return q.Number
+	}
+	if q, ok := m.Lookup("alloy.welded.factor_f1"); ok {
+		return 240 * q.Number
+	}
+	return 0
+}
+
+// young is the modulus of elasticity in N/mm².
+func (m *metal) young() float64 {
+	if m == nil {
+		return 0
+	}
+	q, _ := m.Lookup("alloy.elastic_kn_mm2")
+	return 1000 * q.Number
+}

@@ -18,6 +18,7 @@ type rule struct {
 	craft   *method.Working
 	refuses string   // why no panel or member can be judged
 	missing []string // record keys that would settle it
+	governs bool
 	desk
 }
 

@@ -93,8 +93,12 @@ func (r *rule) curve(l *laid, p *Panel) []SpacingPoint {
 	return out
 }
 
-// greatestSpacing halves the steps up to the most; ends says that even the most is met. Nought where nothing is shown, or
-// where not even one step is met.
+// looks is how many places between today and the most are looked at, because not every rule grows with the spacing: one
+// lets a side panel follow the mode that governs the bottom, and that may change.
+const looks = 8
+
+// greatestSpacing goes up from the least step in equal strides and halves the first in which something becomes short; ends
+// says that even the most is met. Nought where nothing is shown, or where not even one step is met.
 func (r *rule) greatestSpacing(l *laid, most unit.MM, set func(*laid, float64)) (greatest unit.MM, ends bool) {
 	top := int(float64(most) / spacingStep)
 	met := func(k int) bool {
@@ -102,13 +106,19 @@ func (r *rule) greatestSpacing(l *laid, most unit.MM, set func(*laid, float64)) 
 		margin, ok := r.room(l)
 		return ok && margin >= 1
 	}
-	if top < 1 {
-		return 0, false
+	low, high := 0, 0
+	for i := 1; i <= looks && high == 0; i++ {
+		switch k := top * i / looks; {
+		case k <= low:
+		case met(k):
+			low = k
+		default:
+			high = k
+		}
 	}
-	if met(top) {
-		return unit.MM(top * spacingStep), true
+	if high == 0 {
+		return unit.MM(low * spacingStep), low > 0
 	}
-	low, high := 0, top
 	for high-low > 1 {
 		if mid := (low + high) / 2; met(mid) {
 			low = mid

@@ -19,7 +19,7 @@ func Blocks(word string) string {
 	case "next work":
 		return "the next work may not begin"
 	}
-	return "nothing waits for it; the file is not whole"
+	return "the file is not whole"
 }
 
 // Blocked names in a few words what waits for an item.

@@ -44,20 +44,26 @@ func (b *builder) deckField(p *record.Plating) *field {
 // soleField is one sole: level, from the centre line to the side of its recess, or to the skin.
 func (b *builder) soleField(p *record.Plating) *field {
 	recess := b.recessOf(p)
-	z, known := p.Z.Get()
-	if !known && recess == nil {
+	z, written := p.Z.Get()
+	if !written && recess == nil {
 		b.soleUnplaced(p)
 		return nil
 	}
 	level := float64(z)
-	if !known {
+	if !written {
 		level = recess.Sole
 	}
 	f := &field{name: "sole " + p.ID, zone: "sole", judged: "deck", base: func(float64) float64 { return 0 }, inner: float64(p.Inner.V), one: p, level: level, at: p.At}
 	f.central = f.inner < near
+	known := map[float64]course{}
 	f.course = func(x float64) course {
-		half, _ := b.skin.at(x).station.Breadth(level)
-		return newCourse([]hydrostatics.Vector{{X: x, Z: level}, {X: x, Y: half, Z: level}})
+		c, done := known[x]
+		if !done {
+			half, _ := b.skin.at(x).station.Breadth(level)
+			c = newCourse([]hydrostatics.Vector{{X: x, Z: level}, {X: x, Y: half, Z: level}})
+			known[x] = c
+		}
+		return c
 	}
 	f.outer = func(x float64) float64 {
 		edge := f.course(x).long()

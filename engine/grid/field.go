@@ -24,6 +24,7 @@ type field struct {
 	one     *record.Plating // of a deck or sole: the plate it is
 	level   float64         // of a sole
 	at      finding.Place
+	found   map[[2]float64][]*run // runs of a bay, once they were asked for
 }
 
 // bound is an edge of a strake: a run, or an edge of the field.

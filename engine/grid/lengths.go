@@ -44,6 +44,10 @@ func (b *builder) lengths(f *field) {
 
 // beside lists the runs that go through a bay, from the inner edge outwards.
 func (b *builder) beside(f *field, aft, fore stop) []*run {
+	key := [2]float64{aft.x, fore.x}
+	if known, done := f.found[key]; done {
+		return known
+	}
 	mid := (aft.x + fore.x) / 2
 	on := f.course(mid)
 	var out []*run
@@ -57,6 +61,10 @@ func (b *builder) beside(f *field, aft, fore stop) []*run {
 		}
 	}
 	slices.SortStableFunc(out, func(p, q *run) int { return order(p.girth(mid, on.long()), q.girth(mid, on.long())) })
+	if f.found == nil {
+		f.found = map[[2]float64][]*run{}
+	}
+	f.found[key] = out
 	return out
 }
 

@@ -9,6 +9,7 @@ import (
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
 	"hullfile/engine/grid"
+	"hullfile/engine/held"
 	"hullfile/engine/identity"
 	"hullfile/engine/inspection"
 	"hullfile/engine/limits"
@@ -57,6 +58,7 @@ type Dossier struct {
 	Welding     weld.Result       // procedures and people against their tests, strength and consumption of seams
 	Seams       *seam.Map         // the build record, linked
 	Coverage    seam.Coverage     // how far the seams are covered by evidence
+	Tables      []held.Table      // the tables of limits for building, and who held them
 	Inspections inspection.Result // imperfections and tests of tightness, judged
 	Documents   document.Result
 	Records     crosscheck.Result // the records held against each other

@@ -58,7 +58,7 @@ func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
 	if err != nil {
 		return nil, err
 	}
-	building, err := loadBuilding(content)
+	building, err := loadBuilding(content, nil)
 	if err != nil {
 		return nil, err
 	}

@@ -56,6 +56,9 @@ func jobIn(t testing.TB, dir, out string) Job {
 	if ref, err = ref.With(content.Files, yard.Lists); err != nil {
 		t.Fatal(err)
 	}
+	if ref, err = ref.WithLimits(content.Files, yard.Limits); err != nil {
+		t.Fatal(err)
+	}
 	if ref, err = ref.WithChapters(yard); err != nil {
 		t.Fatal(err)
 	}

@@ -16,7 +16,7 @@ type InspectionsPage struct {
 	Says     InspectionsSays
 	Findings []FindingRow
 	Limits   string
-	Soft     bool
+	HeldBy   string // whose rows the limits are, and who held them
 	Short    string
 	Flaws    []FlawRow
 	Looks    []LookRow
@@ -82,7 +82,7 @@ func (l *leaf) inspectionsPage() (InspectionsPage, error) {
 	}
 	p := InspectionsPage{Says: l.inspectionsSays(), Findings: l.findingsOn(), Notes: notes, Caution: l.press.notes["inspections"]}
 	if lim := d.Inspections.Limits; lim != nil {
-		p.Limits, p.Soft, p.Short = lim.Work+":"+lim.Edition, lim.Confirmed == "", lim.ShortRun
+		p.Limits, p.HeldBy, p.Short = lim.Work+":"+lim.Edition, lim.Held.Says(), lim.ShortRun
 	}
 	for i := range d.Inspections.Judged {
 		p.Flaws = append(p.Flaws, l.flawRow(&d.Inspections.Judged[i]))

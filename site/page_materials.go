@@ -18,7 +18,7 @@ type MaterialsPage struct {
 	Parts    []CutRow
 	Details  []LotPart
 	Supplies []SupplyPart
-	HeldBy   string // who held the limits against the standards
+	HeldBy   string // whose rows the limits are, and who held them against the standards
 	Checks   []CheckRow
 	Notes    []Note
 	Caution  template.HTML
@@ -110,7 +110,7 @@ func (l *leaf) materialsPage() (MaterialsPage, error) {
 	if err != nil {
 		return MaterialsPage{}, err
 	}
-	p := MaterialsPage{HeldBy: r.HeldBy, Says: l.materialsSays(), Checks: l.checkRows(r.Checks), Notes: notes, Caution: l.press.notes["materials"]}
+	p := MaterialsPage{HeldBy: r.Held.Says(), Says: l.materialsSays(), Checks: l.checkRows(r.Checks), Notes: notes, Caution: l.press.notes["materials"]}
 	at := []string{""}
 	for i := range r.Lots {
 		p.Lots = append(p.Lots, l.lotRow(&r.Lots[i]))

@@ -113,8 +113,12 @@ type InspectorRow struct {
 
 // LimitTableRow is one table of limits with who held it against its standard.
 type LimitTableRow struct {
-	Name string
-	By   Figure
+	Name    string
+	Rows    string // whose they are
+	Mark    string // by which a confirmation names them
+	By      Figure
+	Edition Figure
+	On      Figure
 }
 
 // StageRow is one stage of the build with its hours.
@@ -150,8 +154,8 @@ func (l *leaf) weldingPage() (WeldingPage, error) {
 	if p.Workings, err = l.seamWorkings(r); err != nil {
 		return p, err
 	}
-	for _, t := range r.Tables {
-		p.Tables = append(p.Tables, LimitTableRow{t.Name, has(t.By != "", t.By, "nobody yet")})
+	for _, t := range l.dossier.Tables {
+		p.Tables = append(p.Tables, l.limitTable(t))
 	}
 	for _, a := range r.Assumptions {
 		p.Assumed = append(p.Assumed, capital(a.Says))

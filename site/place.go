@@ -12,7 +12,7 @@ import (
 )
 
 // recordFolders are the folders of a yard that hold its records and papers, whether or not they exist yet.
-var recordFolders = []string{"designs", "hulls", "methods", "requirements", "procedures", "stock", "documents"}
+var recordFolders = []string{"designs", "hulls", "methods", "limits", "requirements", "owner", "procedures", "stock", "documents"}
 
 // place is the folder that the output goes to, looked at before anything is written.
 type place struct {

@@ -80,7 +80,7 @@ func (r *reading) designSide(design string) (*compare.Side, error) {
 		return nil, err
 	}
 	defer os.RemoveAll(dir)
-	for _, below := range []string{"designs", "stock", "procedures", "methods", "requirements"} {
+	for _, below := range []string{"designs", "stock", "procedures", "methods", "limits", "requirements"} {
 		from, err := fs.Sub(r.root.FS(), below)
 		if err != nil {
 			return nil, err

@@ -16,6 +16,7 @@ var readers = []struct{ what, dir, fuzz string }{
 	{"lists of requirements", "engine/record", "FuzzList"},
 	{"method sheets of a yard", "engine/method", "FuzzLoad"},
 	{"formulas", "engine/method", "FuzzFormula"},
+	{"tables of limits of a yard", "engine/held", "FuzzRead"},
 	{"tracks in GPX", "engine/tracklog", "FuzzGPX"},
 	{"sentences of NMEA 0183", "engine/tracklog", "FuzzNMEA"},
 	{"tables of loggers", "engine/tracklog", "FuzzCSV"},

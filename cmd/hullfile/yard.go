@@ -64,6 +64,9 @@ func (r *reading) read(s *shelf) error {
 	if r.ref, err = r.ref.With(content.Files, r.yard.Lists); err != nil {
 		return err
 	}
+	if r.ref, err = r.ref.WithLimits(content.Files, r.yard.Limits); err != nil {
+		return err
+	}
 	r.ref, err = r.ref.WithChapters(r.yard)
 	return err
 }

@@ -98,7 +98,7 @@ func number[T ~float64](v record.Val[T]) float64 {
 
 // softLimits doubts in one sentence all judgements that rest on limits from memory.
 func softLimits(all []Judged, limits *Limits) []finding.Finding {
-	if limits == nil || limits.Confirmed != "" {
+	if limits == nil || limits.Held.Holds() {
 		return nil
 	}
 	var places []finding.Place

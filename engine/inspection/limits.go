@@ -1,16 +1,13 @@
 package inspection
 
 import (
-	"errors"
 	"fmt"
 	"io/fs"
 	"math"
 	"slices"
-	"strings"
-
-	"github.com/BurntSushi/toml"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/held"
 )
 
 // LimitsFile is where the limits for imperfections stand below the content folder.
@@ -19,8 +16,8 @@ const LimitsFile = "limits/iso-10042.toml"
 // Limits says how much of an imperfection each quality level leaves. It is read once and never changed.
 type Limits struct {
 	Title, Work, Edition, Standing string
-	Confirmed                      string // who held the rows against the standard; empty where nobody did
-	ShortRun                       string // what counts as a short imperfection
+	Held                           held.Table // whose rows these are, and who held them against the standard
+	ShortRun                       string     // what counts as a short imperfection
 	ShortBasis                     finding.Basis
 	Rows                           []Row
 }
@@ -68,34 +65,26 @@ type limitsFile struct {
 	Work       string        `toml:"work"`
 	Edition    string        `toml:"edition"`
 	Standing   string        `toml:"standing"`
-	Confirmed  string        `toml:"confirmed_by"`
 	ShortRun   string        `toml:"short_run"`
 	ShortBasis finding.Basis `toml:"short_basis"`
 	Rows       []Row         `toml:"limit"`
 }
 
-// LoadLimits reads the limits below the content folder. The error is finding.Faults, or one of reading.
-func LoadLimits(files fs.FS) (*Limits, error) {
-	text, err := fs.ReadFile(files, LimitsFile)
+// LoadLimits reads the limits below the content folder, with what a yard lays over them. The error is finding.Faults, or
+// one of reading.
+func LoadLimits(files fs.FS, own ...held.Source) (*Limits, error) {
+	var file limitsFile
+	table, faults, err := held.Read(files, LimitsFile, own, &file)
 	if err != nil {
-		return nil, fmt.Errorf("limits for imperfections: %w", err)
+		return nil, err
 	}
-	return ParseLimits(LimitsFile, string(text))
+	return file.limits(table, faults)
 }
 
-// ParseLimits reads the text of a limits file; name is used in faults.
-func ParseLimits(name, text string) (*Limits, error) {
-	var file limitsFile
-	meta, err := toml.Decode(text, &file)
-	if err != nil {
-		return nil, finding.Faults{syntax(name, err)}
-	}
-	var faults finding.Faults
+// limits gives the rows if nothing is wrong with them.
+func (file *limitsFile) limits(table held.Table, faults finding.Faults) (*Limits, error) {
 	fault := func(key, says string, args ...any) {
-		faults = append(faults, finding.Fault{Place: finding.Place{File: name}, Key: key, Says: fmt.Sprintf(says, args...)})
-	}
-	for _, key := range meta.Undecoded() {
-		fault(key.String(), "unknown key")
+		faults = append(faults, finding.Fault{Place: table.Place(key), Key: key, Says: fmt.Sprintf(says, args...)})
 	}
 	if file.Work == "" || file.Edition == "" {
 		fault("work", "limits need a work and an edition")
@@ -109,15 +98,7 @@ func ParseLimits(name, text string) (*Limits, error) {
 	if len(faults) > 0 {
 		return nil, faults
 	}
-	return &Limits{file.Title, file.Work, file.Edition, file.Standing, file.Confirmed, file.ShortRun, file.ShortBasis, file.Rows}, nil
-}
-
-func syntax(name string, err error) finding.Fault {
-	var at toml.ParseError
-	if errors.As(err, &at) {
-		return finding.Fault{Place: finding.Place{File: name, Line: at.Position.Line, Col: at.Position.Col}, Key: at.LastKey, Says: at.Message}
-	}
-	return finding.Fault{Place: finding.Place{File: name}, Says: strings.TrimPrefix(err.Error(), "toml: ")}
+	return &Limits{file.Title, file.Work, file.Edition, file.Standing, table, file.ShortRun, file.ShortBasis, file.Rows}, nil
 }
 
 // check keeps out rows that would judge by nothing.

@@ -3,11 +3,13 @@ package inspection
 import (
 	"errors"
 	"math"
+	"path"
 	"strings"
 	"testing"
 
 	"hullfile/content"
 	"hullfile/engine/finding"
+	"hullfile/engine/held"
 )
 
 func shipped(t *testing.T) *Limits {
@@ -105,7 +107,7 @@ func TestLimitsThatJudgeByNothing(t *testing.T) {
 		{"no TOML", "work = ", "expected value"},
 	}
 	for _, r := range rows {
-		_, err := ParseLimits("limits.toml", r.text)
+		_, err := LoadLimits(content.Files, held.Source{Name: path.Base(LimitsFile), Path: LimitsFile, Text: []byte(r.text)})
 		var faults finding.Faults
 		if !errors.As(err, &faults) || !strings.Contains(err.Error(), r.says) {
 			t.Errorf("%s: %v, want %q", r.where, err, r.says)

@@ -46,6 +46,7 @@ type reading struct {
 	stock, procedures *node // nil where the yard has no such folder
 	sheets            []SheetSource
 	texts             []SheetSource // chapters of the owner's book
+	tables            []SheetSource // tables of limits
 	own               []List        // lists of requirements
 	designs           map[string]*level
 	hulls             []*laid
@@ -89,6 +90,9 @@ func (r *reading) yardFolder() {
 	if found[methodsDir] {
 		r.methods()
 	}
+	if found[limitsDir] {
+		r.limits()
+	}
 	if found[chaptersDir] {
 		r.chapters()
 	}
@@ -105,8 +109,8 @@ func (r *reading) yardFolder() {
 func topFolder() folder {
 	return folder{
 		files:   append(append([]string{yardFile, hullFile}, csvFiles(builderTable)...), csvFiles(hullTable)...),
-		folders: []string{hullsDir, designsDir, methodsDir, documentsDir, logsDir, stockDir, proceduresDir, requirementsDir, chaptersDir},
-		instead: "a yard folder holds yard.toml, people.csv, instruments.csv and the folders designs, hulls, stock, procedures, methods, requirements and owner",
+		folders: []string{hullsDir, designsDir, methodsDir, documentsDir, logsDir, stockDir, proceduresDir, requirementsDir, limitsDir, chaptersDir},
+		instead: "a yard folder holds yard.toml, people.csv, instruments.csv and the folders designs, hulls, stock, procedures, methods, limits, requirements and owner",
 	}
 }
 
@@ -203,7 +207,7 @@ func (r *reading) doubt(hull string, all []finding.Finding) {
 
 // yard fills the structs from the checked trees.
 func (r *reading) yard() *Yard {
-	y := &Yard{Doubts: r.doubts, Sheets: r.sheets, Chapters: r.texts, Lists: r.own, Files: r.disk.files}
+	y := &Yard{Doubts: r.doubts, Sheets: r.sheets, Chapters: r.texts, Limits: r.tables, Lists: r.own, Files: r.disk.files}
 	slices.SortFunc(y.Files, func(a, b File) int { return strings.Compare(a.Path, b.Path) })
 	if r.builder != nil {
 		fill(builderTable, r.builder, reflect.ValueOf(&y.Builder).Elem())

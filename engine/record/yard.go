@@ -47,6 +47,7 @@ type Yard struct {
 	Files   []File        // every record file read, with the method sheets, byte for byte, in order of name
 
 	Chapters []SheetSource // the yard's own chapters of the owner's book, in order of name
+	Limits   []SheetSource // the yard's own tables of limits, in order of name
 
 	gathered *gathered // nil until it is settled
 }

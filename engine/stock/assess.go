@@ -13,7 +13,7 @@ import (
 // the other hulls that were cut from the same lots.
 func Assess(y *record.Yard, h *record.Hull, alloys *material.Table, limits *Limits) Result {
 	a := &assessor{yard: y, hull: h, alloys: alloys, limits: limits}
-	a.Recorded, a.HeldBy = recorded(h), limits.Confirmed
+	a.Recorded, a.Held = recorded(h), limits.Held
 	if !a.Recorded {
 		a.nothing()
 		return a.Result

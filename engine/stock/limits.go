@@ -1,15 +1,13 @@
 package stock
 
 import (
-	"errors"
 	"fmt"
 	"io/fs"
 	"slices"
 	"strings"
 
-	"github.com/BurntSushi/toml"
-
 	"hullfile/engine/finding"
+	"hullfile/engine/held"
 )
 
 // LimitsFile is where the limits for lots stand below the content folder.
@@ -17,7 +15,7 @@ const LimitsFile = "limits/certificates.toml"
 
 // Limits says by what lots are judged beside composition and strength. It is read once and never changed.
 type Limits struct {
-	Confirmed   string      `toml:"confirmed_by"` // who held the rows against the standards; empty where nobody did
+	Held        held.Table  `toml:"-"` // whose rows these are, and who held them against the standards
 	Corrosion   Corrosion   `toml:"corrosion"`
 	Certificate Certificate `toml:"certificate"`
 	Bends       []Bend      `toml:"bend"`
@@ -84,25 +82,20 @@ type Thickness struct {
 	Under float64 `toml:"under_percent"`
 }
 
-// LoadLimits reads the limits below the content folder. The error is finding.Faults, or one of reading.
-func LoadLimits(files fs.FS) (*Limits, error) {
-	text, err := fs.ReadFile(files, LimitsFile)
-	if err != nil {
-		return nil, fmt.Errorf("limits for lots: %w", err)
-	}
+// LoadLimits reads the limits below the content folder, with what a yard lays over them. The error is finding.Faults, or
+// one of reading.
+func LoadLimits(files fs.FS, own ...held.Source) (*Limits, error) {
 	l := &Limits{}
-	meta, err := toml.Decode(string(text), l)
+	table, faults, err := held.Read(files, LimitsFile, own, l)
 	if err != nil {
-		return nil, finding.Faults{syntax(LimitsFile, err)}
+		return nil, err
 	}
-	var faults finding.Faults
-	fault := func(key, says string) {
-		faults = append(faults, finding.Fault{Place: finding.Place{File: LimitsFile}, Key: key, Says: says})
+	l.Held = table
+	if len(faults) == 0 {
+		l.check(func(key, says string) {
+			faults = append(faults, finding.Fault{Place: table.Place(key), Key: key, Says: says})
+		})
 	}
-	for _, key := range meta.Undecoded() {
-		fault(key.String(), "unknown key")
-	}
-	l.check(fault)
 	if len(faults) > 0 {
 		return nil, faults
 	}
@@ -134,12 +127,4 @@ func (l *Limits) check(fault func(key, says string)) {
 			fault(fmt.Sprintf("bend[%d]", i+1), "bend needs a range of thickness, times above 0 and a basis")
 		}
 	}
-}
-
-func syntax(name string, err error) finding.Fault {
-	var at toml.ParseError
-	if errors.As(err, &at) {
-		return finding.Fault{Place: finding.Place{File: name, Line: at.Position.Line, Col: at.Position.Col}, Key: at.LastKey, Says: at.Message}
-	}
-	return finding.Fault{Place: finding.Place{File: name}, Says: strings.TrimPrefix(err.Error(), "toml: ")}
 }

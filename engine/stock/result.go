@@ -5,6 +5,7 @@ package stock
 
 import (
 	"hullfile/engine/finding"
+	"hullfile/engine/held"
 	"hullfile/engine/material"
 	"hullfile/engine/record"
 )
@@ -34,8 +35,8 @@ const (
 
 // Result is what is known of the metal of one hull.
 type Result struct {
-	Recorded    bool   // whether anything of the building is on record
-	HeldBy      string // who held the limits against the standards; empty where nobody did
+	Recorded    bool       // whether anything of the building is on record
+	Held        held.Table // whose limits these are, and who held them against the standards
 	Lots        []Lot
 	Supplies    []Supply
 	Parts       []Part

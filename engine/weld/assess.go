@@ -13,7 +13,6 @@ import (
 // consumption and time of its seams by the method sheets of lib. A hull without joints and welds gives nothing.
 func Assess(y *record.Yard, h *record.Hull, lib *method.Library, alloys *material.Table, ranges *Ranges) Result {
 	a := &assessor{yard: y, hull: h, lib: lib, alloys: alloys, ranges: ranges}
-	a.Tables = []HeldTable{{"ranges of procedure tests", ranges.ProceduresHeldBy}, {"ranges of welders' tests", ranges.WeldersHeldBy}, {"strength and factors of fillets", ranges.Fillets.HeldBy}}
 	a.procedures()
 	a.people()
 	a.seams()

@@ -5,12 +5,13 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/held"
 )
 
 // Fillets is strength of weld metal, what rules ask of fillets, and what is taken for consumption.
 type Fillets struct {
-	HeldBy string `toml:"confirmed_by"`
-	Metal  struct {
+	Held  held.Table `toml:"-"` // whose rows these are, and who held them
+	Metal struct {
 		Cited
 		Partial  float64                       `toml:"partial_factor"`
 		Strength map[string]map[string]float64 `toml:"strength"`
@@ -59,11 +60,7 @@ func (c Cited) String() string {
 	return strings.Join(parts, ", ")
 }
 
-func (f *Fillets) check() finding.Faults {
-	var faults finding.Faults
-	fault := func(key, says string) {
-		faults = append(faults, finding.Fault{Place: finding.Place{File: FilletsFile}, Key: key, Says: says})
-	}
+func (f *Fillets) check(fault func(key, says string)) {
 	if f.Metal.Partial <= 0 || len(f.Metal.Strength) == 0 || !slices.Contains(finding.Bases(), f.Metal.Basis) {
 		fault("metal", "needs partial_factor, strength and basis")
 	}
@@ -77,7 +74,6 @@ func (f *Fillets) check() finding.Faults {
 			break
 		}
 	}
-	return faults
 }
 
 // MetalStrength gives the characteristic strength of weld metal, N/mm², between two parents (the lower is taken) with a

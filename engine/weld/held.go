@@ -11,14 +11,14 @@ func (a *assessor) held() {
 	var soft []string
 	for _, p := range a.Procedures {
 		for _, t := range p.Tests {
-			if t.Scheme != nil && t.Basis == finding.Recalled && a.ranges.ProceduresHeldBy == "" {
+			if t.Scheme != nil && t.Basis == finding.Recalled && !a.ranges.ProceduresHeld.Holds() {
 				soft = with(soft, t.Scheme.Work)
 			}
 		}
 	}
 	for _, w := range a.Welders {
 		for _, r := range w.Ranges {
-			if r.Scheme != nil && r.Basis == finding.Recalled && a.ranges.WeldersHeldBy == "" {
+			if r.Scheme != nil && r.Basis == finding.Recalled && !a.ranges.WeldersHeld.Holds() {
 				soft = with(soft, r.Scheme.Work)
 			}
 		}

@@ -3,15 +3,12 @@
 package weld
 
 import (
-	"errors"
 	"fmt"
 	"io/fs"
 	"slices"
-	"strings"
-
-	"github.com/BurntSushi/toml"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/held"
 )
 
 // Where the limit tables stand below the content folder.
@@ -23,12 +20,12 @@ const (
 
 // Ranges is all limit tables for procedures, welders and fillets, read once and never changed.
 type Ranges struct {
-	Procedures       []Scheme
-	ProceduresHeldBy string // who held the rows against the standards; empty where nobody did
-	Welders          []WelderScheme
-	WeldersHeldBy    string
-	Foreign          []Foreign
-	Fillets          Fillets
+	Procedures     []Scheme
+	ProceduresHeld held.Table // whose rows these are, and who held them against the standards
+	Welders        []WelderScheme
+	WeldersHeld    held.Table
+	Foreign        []Foreign
+	Fillets        Fillets
 }
 
 // Row is the range that follows from one range of the tested measure, mm.
@@ -93,15 +90,13 @@ type Foreign struct {
 	Basis    finding.Basis `toml:"basis"`
 }
 
-// LoadRanges reads the limit tables below the content folder. The error is finding.Faults with all that is wrong in any
-// of them, or one of reading.
-func LoadRanges(files fs.FS) (*Ranges, error) {
+// LoadRanges reads the limit tables below the content folder, with what a yard lays over them. The error is
+// finding.Faults with all that is wrong in any of them, or one of reading.
+func LoadRanges(files fs.FS, own ...held.Source) (*Ranges, error) {
 	var procedures struct {
-		Held    string   `toml:"confirmed_by"`
 		Schemes []Scheme `toml:"scheme"`
 	}
 	var welders struct {
-		Held    string         `toml:"confirmed_by"`
 		Schemes []WelderScheme `toml:"scheme"`
 		Foreign []Foreign      `toml:"foreign"`
 	}
@@ -110,78 +105,66 @@ func LoadRanges(files fs.FS) (*Ranges, error) {
 	for _, one := range []struct {
 		name string
 		into any
-	}{{ProceduresFile, &procedures}, {WeldersFile, &welders}, {FilletsFile, &r.Fillets}} {
-		bad, err := decode(files, one.name, one.into)
+		held *held.Table
+	}{{ProceduresFile, &procedures, &r.ProceduresHeld}, {WeldersFile, &welders, &r.WeldersHeld}, {FilletsFile, &r.Fillets, &r.Fillets.Held}} {
+		table, bad, err := held.Read(files, one.name, own, one.into)
 		if err != nil {
 			return nil, err
 		}
+		*one.held = table
 		faults = append(faults, bad...)
 	}
-	r.Procedures, r.ProceduresHeldBy = procedures.Schemes, procedures.Held
-	r.Welders, r.WeldersHeldBy, r.Foreign = welders.Schemes, welders.Held, welders.Foreign
-	faults = append(faults, r.check()...)
+	r.Procedures, r.Welders, r.Foreign = procedures.Schemes, welders.Schemes, welders.Foreign
+	if len(faults) == 0 {
+		faults = r.check()
+	}
 	if len(faults) > 0 {
 		return nil, faults
 	}
 	return r, nil
 }
 
-func decode(files fs.FS, name string, into any) (finding.Faults, error) {
-	text, err := fs.ReadFile(files, name)
-	if err != nil {
-		return nil, fmt.Errorf("limits of welding: %w", err)
-	}
-	meta, err := toml.Decode(string(text), into)
-	if err != nil {
-		return finding.Faults{syntax(name, err)}, nil
-	}
-	var faults finding.Faults
-	for _, key := range meta.Undecoded() {
-		faults = append(faults, finding.Fault{Place: finding.Place{File: name}, Key: key.String(), Says: "unknown key"})
-	}
-	return faults, nil
-}
-
-func syntax(name string, err error) finding.Fault {
-	var at toml.ParseError
-	if errors.As(err, &at) {
-		return finding.Fault{Place: finding.Place{File: name, Line: at.Position.Line, Col: at.Position.Col}, Key: at.LastKey, Says: at.Message}
-	}
-	return finding.Fault{Place: finding.Place{File: name}, Says: strings.TrimPrefix(err.Error(), "toml: ")}
-}
-
 // check keeps out tables that would qualify by nothing.
 func (r *Ranges) check() finding.Faults {
 	var faults finding.Faults
-	fault := func(file, key, says string) {
-		faults = append(faults, finding.Fault{Place: finding.Place{File: file}, Key: key, Says: says})
+	in := func(t held.Table) func(key, says string) {
+		return func(key, says string) {
+			faults = append(faults, finding.Fault{Place: t.Place(key), Key: key, Says: says})
+		}
 	}
-	for _, s := range r.Procedures {
+	for i, s := range r.Procedures {
+		key, fault := fmt.Sprintf("scheme[%d]", i+1), in(r.ProceduresHeld)
 		if s.Standard == "" || s.Work == "" || len(s.Thickness) == 0 {
-			fault(ProceduresFile, s.Standard, "scheme needs standard, work and rows of thickness")
+			fault(key, "scheme "+s.Standard+" needs standard, work and rows of thickness")
 		}
-		if !slices.Contains(finding.Bases(), s.Basis) || !slices.Contains(finding.Bases(), s.OthersBasis) {
-			fault(ProceduresFile, s.Standard, "basis is none of read, derived, yard, practice, recalled")
-		}
-		checkRows(ProceduresFile, s.Standard, append(slices.Clone(s.Thickness), s.Throat...), fault)
+		based(s.Standard, key, fault, s.Basis, s.OthersBasis)
+		checkRows(s.Standard, key, append(slices.Clone(s.Thickness), s.Throat...), fault)
 	}
-	for _, s := range r.Welders {
+	for i, s := range r.Welders {
+		key, fault := fmt.Sprintf("scheme[%d]", i+1), in(r.WeldersHeld)
 		if s.Standard == "" || s.Work == "" || len(s.Thickness) == 0 || s.Years < 1 || s.ConfirmMonths < 1 {
-			fault(WeldersFile, s.Standard, "scheme needs standard, work, rows of thickness, years and confirm_months")
+			fault(key, "scheme "+s.Standard+" needs standard, work, rows of thickness, years and confirm_months")
 		}
-		if !slices.Contains(finding.Bases(), s.Basis) || !slices.Contains(finding.Bases(), s.LifeBasis) {
-			fault(WeldersFile, s.Standard, "basis is none of read, derived, yard, practice, recalled")
-		}
-		checkRows(WeldersFile, s.Standard, append(slices.Clone(s.Thickness), s.Diameter...), fault)
+		based(s.Standard, key, fault, s.Basis, s.LifeBasis)
+		checkRows(s.Standard, key, append(slices.Clone(s.Thickness), s.Diameter...), fault)
 	}
-	return append(faults, r.Fillets.check()...)
+	r.Fillets.check(in(r.Fillets.Held))
+	return faults
 }
 
-func checkRows(file, key string, rows []Row, fault func(file, key, says string)) {
+func based(standard, key string, fault func(key, says string), all ...finding.Basis) {
+	for _, b := range all {
+		if !slices.Contains(finding.Bases(), b) {
+			fault(key, fmt.Sprintf("scheme %s: basis %q is none of read, derived, yard, practice, recalled", standard, b))
+		}
+	}
+}
+
+func checkRows(standard, key string, rows []Row, fault func(key, says string)) {
 	for _, row := range rows {
 		none := row.Times == 0 && row.From == 0 && !row.Free
 		if none || row.To != 0 && row.To <= row.Over || row.Times < 0 || row.From < 0 || row.Up < 0 || row.Most < 0 {
-			fault(file, key, fmt.Sprintf("row over %v to %v mm qualifies nothing", row.Over, row.To))
+			fault(key, fmt.Sprintf("scheme %s: row over %v to %v mm qualifies nothing", standard, row.Over, row.To))
 		}
 	}
 }

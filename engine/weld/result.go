@@ -35,15 +35,11 @@ type Result struct {
 	Example     *method.Working // of what the longest seam takes, to show how it is reckoned; nil where none is known
 	ExampleOf   *record.Joint
 	Stages      []*record.Stage
-	Tables      []HeldTable
 	Sheets      []*method.Sheet // that the seams were reckoned by
 	Checks      []finding.Check
 	Findings    []finding.Finding
 	Assumptions []finding.Assumption
 }
-
-// HeldTable is one table of limits with who held it against the standard; By is empty where nobody did.
-type HeldTable struct{ Name, By string }
 
 // Procedure is one procedure that joints or welds of the hull name, held against what its tests qualify.
 type Procedure struct {

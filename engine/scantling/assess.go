@@ -41,6 +41,8 @@ func Assess(in Input) Result {
 	if out.Assumed {
 		out.Assumptions = append(out.Assumptions, assumedSheet(out.Sheet))
 	}
+	out.Assumptions = append(out.Assumptions, j.assumed()...)
+	out.Wires = j.wires.public()
 	for i, r := range j.rules {
 		out.Rules = append(out.Rules, r.public(i == 0))
 	}

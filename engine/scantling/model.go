@@ -2,6 +2,7 @@ package scantling
 
 import (
 	"math"
+	"strings"
 
 	"hullfile/engine/beam"
 	"hullfile/engine/grid"
@@ -31,6 +32,9 @@ type span struct {
 // spans finds the members of stretches; why says which of them has no stiffness that is shown.
 func (s *structure) spans(all []grid.Span) (out []span, why string) {
 	for _, one := range all {
+		if one.From == one.To {
+			continue // two stringers that follow each other meet at one joint
+		}
 		judged := one.Member
 		if name, drawn := s.judge.judgedAs[one.Member]; drawn {
 			judged = name
@@ -91,7 +95,7 @@ const usualYoung = 70000
 func (s *structure) solve(m *Model, b beam.Model, all []span, joints []grid.Joint) {
 	solution, err := b.Solve()
 	if err != nil {
-		m.Why = err.Error()
+		m.Why = strings.ReplaceAll(err.Error(), "\n", "; ")
 		return
 	}
 	m.Solved = true

@@ -150,6 +150,20 @@ func TestWireFeedsTheStrength(t *testing.T) {
 	if math.Abs(weak/strong-math.Sqrt(0.60/0.53)) > 1e-6 {
 		t.Errorf("own arithmetic: thickness goes with the root of the strength: %v", weak/strong)
 	}
+	r := whole(t)
+	for _, row := range []struct {
+		hull *record.Hull
+		says string
+	}{{welded("a"), ""}, {welded("a", "b"), "weakest"}, {planned, "planned"}} {
+		out := scantling.Assess(scantling.Input{Yard: y, Hull: row.hull, Library: r.lib, Alloys: r.alloys})
+		told := ""
+		for _, a := range out.Assumptions {
+			told += a.Says
+		}
+		if (row.says == "") != (told == "") || !strings.Contains(told, row.says) {
+			t.Errorf("assumptions %q, want %q", told, row.says)
+		}
+	}
 	if none := needed(nil, practiceBoat()); none != 0 {
 		t.Errorf("no wire known: %v mm is shown", none)
 	}

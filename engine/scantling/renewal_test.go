@@ -9,6 +9,7 @@ import (
 	"pgregory.net/rapid"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/grid"
 	"hullfile/engine/record"
 	"hullfile/engine/scantling"
 	"hullfile/engine/unit"
@@ -139,4 +140,32 @@ func TestLeastIsLeast(t *testing.T) {
 			}
 		}
 	})
+}
+
+// A reading without a panel is found by its place on the unrolled skin; own square of half a metre from 2.0 m on.
+func TestReadingByItsPlace(t *testing.T) {
+	h := boat("C")
+	r := whole(t)
+	g := &grid.Result{Derived: true, Panels: []record.Panel{bottom("bottom frames 3-4 strake 1", 6)}, Patches: []grid.Patch{{ID: "bottom frames 3-4 strake 1", Panel: "bottom frames 3-4 strake 1", Zone: "bottom",
+		Flat: [][2]float64{{2, 0}, {2.5, 0}, {2.5, 0.2}, {2, 0.2}}}}}
+	read := func(zone string, x, girth float64) scantling.Result {
+		one := gauging("G1", "", 5.5)
+		one.Panel.Set = false
+		one.X, one.Girth = put(unit.M(x), 74), put(unit.M(girth), 75)
+		if zone != "" {
+			one.Zone = put(zone, 76)
+		}
+		h.Gaugings = []record.Gauging{one}
+		return scantling.Assess(scantling.Input{Hull: h, Library: r.lib, Alloys: r.alloys, Grid: g})
+	}
+	for _, row := range []struct {
+		zone     string
+		x, girth float64
+		found    bool
+	}{{"", 2.2, 0.1, true}, {"bottom", 2.2, 0.1, true}, {"side", 2.2, 0.1, false}, {"", 2.6, 0.1, false}, {"", 2.2, -0.1, false}} {
+		out := read(row.zone, row.x, row.girth)
+		if got := len(out.Renewals[0].Gauged) == 1; got != row.found {
+			t.Errorf("%+v: found %v", row, got)
+		}
+	}
 }

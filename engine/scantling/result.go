@@ -27,6 +27,8 @@ type Result struct {
 	Renewals    []Renewal  // of each panel
 	WhatIfs     []WhatIf   // of each zone
 	Headrooms   []Headroom // speed and loaded mass by each rule
+	Wires       []Wire     // in the seams; the weakest counts where a sheet parts its strengths by filler
+	Critical    *Critical  // the member with the least room by the governing sheet; nil where none is shown
 	Worst       []Critical // the ten with the least room by the governing sheet, the least first
 	Zones       []Zone     // the worst panel of each zone by each sheet
 	Checks      []finding.Check

@@ -14,3 +14,12 @@ type Critical struct {
 	Equal    int    // how many more of the zone come to the same, both sides not counted
 	Says     string // in a sentence
 }
+
+// Wire is one filler in the seams of the hull, or planned for them, and whether a sheet that parts its strengths by filler
+// took it.
+type Wire struct {
+	Name    string // 5183
+	From    string // where that is known from
+	Planned bool   // by a procedure; nothing is welded yet
+	Place   finding.Place
+}

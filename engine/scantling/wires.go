@@ -13,6 +13,7 @@ import (
 type wire struct {
 	name string // 5183
 	from string // where that is known from, in words
+	plan bool   // by a procedure
 	at   finding.Place
 }
 
@@ -43,7 +44,7 @@ func weldedWith(y *record.Yard, h *record.Hull) wires {
 		}
 		for j := range y.Stock.Consumables {
 			if c := &y.Stock.Consumables[j]; c.ID == lot && c.Kind.V == "filler" && c.Classification.Set {
-				out = out.with(c.Classification.V, "the record of welding, lot "+c.ID, h.Welds[i].Filler.At)
+				out = out.with(wire{c.Classification.V, "the record of welding, lot " + c.ID, false, h.Welds[i].Filler.At})
 			}
 		}
 	}
@@ -63,7 +64,7 @@ func plannedWith(y *record.Yard, h *record.Hull) wires {
 				continue
 			}
 			for _, class := range p.Fillers.V {
-				out = out.with(class, "welding procedure "+number+", planned", p.Fillers.At)
+				out = out.with(wire{class, "welding procedure " + number, true, p.Fillers.At})
 			}
 		}
 	}
@@ -71,18 +72,51 @@ func plannedWith(y *record.Yard, h *record.Hull) wires {
 }
 
 // with adds a classification once. "S Al 5183" and "ER5183" are both known to alloys and sheets as 5183.
-func (w wires) with(class, from string, at finding.Place) wires {
-	name := class
-	if i := strings.LastIndexFunc(class, func(r rune) bool { return r < '0' || r > '9' }); i >= 0 {
-		name = class[i+1:]
+func (w wires) with(one wire) wires {
+	if i := strings.LastIndexFunc(one.name, func(r rune) bool { return r < '0' || r > '9' }); i >= 0 && i+1 < len(one.name) {
+		one.name = one.name[i+1:]
 	}
-	if name == "" {
-		name = class
-	}
-	if slices.ContainsFunc(w, func(one wire) bool { return one.name == name }) {
+	if slices.ContainsFunc(w, func(other wire) bool { return other.name == one.name }) {
 		return w
 	}
-	return append(w, wire{name, from, at})
+	return append(w, one)
+}
+
+// public lists the wires for readers.
+func (w wires) public() []Wire {
+	var out []Wire
+	for _, one := range w {
+		out = append(out, Wire{Name: one.name, From: one.from, Planned: one.plan, Place: one.at})
+	}
+	return out
+}
+
+// assumed says what is taken for granted about the wire, where a sheet in use parts its strengths by it.
+func (j *judge) assumed() []finding.Assumption {
+	if !slices.ContainsFunc(j.rules, func(r *rule) bool { return r.sheet != nil && asks(r.sheet, "alloy.filler") }) {
+		return nil
+	}
+	switch {
+	case len(j.wires) == 0:
+		return nil // what rests on it is not shown
+	case len(j.wires) > 1:
+		return []finding.Assumption{{Subject: "boat", Basis: finding.Practice, Settle: "name the wire of each seam, or weld with one",
+			Says: "seams hold several filler wires; the one that leaves the metal beside it the weakest is taken everywhere, because any seam may lie in the stressed section"}}
+	case j.wires[0].plan:
+		return []finding.Assumption{{Subject: "boat", Basis: finding.Practice, Settle: "put the welds on record with the lots of wire that they take",
+			Says: "nothing is welded yet by the record; strengths beside welds are those with wire " + j.wires[0].name + ", as planned by " + j.wires[0].from}}
+	}
+	return nil
+}
+
+// asks reports whether any scope of a sheet asks for a value.
+func asks(s *method.Sheet, from string) bool {
+	for _, sc := range s.Scopes {
+		if slices.ContainsFunc(sc.Inputs, func(in *method.Input) bool { return in.From == from }) {
+			return true
+		}
+	}
+	return false
 }
 
 // quantity hands a wire to a sheet.

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"sort"
+	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/unit"
@@ -50,6 +51,13 @@ func (j *judge) worst(out *Result) {
 		add(f.critical("fitting "+f.Record.ID, f.Record.Where.V), "fitting "+f.Record.ID, "")
 	}
 	sort.SliceStable(all, func(a, b int) bool { return all[a].Margin < all[b].Margin })
+	for i := range all {
+		if strings.HasPrefix(all[i].Subject, "member ") {
+			c := all[i]
+			out.Critical = &c
+			break
+		}
+	}
 	out.Worst = slices.Clip(all[:min(len(all), mostCritical)])
 }
 

@@ -78,6 +78,9 @@ func rebuild(ctx context.Context, d *desk, from fs.FS, dir string) (made site.Hu
 	if reading.yard, err = engine.Rejoin(reading.yard, enclosed.Near); err != nil {
 		return made, "", err
 	}
+	if _, err := fs.Stat(from, "print.html"); err == nil {
+		reading.print = true // the file was made with a print edition
+	}
 	report, err := reading.press(ctx, d, out, hulls)
 	if err != nil {
 		return made, "", err

@@ -29,7 +29,7 @@ func rootCommand(d *desk) *cobra.Command {
 	root.SetVersionTemplate("hullfile {{.Version}}\n")
 	root.SetHelpFunc(func(cmd *cobra.Command, _ []string) { help(d.out, cmd) })
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error { return misuse(cmd, err) })
-	root.AddCommand(demoCommand(d), startCommand(d), checkCommand(d), traceCommand(d), renderCommand(d), registerCommand(d), sealCommand(d), verifyCommand(d), compareCommand(d), previewCommand(d), proofCommand(d), schemaCommand(d))
+	root.AddCommand(demoCommand(d), startCommand(d), checkCommand(d), traceCommand(d), renderCommand(d), registerCommand(d), sealCommand(d), verifyCommand(d), compareCommand(d), handoverCommand(d), previewCommand(d), proofCommand(d), schemaCommand(d))
 	return root
 }
 

@@ -57,7 +57,7 @@ func entries(how string, values []value, other map[string]value) []Change {
 	return all
 }
 
-// sized says by how much a number changed.
+// sized says by how much a number changed; of a whole number without a unit, such as that of an issue, no percentage.
 func sized(c Change) Change {
 	c.Unit = unitOf(c.What)
 	old, err := strconv.ParseFloat(c.Old, 64)
@@ -73,7 +73,7 @@ func sized(c Change) Change {
 		return c
 	}
 	c.By = &by
-	if percent := 100 * by / math.Abs(old); old != 0 && finite(percent) {
+	if percent := 100 * by / math.Abs(old); old != 0 && finite(percent) && (c.Unit != "" || strings.ContainsAny(c.Old+c.New, ".e")) {
 		c.Percent = &percent
 	}
 	return c

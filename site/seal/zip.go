@@ -26,7 +26,7 @@ func OpenZip(from io.ReaderAt, size int64) (fs.FS, error) {
 	if len(z.File) > mostEntries {
 		return nil, fmt.Errorf("the zip has %d entries, more than %d", len(z.File), mostEntries)
 	}
-	seen, top, total := map[string]bool{}, "", uint64(0)
+	seen, tops, total := map[string]bool{}, []string{}, uint64(0)
 	for _, f := range z.File {
 		name := strings.TrimSuffix(f.Name, "/")
 		low := strings.ToLower(name)
@@ -42,15 +42,12 @@ func OpenZip(from io.ReaderAt, size int64) (fs.FS, error) {
 		if total += f.UncompressedSize64; total > mostUnpacked || f.UncompressedSize64 > mostUnpacked {
 			return nil, fmt.Errorf("the zip is refused: unpacked it would be larger than %d GB", uint64(mostUnpacked)>>30)
 		}
-		first, _, _ := strings.Cut(name, "/")
-		if top != "" && first != top {
-			top = "."
-		} else {
-			top = first
+		if first, rest, _ := strings.Cut(name, "/"); rest == SumsName {
+			tops = append(tops, first)
 		}
 	}
-	if seen[strings.ToLower(SumsName)] || top == "" || top == "." {
+	if seen[strings.ToLower(SumsName)] || len(tops) != 1 {
 		return z, nil
 	}
-	return fs.Sub(z, top)
+	return fs.Sub(z, tops[0])
 }

@@ -50,8 +50,8 @@ func (b *builder) atFrames(r *record.Bracket) {
 func (b *builder) heldBy(f *record.Frame, joins string) string {
 	pick := func(kinds string, last bool) string {
 		found := ""
-		for i := range b.members {
-			p := &b.members[i].piece
+		for i := range b.pieces {
+			p := &b.pieces[i]
 			if p.at == f.At && strings.Contains(kinds, p.label()) && (found == "" || last) {
 				found = p.name
 			}

@@ -17,6 +17,7 @@ type builder struct {
 	shellZones []*field
 	laid       []laidPanel
 	members    []laidMember
+	pieces     []piece         // every one, also those that share a record
 	unnamed    []*record.Frame // without a section
 	frames     []*record.Frame // inside the hull, from aft
 	sections   map[string]*record.Section
@@ -59,6 +60,7 @@ func (b *builder) lay() {
 	b.transverse()
 	b.brackets()
 	b.models()
+	b.seams()
 	b.overridden()
 	b.doubts()
 }

@@ -46,6 +46,13 @@ func TestDemoIsPlatedWhole(t *testing.T) {
 		if len(r.Panels) < 100 || len(r.Members) < 100 || len(r.Rings) < 10 || len(r.Grillages) < 2 {
 			t.Errorf("%s: %d panels, %d members, %d rings, %d grillages", number, len(r.Panels), len(r.Members), len(r.Rings), len(r.Grillages))
 		}
+		for _, g := range r.Grillages {
+			for _, s := range append(g.Frames, g.Lengths...) {
+				if s.Member == "" || s.Section == "" {
+					t.Errorf("%s: a stretch of %s is no member: %+v", number, g.Name, s)
+				}
+			}
+		}
 		names := map[string]bool{}
 		for i := range r.Panels {
 			if names[r.Panels[i].ID] {

@@ -137,9 +137,9 @@ func (b *builder) throats() {
 
 // sectionOf is the section of a member of the grid.
 func (b *builder) sectionOf(name string) *record.Section {
-	for i := range b.members {
-		if b.members[i].piece.name == name {
-			return b.sections[b.members[i].piece.section]
+	for i := range b.pieces {
+		if b.pieces[i].name == name {
+			return b.sections[b.pieces[i].section]
 		}
 	}
 	return nil

@@ -46,6 +46,7 @@ type laidMember struct {
 
 // member writes a piece as a record, or adds it to an equal neighbour.
 func (b *builder) member(p piece) {
+	b.pieces = append(b.pieces, p)
 	l := laidMember{rec: b.memberRecord(&p), names: []string{p.name}, piece: p, last: p.number}
 	b.drawMember(&l)
 	if n := len(b.members); n > 0 && b.members[n-1].takes(&l) {

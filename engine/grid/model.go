@@ -21,8 +21,8 @@ func (b *builder) models() {
 // ring is the half of one frame to starboard. A corner is a joint, and so is a girder under it, which holds it.
 func (b *builder) ring(f *record.Frame) (Ring, bool) {
 	r := Ring{Frame: f.ID, X: float64(f.X.V), Place: f.At}
-	for i := range b.members {
-		p := &b.members[i].piece
+	for i := range b.pieces {
+		p := &b.pieces[i]
 		if p.at != f.At || p.zone == "sole" || p.zone == "transom" || p.zone == "bulkhead" {
 			continue
 		}
@@ -195,8 +195,8 @@ func heldFirmly(f *record.Frame, held string) bool {
 // pieceAt is the part of a frame on the bottom at a girth.
 func (b *builder) pieceAt(f *record.Frame, girth float64, on course) *piece {
 	here := on.point(girth)
-	for i := range b.members {
-		p := &b.members[i].piece
+	for i := range b.pieces {
+		p := &b.pieces[i]
 		if p.at == f.At && p.zone == "bottom" && offPath(p.path, here) < near {
 			return p
 		}
@@ -245,8 +245,8 @@ func end(at bool, s stop) string {
 // nameOf is the member of the grid that a run is in a bay.
 func (b *builder) nameOf(r *run, aft, fore stop) string {
 	mid := (aft.x + fore.x) / 2
-	for i := range b.members {
-		p := &b.members[i].piece
+	for i := range b.pieces {
+		p := &b.pieces[i]
 		if p.run == r && p.path[0].X < mid && p.path[len(p.path)-1].X > mid {
 			return p.name
 		}

@@ -29,6 +29,7 @@ type Result struct {
 	Lines     []Line  // every member, drawn alike
 	Rings     []Ring
 	Grillages []Grillage
+	Seams     []Seam     // that these pieces need, proposed
 	Replaced  []Replaced // derived, and replaced by one listed by hand
 
 	Findings    []finding.Finding
@@ -111,4 +112,19 @@ type Grillage struct {
 	Joints  []Joint
 	Frames  []Span
 	Lengths []Span // stringers and girders
+}
+
+// Seam is one seam that the grid needs: where two of its pieces meet. It is proposed to the yard and is no evidence of
+// anything.
+type Seam struct {
+	Name       string // "bottom frame 3 to plate, port"
+	Type       string // butt, fillet or corner, as in record.Joint
+	Thickness  float64
+	Other      float64
+	Length     float64 // metres; a seam welded from both sides counts once
+	Category   string  // as in record.Joint
+	Connection string  // key in the tables of weld factors; empty where it is none of these
+	Where      string
+	Flat       [][2]float64 // on the unrolled skin: x and girth from the keel, to port negative; nil where it does not lie on it
+	Place      finding.Place
 }

@@ -53,6 +53,7 @@ type Joint struct {
 	ForeX      Val[unit.M]      `toml:"to_x_m" least:"-3" most:"30" eg:"5.4" doc:"fore end of the seam, forward of the transom"`
 	ForeGirth  Val[unit.M]      `toml:"to_girth_m" least:"-10" most:"10" eg:"0.7" doc:"fore end of the seam, along the skin from the keel, to port negative"`
 	Where      Val[string]      `toml:"where" doc:"where to find it on board"`
+	Proposed   Val[string]      `toml:"proposed" doc:"seam of the proposed weld map that it is, or is a stretch of, by its name; its place on the skin tells it if not written"`
 	Note       Val[string]      `toml:"note" doc:"anything that matters"`
 }
 

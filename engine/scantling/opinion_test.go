@@ -99,6 +99,21 @@ func TestShortOpinionsAreFewDoubts(t *testing.T) {
 	}
 }
 
+// An opinion outside the range of its formulas says so: Savitsky and Brown's accelerations were made for V/√L up to 6 in
+// knots and feet (recalled), and this boat runs at 8.5.
+func TestOpinionOutsideItsRange(t *testing.T) {
+	h := practiceBoat()
+	h.Rules.Also = put([]string{"open-literature-planing"}, 11)
+	p := bottom("B3", 4)
+	p.Z, p.Deadrise = put(unit.M(-0.1), 27), put(unit.Deg(19), 29)
+	h.Panels = []record.Panel{p}
+	out := whole(t).judge(h, nil, nil)
+	o := out.Panels[0].Opinions[0]
+	if !o.Outside || o.Standing != finding.Short || len(of(out.Findings, "structure-opinion", "outside the range")) != 1 {
+		t.Errorf("%+v", o)
+	}
+}
+
 func TestOpinionOfUnknownSheet(t *testing.T) {
 	h := boat("C")
 	h.Rules.Also = put([]string{"no-such-sheet", "iso-12215-5-2008"}, 11)

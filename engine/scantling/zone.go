@@ -114,6 +114,9 @@ func (j *judge) opinionOf(out *Result, z *Zone, rule int) (finding.Finding, bool
 	if o.Differs.Says != "" {
 		says += ". It " + o.Differs.Says
 	}
+	if o.Outside {
+		says += ". It rests on values outside the range of its formulas"
+	}
 	return finding.Finding{Kind: finding.Doubt, Rule: ruleOpinion, Subject: subject, Says: says,
 		Settle: "say why the governing sheet is enough here, or build to the second opinion", Places: placesOf(j.hull.Rules.Also.At)}, true
 }

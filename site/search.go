@@ -72,10 +72,6 @@ func (b *book) entries() []entry {
 	for _, w := range d.Welding.Welders {
 		at("Welder, stamp "+w.Record.Stamp.V, "welder "+w.Record.ID, w.Record.Person.V)
 	}
-	for i, f := range b.findings {
-		out = append(out, entry{capital(string(f.Kind)) + ": " + f.Subject, b.sectionOf(findingsPath).no, findingsPath + "#f" + wordsOfInt(i+1), f.Says})
-	}
-	return out
 	for i := range d.Requirements.Lists {
 		of := &d.Requirements.Lists[i]
 		t, _ := b.find("list " + of.Record.Name)

@@ -25,32 +25,32 @@ func TestStates(t *testing.T) {
 		causes       []string
 		lacks        []string
 	}{
-		{"input not written", boat(), with(panel(), "panel.x_m", nil), "x", Missing, "panel.x_m is not given", []string{"x"}, []string{"panel.x_m"}},
-		{"step under a missing input", boat(), with(panel(), "panel.x_m", nil), "k_L", Missing, "panel.x_m is not given", []string{"x"}, []string{"panel.x_m"}},
-		{"result far under it", boat(), with(panel(), "panel.x_m", nil), "t_P", Missing, "panel.x_m is not given", []string{"x"}, []string{"panel.x_m"}},
+		{"input not written", boat(), with(panel(), "panel.x_m", nil), "x", Missing, "distance forward of the aft end of the waterline is not given", []string{"x"}, []string{"panel.x_m"}},
+		{"step under a missing input", boat(), with(panel(), "panel.x_m", nil), "k_L", Missing, "distance forward of the aft end of the waterline is not given", []string{"x"}, []string{"panel.x_m"}},
+		{"result far under it", boat(), with(panel(), "panel.x_m", nil), "t_P", Missing, "distance forward of the aft end of the waterline is not given", []string{"x"}, []string{"panel.x_m"}},
 		{"result beside it", boat(), with(panel(), "panel.x_m", nil), "t_min", Sound, "", nil, nil},
 		{"all that is missing is named", with(boat(), "boat.loaded_mass_kg", nil), with(panel(), "panel.x_m", nil), "P", Missing,
-			"boat.loaded_mass_kg and panel.x_m are not given", []string{"m_LDC", "x"}, []string{"boat.loaded_mass_kg", "panel.x_m"}},
-		{"condition cannot be told", with(boat(), "boat.loaded_mass_kg", nil), panel(), "n_CG", Missing, "boat.loaded_mass_kg is not given", []string{"m_LDC"}, []string{"boat.loaded_mass_kg"}},
+			"loaded mass and distance forward of the aft end of the waterline are not given", []string{"m_LDC", "x"}, []string{"boat.loaded_mass_kg", "panel.x_m"}},
+		{"condition cannot be told", with(boat(), "boat.loaded_mass_kg", nil), panel(), "n_CG", Missing, "loaded mass is not given", []string{"m_LDC"}, []string{"boat.loaded_mass_kg"}},
 		{"input above its most", with(boat(), "boat.speed_kn", num(52, "kn")), panel(), "V", Outside, "52 kn is above 50 kn, the most that the method was made for", []string{"V"}, nil},
 		{"input below its least", boat(), with(panel(), "panel.short_side_mm", num(40, "mm")), "b", Outside, "40 mm is below 50 mm, the least that the method was made for", []string{"b"}, nil},
 		{"result under an input outside", with(boat(), "boat.speed_kn", num(52, "kn")), panel(), "t_P", Outside,
-			"rests on V: 52 kn is above 50 kn, the most that the method was made for", []string{"V"}, nil},
+			"rests on speed V: 52 kn is above 50 kn, the most that the method was made for", []string{"V"}, nil},
 		{"range of a step not held", boat(), with(panel(), "panel.long_side_mm", num(150, "mm")), "k_2", Outside,
-			"made for l ≥ b and b > 0; here l = 150 mm and b = 210 mm", []string{"k_2"}, nil},
+			"made for cases where long side is at least short side; here long side is 150 mm and short side is 210 mm", []string{"k_2"}, nil},
 		{"result under it", boat(), with(panel(), "panel.long_side_mm", num(150, "mm")), "t_P", Outside,
-			"rests on k_2: made for l ≥ b and b > 0; here l = 150 mm and b = 210 mm", []string{"k_2"}, nil},
+			"rests on aspect-ratio factor k_2: made for cases where long side is at least short side; here long side is 150 mm and short side is 210 mm", []string{"k_2"}, nil},
 		{"word outside", boat(), with(panel(), "panel.zone", say("keel")), "zone", Outside, "keel is none of the words that the method knows: bottom, side or deck", []string{"zone"}, nil},
-		{"no step holds", boat(), with(panel(), "panel.zone", say("deck")), "P", NotSet, "applies only where zone is bottom, or where zone is side; here zone = deck", []string{"P"}, nil},
+		{"no step holds", boat(), with(panel(), "panel.zone", say("deck")), "P", NotSet, "applies where place of the panel is bottom or side; here it is deck", []string{"P"}, nil},
 		{"result under what does not apply", boat(), with(panel(), "panel.zone", say("deck")), "t_P", Missing,
-			"needs P: applies only where zone is bottom, or where zone is side; here zone = deck", []string{"P"}, nil},
-		{"row of words that is not there", boat(), with(panel(), "panel.zone", say("deck")), "t_min", Broken, "A(zone) has no finite value with zone = deck", []string{"t_min"}, nil},
-		{"division by nothing", with(boat(), "boat.chine_beam_m", num(0, "m")), panel(), "n_1", Broken, "l_WL / (10 B_C) has no finite value with l_WL = 5.9 m and B_C = 0 m", []string{"n_1"}, nil},
-		{"result under it", with(boat(), "boat.chine_beam_m", num(0, "m")), panel(), "P_base", Broken, "needs n_1: l_WL / (10 B_C) has no finite value with l_WL = 5.9 m and B_C = 0 m", []string{"n_1"}, nil},
+			"needs design pressure P: applies where place of the panel is bottom or side; here it is deck", []string{"P"}, nil},
+		{"row of words that is not there", boat(), with(panel(), "panel.zone", say("deck")), "t_min", Broken, "A(zone) has no finite value: place of the panel zone is deck", []string{"t_min"}, nil},
+		{"division by nothing", with(boat(), "boat.chine_beam_m", num(0, "m")), panel(), "n_1", Broken, "l_WL / (10 B_C) has no finite value: length on the waterline l_WL is 5.9 m and chine beam B_C is 0 m", []string{"n_1"}, nil},
+		{"result under it", with(boat(), "boat.chine_beam_m", num(0, "m")), panel(), "P_base", Broken, "needs dynamic load factor, first form n_1: l_WL / (10 B_C) has no finite value: length on the waterline l_WL is 5.9 m and chine beam B_C is 0 m", []string{"n_1"}, nil},
 		{"root of a negative number", boat(), with(panel(), "alloy.welded.yield_n_mm2", num(-125, "N/mm²")), "t_min", Broken,
-			"√(125/σ_yw) has no finite value with σ_yw = −125 N/mm²", []string{"t_min"}, nil},
+			"√(125/σ_yw) has no finite value: proof stress, as welded σ_yw is −125 N/mm²", []string{"t_min"}, nil},
 		{"height is not needed on the bottom", boat(), panel(), "P", Sound, "", nil, nil},
-		{"height is needed on the side", boat(), with(panel(), "panel.zone", say("side")), "P", Missing, "panel.z_m is not given", []string{"z"}, []string{"panel.z_m"}},
+		{"height is needed on the side", boat(), with(panel(), "panel.zone", say("side")), "P", Missing, "height above the waterline is not given", []string{"z"}, []string{"panel.z_m"}},
 	}
 	for _, r := range rows {
 		got, ok := works(t, s, r.craft, r.plate).Get(r.symbol)
@@ -71,7 +71,7 @@ func TestMissingInputsOfEachStep(t *testing.T) {
 	w := works(t, trial(t), GivenMap{}, GivenMap{})
 	for _, all := range [][]Shown{w.Above.Inputs, w.Above.Steps, w.Inputs, w.Steps} {
 		for _, s := range all {
-			if s.State != Missing || len(s.Lacks) == 0 || !strings.Contains(s.Why, s.Lacks[0]) {
+			if s.State != Missing || len(s.Lacks) == 0 || !strings.Contains(s.Why, called(w, s.Lacks[0])) {
 				t.Errorf("%s is %q (%s) with nothing given, lacks %v", s.Symbol, s.State, s.Why, s.Lacks)
 			}
 		}
@@ -264,4 +264,16 @@ func TestManyAtOnce(t *testing.T) {
 	if k, _ := works(t, s, boat(), panel()).Get("k_L"); slices.Contains(k.Uses, "mine") {
 		t.Errorf("k_L uses %v: results of one evaluation reach another", k.Uses)
 	}
+}
+
+// called is the name that the sheet gives to a record value.
+func called(w *Working, from string) string {
+	for _, all := range [][]Shown{w.Above.Inputs, w.Inputs} {
+		for _, s := range all {
+			if s.From == from {
+				return s.Name
+			}
+		}
+	}
+	return "no name for " + from
 }

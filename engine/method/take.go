@@ -88,7 +88,7 @@ func (r *reckoner) rest(out *Shown) {
 			continue
 		}
 		for _, cause := range from.Causes {
-			r.doubt(out, cause, func() string { return "rests on " + Written(cause) + ": " + r.why(cause) })
+			r.doubt(out, cause, func() string { return "rests on " + r.calledBy(cause) + ": " + r.why(cause) })
 		}
 	}
 }
@@ -130,9 +130,9 @@ func (r *reckoner) inRange(st *Step, out *Shown) {
 	holds, ok := r.truth(st.Range.Root)
 	switch {
 	case !ok:
-		r.doubt(out, out.Symbol, func() string { return "whether " + st.Range.String() + " holds cannot be told" + r.lack() })
+		r.doubt(out, out.Symbol, func() string { return "whether " + r.spoken(st.Range.Root) + " cannot be told" + r.lack() })
 	case !holds:
-		r.doubt(out, out.Symbol, func() string { return "made for " + st.Range.String() + "; here " + r.values(st.ranges) })
+		r.doubt(out, out.Symbol, func() string { return r.madeFor(st) })
 	}
 }
 

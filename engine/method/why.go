@@ -2,6 +2,7 @@ package method
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -12,11 +13,11 @@ import (
 func (r *reckoner) needs(out *Shown) string {
 	var parts []string
 	if len(out.Lacks) > 0 {
-		parts = append(parts, listed(out.Lacks, "and")+isAre(out.Lacks)+"not given")
+		parts = append(parts, listed(r.given(out.Lacks), "and")+isAre(out.Lacks)+"not given")
 	}
 	for _, cause := range out.Causes {
 		if s := r.all[r.scope.symbols[Written(cause)].slot]; len(s.Lacks) == 0 {
-			parts = append(parts, "needs "+Written(cause)+": "+s.Why)
+			parts = append(parts, "needs "+r.calledBy(cause)+": "+s.Why)
 		}
 	}
 	return strings.Join(parts, "; ")
@@ -42,40 +43,96 @@ func (r *reckoner) noValue() string {
 		return "has no finite value"
 	}
 	says := r.broken.String() + " has no finite value"
-	if with := r.values(r.broken.gather(nil)); with != "" {
-		says += " with " + with
+	if with := r.values(r.broken.gather(nil), nil); with != "" {
+		says += ": " + with
 	}
 	return says
 }
 
 // pastEnd says that a table was read past its ends.
 func (r *reckoner) pastEnd(n *Node) string {
-	t := n.table
 	x, _ := r.number(n.Args[0])
-	return n.Args[0].String() + " = " + unit.Figures(x, 3) + " lies outside table " + t.Name + ", which goes from " +
-		unit.Plain(t.X[0]) + " to " + unit.Plain(t.X[len(t.X)-1])
+	return r.ends(n, x)
 }
 
-// appliesWhere says under which conditions a symbol would have a value, and what holds instead.
+// appliesWhere says which conditions of a symbol's steps do not hold, and what holds instead. What several steps ask alike
+// is said once; what holds of their conditions is left out.
 func (r *reckoner) appliesWhere(g *group) string {
 	var wheres []string
-	var of []*symbol
+	var failed []*Node
+	words := oneOf{}
 	for _, st := range g.steps {
-		wheres = append(wheres, st.When.String())
-		of = st.When.gather(of)
-	}
-	return "applies only where " + strings.Join(wheres, ", or where ") + "; here " + r.values(of)
-}
-
-// values lists symbols with their values: "l = 900 mm and b = 300 mm".
-func (r *reckoner) values(of []*symbol) string {
-	var out []string
-	for _, sym := range of {
-		if s := r.all[sym.slot]; s.usable() {
-			out = append(out, Written(sym.name)+" = "+s.Figure())
+		first := len(failed)
+		failed = r.unmet(st.When.Root, failed)
+		words.take(failed[first:])
+		if where := r.together(failed[first:]); where != "" && !slices.Contains(wheres, where) {
+			wheres = append(wheres, where)
 		}
 	}
-	return listed(out, "and")
+	if list := words.list(); list != nil {
+		wheres = []string{r.spoken(list)}
+	}
+	return "applies where " + strings.Join(wheres, ", or where ") + r.against(failed)
+}
+
+// together says conditions that must all hold.
+func (r *reckoner) together(all []*Node) string {
+	if len(all) == 1 {
+		return r.spoken(all[0])
+	}
+	var parts []string
+	for _, n := range all {
+		parts = append(parts, r.clause(n, OpOr))
+	}
+	return strings.Join(parts, " and ")
+}
+
+// oneOf draws together steps of which each asks for other words of one symbol: "part is bottom, side or deck".
+type oneOf struct {
+	of    *Node
+	words []*Node
+	other bool // a step asks for something else
+}
+
+func (o *oneOf) take(failed []*Node) {
+	if len(failed) != 1 || failed[0].Op != OpCompare || !failed[0].Args[0].IsWord() || failed[0].Args[0].Op != OpSymbol ||
+		o.of != nil && failed[0].Args[0].slot != o.of.slot {
+		o.other = true
+		return
+	}
+	n := failed[0]
+	o.of = n.Args[0]
+	switch n.Symbol {
+	case "in":
+		o.words = append(o.words, n.Args[1].Args...)
+	case "==":
+		o.words = append(o.words, n.Args[1])
+	default:
+		o.other = true
+	}
+}
+
+// list gives the drawn-together condition, nil where there is none.
+func (o *oneOf) list() *Node {
+	var words []*Node
+	for _, w := range o.words {
+		if w.Op != OpWord {
+			return nil
+		}
+		if !slices.ContainsFunc(words, func(x *Node) bool { return x.Word == w.Word }) {
+			words = append(words, w)
+		}
+	}
+	if o.other || len(words) < 2 {
+		return nil
+	}
+	return &Node{Op: OpCompare, Symbol: "in", Args: []*Node{o.of, {Op: OpList, Args: words}}}
+}
+
+// madeFor says which parts of a range do not hold, and what holds instead.
+func (r *reckoner) madeFor(st *Step) string {
+	failed := r.unmet(st.Range.Root, nil)
+	return "made for cases where " + r.together(failed) + r.against(failed)
 }
 
 // Figure gives the value of a result for people, with its unit: a record value as it was written, a reckoned one with

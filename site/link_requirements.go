@@ -41,6 +41,31 @@ func (b *book) requirementDisciplines(of func(path string, checks []finding.Chec
 	of(requirementsPath, b.dossier.Requirements.Checks, b.dossier.Requirements.Findings)
 }
 
+// answeredBy gives the items that something answers, the first of each list, in the order of the lists.
+func (l *leaf) answeredBy(subject string) []Link {
+	var out []Link
+	for i := range l.dossier.Requirements.Lists {
+		if it := answers(&l.dossier.Requirements.Lists[i], subject); it != nil {
+			out = append(out, l.itemLink(it))
+		}
+	}
+	return out
+}
+
+// answers gives the first item of a list that something answers by name, not as one of many papers.
+func answers(of *requirement.List, subject string) *requirement.Item {
+	for i := range of.Items {
+		for _, a := range of.Items[i].Answers {
+			for _, s := range a.Shown {
+				if s.Subject == subject && s.Rule == "" {
+					return &of.Items[i]
+				}
+			}
+		}
+	}
+	return nil
+}
+
 // listLink is the way to the page of a list.
 func (l *leaf) listLink(of *requirement.List) Link {
 	return l.subjectAs("list "+of.Record.Name, of.Record.Title.V)

@@ -90,7 +90,7 @@ func (l *leaf) paperRow(d *document.Document) PaperRow {
 	if _, copied := l.copied[d.Out]; copied {
 		row.Title.Href, row.Title.To, row.Size = l.to(d.Out, ""), d.Out, fileSize(d.Bytes)
 	}
-	row.Used = l.users(d.UsedBy)
+	row.Used = append(l.users(d.UsedBy), l.answeredBy("document "+rec.ID)...)
 	return row
 }
 

@@ -19,8 +19,8 @@ type form struct {
 	lists       []string // lists that its signature speaks of; a statement speaks of all
 }
 
-// forms are all that are drafted. The declarations are drafted only for the markets whose lists apply.
-func forms() []form {
+// draftForms are all that are drafted. The declarations are drafted only for the markets whose lists apply.
+func draftForms() []form {
 	return []form{
 		{"declaration-eu-draft", "EU declaration of conformity", "declaration-eu", "EU", []string{"eu-2013-53", "eu-plate-and-number", "eu-manual", "eu-technical-file", "eu-declaration"}},
 		{"declaration-uk-draft", "UK declaration of conformity", "declaration-uk", "UK", []string{"eu-2013-53", "eu-plate-and-number", "eu-manual", "eu-technical-file", "uk-2017-737"}},
@@ -32,7 +32,7 @@ func forms() []form {
 // drafts are those of this hull.
 func (b *book) drafts() []form {
 	var out []form
-	for _, f := range forms() {
+	for _, f := range draftForms() {
 		_, known := b.dossier.Requirements.Statement(f.word)
 		if known && (f.law == "" || slices.Contains(b.hull.Plate.Law.V, f.law)) {
 			out = append(out, f)

@@ -110,6 +110,9 @@ func TestMatrixShowsEveryItem(t *testing.T) {
 		}
 		inOrder(t, dir, d)
 	}
+	if _, markup := pageText(t, dir, "HL74-012/documents.html"); !strings.Contains(markup, `href="requirements/eu-2013-53.html#item-3-5"`) {
+		t.Error("the sheet of systems does not lead to what it answers")
+	}
 }
 
 func inOrder(t *testing.T, dir string, d *engine.Dossier) {

@@ -34,7 +34,7 @@ func (m *held) check() finding.Check {
 		return c
 	}
 	n := m.governs
-	c.Needed, c.Has = n.size(n.Needed), n.size(n.Fitted)
+	c.Needed, c.Has = n.sizes()
 	c.Says = m.sentence()
 	if m.Standing == finding.Met {
 		return c
@@ -49,10 +49,11 @@ func (m *held) check() finding.Check {
 // sentence says what governs and by how much.
 func (m *held) sentence() string {
 	n := m.governs
-	says := fmt.Sprintf("%s: %s fitted, %s needed (%s%s); %s times", n.What, n.size(n.Fitted), n.size(n.Needed), n.Name, m.underPressure(),
+	needed, has := n.sizes()
+	says := fmt.Sprintf("%s: %s fitted, %s needed (%s%s); %s times", n.What, has, needed, n.Name, m.underPressure(),
 		marginText(n.Margin, n.Margin >= 1))
 	if n.Most {
-		says = fmt.Sprintf("%s: %s is %s, at most %s; %s times", n.What, n.Name, unit.Text(n.Fitted, 2), unit.Text(n.Needed, 2), marginText(n.Margin, n.Margin >= 1))
+		says = fmt.Sprintf("%s: %s is %s, at most %s; %s times", n.What, n.Name, has, needed, marginText(n.Margin, n.Margin >= 1))
 	}
 	for i := range m.Together {
 		if t := &m.Together[i]; t.Decides && n.Symbol != "" {
@@ -65,13 +66,24 @@ func (m *held) sentence() string {
 	return says
 }
 
-// size writes a modulus, area or inertia so that needed never looks less, and fitted never more, than it is in the third
-// figure.
-func (n Need) size(v float64) string {
-	if n.Unit == "" {
-		return unit.Text(v, 2)
+// sizes writes what is needed and what is fitted with three figures, and with more where three would not show which of
+// them is the greater.
+func (n Need) sizes() (needed, fitted string) {
+	for figures := 3; figures < 9; figures++ {
+		needed, fitted = n.size(n.Needed, figures), n.size(n.Fitted, figures)
+		if needed != fitted || n.Needed == n.Fitted {
+			break
+		}
 	}
-	return unit.Figures(v, 3) + " " + n.Unit
+	return needed, fitted
+}
+
+func (n Need) size(v float64, figures int) string {
+	text := unit.Figures(v, figures)
+	if n.Unit == "" {
+		return text
+	}
+	return text + " " + n.Unit
 }
 
 func (m *held) underPressure() string {

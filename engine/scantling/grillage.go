@@ -74,7 +74,7 @@ func keelAt(all []grid.Joint, v hydrostatics.Vector) float64 {
 		return near[0].At.Z
 	}
 	p, q := near[0].At, near[1].At
-	return p.Z + float64((v.X-p.X)/(q.X-p.X))*(q.Z-p.Z)
+	return p.Z + float64((v.X-p.X)/(q.X-p.X)*(q.Z-p.Z))
 }
 
 // grillageSupports hold what keel, chine and bulkheads hold. A frame turns about x and a stringer about y; an end that is

@@ -34,6 +34,9 @@ func dials(b *record.Boat) []dial {
 	return out
 }
 
+// at is the value of a step.
+func (d dial) at(step int) float64 { return d.first + float64(float64(step)*d.step) }
+
 // headrooms asks each rule how far each dial may be turned.
 func (j *judge) headrooms(out *Result) {
 	for i, r := range j.rules {
@@ -89,7 +92,7 @@ func (r *rule) headroom(d dial, all []laid) Headroom {
 	if len(h.Never) == len(all) {
 		return h
 	}
-	h.Most, h.Ends = d.first+float64(at)*d.step, at == top
+	h.Most, h.Ends = d.at(at), at == top
 	return h
 }
 
@@ -120,7 +123,7 @@ func (r *rule) between(d dial, all []laid, at int, h *Headroom) int {
 const closer = 4
 
 func (r *rule) turnTo(d dial, at int) {
-	d.set(r.boat, d.first+float64(at)*d.step)
+	d.set(r.boat, d.at(at))
 	_ = r.again() // the same sheet with the same units took the boat before
 }
 

@@ -113,17 +113,17 @@ func (l *local) size(n *Need, x, y float64, shown bool) {
 	if !shown {
 		return
 	}
-	n.Shown = true
 	x, y = settled(x), settled(y)
+	if x <= 0 {
+		n.State, n.Why = method.NotSet, "nothing is asked"
+		return
+	}
+	n.Shown = true
 	n.Needed, n.Fitted = x, y
 	if n.Most {
 		n.Needed, n.Fitted = y, x
 	}
-	if x > 0 {
-		n.Margin = y / x
-	} else {
-		n.Margin = 999
-	}
+	n.Margin = y / x
 }
 
 // fitted adds a need of the sheet whose fitted size is on record.
@@ -183,12 +183,12 @@ func (l *local) check(rule string) finding.Check {
 		return c
 	}
 	n := l.Governs
-	c.Needed, c.Has = n.size(n.Needed), n.size(n.Fitted)
+	c.Needed, c.Has = n.sizes()
 	word := "at least"
 	if n.Most {
 		word = "at most"
 	}
-	c.Says = fmt.Sprintf("%s: %s, %s %s is asked; %s times", n.Name, n.size(n.Fitted), word, n.size(n.Needed), marginText(n.Margin, n.Margin >= 1))
+	c.Says = fmt.Sprintf("%s: %s, %s %s is asked; %s times", n.Name, c.Has, word, c.Needed, marginText(n.Margin, n.Margin >= 1))
 	if l.Outside {
 		c.Says += "; outside the range of the method"
 	}

@@ -40,7 +40,7 @@ func inside(corners [][2]float64, x, y float64) bool {
 	in := false
 	for i := range corners {
 		a, b := corners[i], corners[(i+1)%len(corners)]
-		if (a[1] > y) != (b[1] > y) && x < a[0]+(y-a[1])/(b[1]-a[1])*(b[0]-a[0]) {
+		if (a[1] > y) != (b[1] > y) && x < a[0]+float64((y-a[1])/(b[1]-a[1])*(b[0]-a[0])) {
 			in = !in
 		}
 	}

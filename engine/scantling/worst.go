@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
-	"hullfile/engine/unit"
 )
 
 // mostCritical is how many are told.
@@ -99,13 +98,14 @@ func (m *Member) critical() Critical {
 		return c
 	}
 	n, ok := m.Need(m.Governs)
+	needed, has := n.sizes()
 	switch {
 	case !ok:
 		c.Says = fmt.Sprintf("%s: %s times", m.Governs, marginText(m.Margin, m.Margin >= 1))
 	case n.Most:
-		c.Says = fmt.Sprintf("%s of %s, %s: %s times", m.Governs, m.Record.Section.V, n.limit(), marginText(m.Margin, m.Margin >= 1))
+		c.Says = fmt.Sprintf("%s of %s, %s: %s times", m.Governs, m.Record.Section.V, has+" where at most "+needed+" is allowed", marginText(m.Margin, m.Margin >= 1))
 	default:
-		c.Says = fmt.Sprintf("%s of %s, %s where %s are needed: %s times", m.Governs, m.Record.Section.V, n.size(n.Fitted), n.size(n.Needed), marginText(m.Margin, m.Margin >= 1))
+		c.Says = fmt.Sprintf("%s of %s, %s where %s are needed: %s times", m.Governs, m.Record.Section.V, has, needed, marginText(m.Margin, m.Margin >= 1))
 	}
 	for i := range m.Together {
 		if t := &m.Together[i]; !t.Decides && t.Alone < 1 && t.Margin >= 1 {
@@ -113,11 +113,6 @@ func (m *Member) critical() Critical {
 		}
 	}
 	return c
-}
-
-// limit says a ratio beside what it may be.
-func (n Need) limit() string {
-	return unit.Text(n.Fitted, 2) + " where at most " + unit.Text(n.Needed, 2) + " is allowed"
 }
 
 func (l *Local) critical(subject, where string) Critical {
@@ -129,6 +124,7 @@ func (l *Local) critical(subject, where string) Critical {
 	if l.Governs.Most {
 		word = "at most"
 	}
-	c.Says = fmt.Sprintf("%s: %s, %s %s is asked: %s times", l.Governs.Name, l.Governs.size(l.Governs.Fitted), word, l.Governs.size(l.Governs.Needed), marginText(l.Margin, l.Margin >= 1))
+	needed, has := l.Governs.sizes()
+	c.Says = fmt.Sprintf("%s: %s, %s %s is asked: %s times", l.Governs.Name, has, word, needed, marginText(l.Margin, l.Margin >= 1))
 	return c
 }

@@ -64,7 +64,7 @@ func (t *Table) said(all map[string]any, fault func(key, says, hint string)) boo
 	if v, ok := all["confirmed_on"]; ok {
 		day, is := v.(time.Time)
 		if !is || day.Location().String() != dayAlone {
-			fault("confirmed_on", fmt.Sprintf("%v is no day", v), "write 2026-01-12, without quotes")
+			fault("confirmed_on", fmt.Sprintf("%v is no day", v), "write confirmed_on = 2026-01-12, without quotes")
 		} else {
 			t.On = day.Format(time.DateOnly)
 			written++
@@ -80,10 +80,10 @@ func (t *Table) said(all map[string]any, fault func(key, says, hint string)) boo
 		return written == 3
 	}
 	for _, one := range []struct{ key, has, eg string }{
-		{"confirmed_by", t.By, `"Mara Okwell, welding coordinator"`}, {"confirmed_edition", t.Edition, `"ISO 10042:2018, printed copy"`}, {"confirmed_on", t.On, "2026-01-12"},
+		{"confirmed_by", t.By, `confirmed_by = "the name, and what the person is"`}, {"confirmed_edition", t.Edition, `confirmed_edition = "the standard and edition of the copy"`}, {"confirmed_on", t.On, "confirmed_on = 2026-01-12"},
 	} {
 		if one.has == "" && all[one.key] == nil {
-			fault(one.key, "is missing: who held the rows, which edition and on which day belong together", "write "+one.key+" = "+one.eg)
+			fault(one.key, "is missing: who held the rows, which edition and on which day belong together", "write "+one.eg)
 		}
 	}
 	return false

@@ -2,6 +2,7 @@ package main
 
 import (
 	"go/ast"
+	"os"
 	"path/filepath"
 	"slices"
 	"strings"
@@ -17,6 +18,7 @@ var readers = []struct{ what, dir, fuzz string }{
 	{"method sheets of a yard", "engine/method", "FuzzLoad"},
 	{"formulas", "engine/method", "FuzzFormula"},
 	{"tables of limits of a yard", "engine/held", "FuzzRead"},
+	{"chapters of the owner's book", "engine/handbook", "FuzzRead"},
 	{"tracks in GPX", "engine/tracklog", "FuzzGPX"},
 	{"sentences of NMEA 0183", "engine/tracklog", "FuzzNMEA"},
 	{"tables of loggers", "engine/tracklog", "FuzzCSV"},
@@ -58,6 +60,22 @@ func TestEveryReaderIsFuzzed(t *testing.T) {
 	for name := range found {
 		if !listed[name] {
 			t.Errorf("%s tries a reader that the list does not name", name)
+		}
+	}
+}
+
+// Every reader keeps inputs on which it once did something that the seeds do not, so that a run without fuzzing tries them
+// too. They are few and short: what is tried takes no time, and a change of them can be read.
+func TestEveryReaderKeepsInputs(t *testing.T) {
+	for _, r := range readers {
+		kept, err := filepath.Glob(filepath.Join(moduleRoot(t), r.dir, "testdata", "fuzz", r.fuzz, "*"))
+		if err != nil || len(kept) == 0 || len(kept) > 12 {
+			t.Errorf("%s: %d inputs are kept for %s in %s (%v), want one to twelve", r.what, len(kept), r.fuzz, r.dir, err)
+		}
+		for _, name := range kept {
+			if info, err := os.Stat(name); err != nil || info.Size() > 4<<10 {
+				t.Errorf("%s is no short file (%v)", name, err)
+			}
 		}
 	}
 }

@@ -210,3 +210,67 @@ func TestSealedFileIsNotWrittenOver(t *testing.T) {
 		t.Errorf("the sealed file changed: %v", diff)
 	}
 }
+
+// Files of other shapes of yard are made again too: a lone hull, layers of designs, own sheets and lists, tables out of a
+// spreadsheet, papers with odd names and papers that no record names.
+func TestFilesOfOtherYardsAreRebuilt(t *testing.T) {
+	for _, name := range []string{"lone", "spreadsheet", "build", "own"} {
+		yard, out := filepath.Join(t.TempDir(), name), filepath.Join(t.TempDir(), "files")
+		if name == "own" {
+			ownYard(t, yard)
+		} else if err := os.CopyFS(yard, os.DirFS(filepath.Join(moduleRoot(t), "testdata", "yards", name))); err != nil {
+			t.Fatal(err)
+		}
+		hulls, err := filepath.Glob(filepath.Join(yard, "hulls", "*"))
+		if err != nil {
+			t.Fatal(err)
+		}
+		if len(hulls) == 0 {
+			hulls = []string{yard}
+		}
+		for _, hull := range hulls {
+			papers := filepath.Join(hull, "documents")
+			if err := os.MkdirAll(papers, 0o755); err != nil {
+				t.Fatal(err)
+			}
+			if err := os.WriteFile(filepath.Join(papers, "scan 12:30, left.txt"), []byte("nobody names it"), 0o644); err != nil {
+				t.Skip(err)
+			}
+		}
+		said(t, statusSound, "render", yard, "-o", out, "--print")
+		files, err := filepath.Glob(filepath.Join(out, "*", "rebuild.json"))
+		if err != nil || len(files) == 0 {
+			t.Fatalf("%s: no file was made: %v", name, err)
+		}
+		for _, at := range files {
+			if text := said(t, statusSound, "verify", filepath.Dir(at), "--rebuild"); !strings.Contains(text, "the same root and the") {
+				t.Errorf("%s: %s", at, text)
+			}
+		}
+	}
+}
+
+// ownYard is the demo yard with a method sheet, a list of requirements and a chapter of its own in the place of ours.
+func ownYard(t *testing.T, yard string) {
+	t.Helper()
+	demo, err := fs.Sub(content.Files, "demo")
+	if err == nil {
+		err = os.CopyFS(yard, demo)
+	}
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, from := range []string{"methods/iso-12215-5-2008.toml", "requirements/weld-data-book.toml", "owner/21-contacts.md"} {
+		text, err := fs.ReadFile(content.Files, from)
+		if err != nil {
+			t.Fatal(err)
+		}
+		at := filepath.Join(yard, filepath.FromSlash(from))
+		if err := os.MkdirAll(filepath.Dir(at), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(at, append(text, "\n\n"...), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+}

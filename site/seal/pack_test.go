@@ -6,6 +6,8 @@ import (
 	"context"
 	"errors"
 	"io"
+	"os"
+	"runtime"
 	"strings"
 	"testing"
 )
@@ -110,5 +112,23 @@ func TestPackRefusesNames(t *testing.T) {
 	}
 	if err := Pack(context.Background(), f.root.FS(), []Packed{{Name: "a", From: "not-there"}}, io.Discard); err == nil {
 		t.Error("a file that is not there is packed")
+	}
+}
+
+// A long document is packed as it is read.
+func TestLongDocumentIsPackedAsItIsRead(t *testing.T) {
+	f := newFile(t, "HL74-012")
+	f.write("documents/film.mov", "")
+	if err := os.Truncate(f.at("documents/film.mov"), 96<<20); err != nil {
+		t.Skip("no sparse file:", err)
+	}
+	var before, after runtime.MemStats
+	runtime.ReadMemStats(&before)
+	if err := Pack(context.Background(), f.root.FS(), []Packed{{Name: "film.mov", From: "documents/film.mov"}, {Name: "again.pdf", From: "documents/film.mov"}}, io.Discard); err != nil {
+		t.Fatal(err)
+	}
+	runtime.ReadMemStats(&after)
+	if got := after.TotalAlloc - before.TotalAlloc; got > 8<<20 {
+		t.Errorf("%d MB allocated for two documents of 96 MB", got>>20)
 	}
 }

@@ -15,9 +15,9 @@ import (
 // the rule and the subject of a check and is at least as grave, it stands in for the finding that the check would give:
 // so a weighing that does not agree is told once, as a contradiction, and not again as a shortfall.
 func (d *Dossier) collect(y *record.Yard) {
-	d.Checks = slices.Concat(d.Structure.Checks, d.Weight.Checks, d.Lines.Checks, d.Loading.Checks, d.Stability.Checks, d.Capacity.Checks, d.Identity.Checks, d.Logs.Checks, d.Trials.Checks, d.underwayChecks(), d.Stock.Checks, d.Welding.Checks, d.Inspections.Checks, d.Documents.Checks, d.Records.Checks)
+	d.Checks = slices.Concat(d.Structure.Checks, d.Weight.Checks, d.Lines.Checks, d.Loading.Checks, d.Stability.Checks, d.Capacity.Checks, d.Identity.Checks, d.Logs.Checks, d.Trials.Checks, d.underwayChecks(), d.Stock.Checks, d.Welding.Checks, d.WeldMap.Checks, d.Inspections.Checks, d.Documents.Checks, d.Records.Checks)
 	d.Assumptions = slices.Concat(d.Grid.Assumptions, d.Structure.Assumptions, d.Weight.Assumptions, d.Lines.Assumptions, d.Loading.Assumptions, d.Stability.Assumptions, d.Capacity.Assumptions, d.Logs.Assumptions, d.Trials.Assumptions, d.underwayAssumptions(), d.Welding.Assumptions, d.Inspections.Assumptions)
-	own := slices.Concat(d.Grid.Findings, d.Structure.Findings, d.Weight.Findings, d.Lines.Findings, d.Loading.Findings, d.Stability.Findings, d.Capacity.Findings, d.Identity.Findings, d.Logs.Findings, d.Trials.Findings, d.Moves.Findings, d.underwayFindings(), d.Stock.Findings, d.Welding.Findings, d.Inspections.Findings, d.Documents.Findings, d.Records.Findings,
+	own := slices.Concat(d.Grid.Findings, d.Structure.Findings, d.Weight.Findings, d.Lines.Findings, d.Loading.Findings, d.Stability.Findings, d.Capacity.Findings, d.Identity.Findings, d.Logs.Findings, d.Trials.Findings, d.Moves.Findings, d.underwayFindings(), d.Stock.Findings, d.Welding.Findings, d.WeldMap.Findings, d.Inspections.Findings, d.Documents.Findings, d.Records.Findings,
 		doubtsOf(y, d.Hull), unproved(&d.Proofs), stale(d.Tables))
 	d.Findings = slices.Concat(own, notTold(finding.Findings(d.Checks), own))
 	finding.Sort(d.Findings)

@@ -31,6 +31,7 @@ import (
 	"hullfile/engine/trial"
 	"hullfile/engine/weight"
 	"hullfile/engine/weld"
+	"hullfile/engine/weldmap"
 )
 
 // Dossier is everything that is known about one hull.
@@ -57,6 +58,7 @@ type Dossier struct {
 	Stock       stock.Result      // metal against certificates, parts against lots
 	Welding     weld.Result       // procedures and people against their tests, strength and consumption of seams
 	Seams       *seam.Map         // the build record, linked
+	WeldMap     weldmap.Result    // the seams that the grid needs, held against those on record
 	Coverage    seam.Coverage     // how far the seams are covered by evidence
 	Tables      []held.Table      // the tables of limits for building, and who held them
 	Inspections inspection.Result // imperfections and tests of tightness, judged

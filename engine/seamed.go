@@ -8,12 +8,14 @@ import (
 	"hullfile/engine/inspection"
 	"hullfile/engine/record"
 	"hullfile/engine/seam"
+	"hullfile/engine/weldmap"
 )
 
 // seamed links the build record, counts how far the seams are covered, and judges what inspections and tests of tightness
 // showed.
 func (d *Dossier) seamed(y *record.Yard, ref *Reference) {
 	d.Seams = seam.NewMap(seam.NewStock(y, ref.Building.Welds), d.Hull)
+	d.WeldMap = weldmap.Assess(d.Hull, &d.Grid)
 	d.Coverage = d.Seams.Cover()
 	d.Inspections = inspection.Assess(d.Seams, ref.Building.Flaws, d.designPressure)
 }

@@ -115,6 +115,9 @@ func (b *builder) bracketed(f *record.Frame, joins string) bool {
 // the plate and only burns it. Practice of the trade, as 0.7 of the thickness.
 const thickest = 0.7
 
+// drawnTo is half of the step in which throats are drawn, mm.
+const drawnTo = 0.25
+
 // throats tells of brackets whose fillets are too large for their plate or for the web they sit on.
 func (b *builder) throats() {
 	for i := range b.rec.Brackets {
@@ -128,7 +131,7 @@ func (b *builder) throats() {
 				thin, what, at = float64(s.Web.V), "the web of section "+s.ID, s.Web.At
 			}
 		}
-		if t := float64(r.Throat.V); t > thickest*thin+0.05 {
+		if t := float64(r.Throat.V); t > thickest*thin+drawnTo {
 			b.say(doubt("bracket-throat", "bracket "+r.ID, fmt.Sprintf("the fillets of bracket %s have a throat of %s mm on %s of %s mm; more than %s mm is more weld than the plate can carry (practice: 0.7 of the thinner part)",
 				r.ID, text(t), what, text(thin), text(thickest*thin)), "look at the drawing; it is used as it stands", r.Throat.At, at))
 		}

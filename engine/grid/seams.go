@@ -97,6 +97,9 @@ func metal(s *record.Section) float64 {
 	return float64(s.Wall.V)
 }
 
+// keelSide is how far from the centre line the fillets of a keel bar are drawn, metres.
+const keelSide = 0.03
+
 // keelSeams join the two bottom plates, over a keel bar where there is one.
 func (b *builder) keelSeams() {
 	f := b.shellZones[0]
@@ -108,6 +111,9 @@ func (b *builder) keelSeams() {
 	if bar == nil {
 		b.proposeOne(s)
 		return
+	}
+	for i := range s.Flat {
+		s.Flat[i][1] += keelSide // so that it can be told from the one on the other side
 	}
 	s.Type, s.Other, s.Name, s.Where = "fillet", thick, "keel bar to bottom", "bottom plate to keel bar, transom to stem"
 	b.propose(s)

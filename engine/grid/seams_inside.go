@@ -27,12 +27,28 @@ func (b *builder) deckSeams() {
 			s.Connection = "deck-to-side"
 			s.Flat = b.onSheer(flat)
 		case b.recessOf(f.one) != nil && f.outer(mid) < f.course(mid).long()-near:
-			s.Name, s.Where = f.name+" to the side of its recess", f.name+" along the side of its recess"
+			id := b.recessOf(f.one).ID
+			s.Name, s.Where = "sole of "+id+" to its side", "sole along the side of "+id
+			if b.longer(s.Name, s.Length) {
+				continue // plates of one sole are one seam
+			}
 		default:
 			s.Other = b.thickAt(side, false, mid)
 		}
 		b.propose(s)
 	}
+}
+
+// longer adds to the seam of a name on both sides; it reports whether there is one.
+func (b *builder) longer(name string, by float64) bool {
+	found := false
+	for i := range b.out.Seams {
+		if s := &b.out.Seams[i]; strings.TrimSuffix(strings.TrimSuffix(s.Name, ", port"), ", starboard") == name {
+			s.Length = math.Round((s.Length+by)*100) / 100
+			found = true
+		}
+	}
+	return found
 }
 
 // onSheer takes the edge of a deck, measured from the centre line, to the sheer as it lies on the skin.

@@ -2,6 +2,7 @@ package engine
 
 import (
 	"errors"
+	"fmt"
 	"io/fs"
 	"path"
 	"slices"
@@ -12,6 +13,7 @@ import (
 	"hullfile/engine/inspection"
 	"hullfile/engine/record"
 	"hullfile/engine/stock"
+	"hullfile/engine/unit"
 	"hullfile/engine/weld"
 )
 
@@ -93,6 +95,40 @@ func (d *Dossier) built(y *record.Yard, ref *Reference) {
 	d.Stock = stock.Assess(y, d.Hull, ref.Alloys, ref.Building.Lots)
 	d.Welding = weld.Assess(y, d.Hull, ref.Library, ref.Alloys, ref.Building.Welds)
 	d.Tables = ref.Building.tables()
+	d.Welding.Checks = append(d.Welding.Checks, d.weldMetal()...)
+}
+
+// weldMetal holds the weld metal that the weight breakdown counts against what the seams of the map take. More is no fault:
+// the breakdown counts seams that no map names. Nothing is asked of a hull without weights or without seams of known size.
+func (d *Dossier) weldMetal() []finding.Check {
+	s := &d.Welding.Sums
+	if s.Metal == 0 || len(d.Weight.Items) == 0 {
+		return nil
+	}
+	counted := 0.0
+	c := finding.Check{Rule: "weld-metal-weight", Subject: "boat", Standing: finding.NotShown, Basis: finding.Practice, Source: "own practice: weight breakdown beside the weld map",
+		Asks: "the weight breakdown counts no less weld metal than the seams of the weld map take", Needed: unit.Text(s.Metal, 2) + " kg"}
+	for i := range d.Weight.Items {
+		it := &d.Weight.Items[i]
+		if strings.Contains(strings.ToLower(it.Record.Name.V), "weld metal") && it.HasMass {
+			counted += float64(it.Mass)
+			c.Places = append(c.Places, it.Record.At)
+		}
+	}
+	reckoned := fmt.Sprintf("%s m of seams on the map take %s kg of weld metal", unit.Text(s.Metres, 1), unit.Text(s.Metal, 2))
+	if s.Without > 0 {
+		reckoned += fmt.Sprintf(", without %d joints whose size is not written", s.Without)
+	}
+	switch {
+	case len(c.Places) == 0:
+		c.Says, c.Settle = reckoned+"; the breakdown has no item called weld metal", fmt.Sprintf("write an item called weld metal with mass_kg = %s, or length_from = \"seams\" where the boat has lines", unit.Text(s.Metal, 1))
+	case counted < s.Metal:
+		c.Standing, c.Has, c.Says = finding.Short, unit.Text(counted, 2)+" kg", reckoned+"; the breakdown counts "+unit.Text(counted, 2)+" kg"
+		c.Settle = "raise the item, and look whether other seams are missing from it as well"
+	default:
+		c.Standing, c.Has, c.Says = finding.Met, unit.Text(counted, 2)+" kg", reckoned+"; the breakdown counts "+unit.Text(counted, 2)+" kg"
+	}
+	return []finding.Check{c}
 }
 
 // stale doubts a confirmation that is for other rows than those in use.

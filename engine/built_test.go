@@ -10,6 +10,8 @@ import (
 	"hullfile/engine/finding"
 	"hullfile/engine/held"
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
+	"hullfile/engine/weight"
 )
 
 func TestTablesOfAYardsOwn(t *testing.T) {
@@ -42,6 +44,39 @@ func TestTablesOfAYardsOwn(t *testing.T) {
 	for _, want := range []string{"limits/sea.toml:1:1: the program has no table", "limits/certificates.toml:1:1: corrosion: corrosion needs", "limits/welder-ranges.toml:1:1: scheme[1]: scheme X needs"} {
 		if !slices.ContainsFunc(faults, func(f finding.Fault) bool { return strings.HasPrefix(f.String(), want) }) {
 			t.Errorf("no fault begins with %q in\n%v", want, faults)
+		}
+	}
+}
+
+// TestWeldMetalInTheWeights: the figures are our own. A fillet of 3 mm throat takes 1.15 x 9 mm² x 2660 kg/m³ = 0.0275 kg/m.
+func TestWeldMetalInTheWeights(t *testing.T) {
+	item := func(name string, kg float64) weight.Item {
+		it := weight.Item{Record: &record.Weight{}, HasMass: true, Mass: unit.KG(kg)}
+		it.Record.Name = record.Val[string]{V: name, Set: true}
+		it.Record.At = finding.Place{File: "weights.csv", Line: 2}
+		return it
+	}
+	for _, c := range []struct {
+		where string
+		items []weight.Item
+		metal float64
+		want  finding.Standing
+	}{
+		{"more is counted", []weight.Item{item("Weld metal", 4), item("weld metal, fittings", 1)}, 4.6, finding.Met},
+		{"as much", []weight.Item{item("weld metal", 4.6)}, 4.6, finding.Met},
+		{"less", []weight.Item{item("weld metal", 4.5)}, 4.6, finding.Short},
+		{"none", []weight.Item{item("paint", 9)}, 4.6, finding.NotShown},
+		{"no seams", []weight.Item{item("paint", 9)}, 0, ""},
+		{"no weights", nil, 4.6, ""},
+	} {
+		d := &Dossier{}
+		d.Weight.Items, d.Welding.Sums.Metal, d.Welding.Sums.Metres = c.items, c.metal, 100
+		got := finding.Standing("")
+		for _, one := range d.weldMetal() {
+			got = one.Standing
+		}
+		if got != c.want {
+			t.Errorf("%s: %q, want %q", c.where, got, c.want)
 		}
 	}
 }

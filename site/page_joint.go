@@ -1,11 +1,13 @@
 package site
 
 import (
+	"slices"
 	"strings"
 
 	"hullfile/engine/record"
 	"hullfile/engine/seam"
 	"hullfile/engine/unit"
+	"hullfile/engine/weld"
 )
 
 // JointsPage shows one joint, or several where there are many.
@@ -101,6 +103,7 @@ func (l *leaf) jointPart(j *seam.Joint) JointPart {
 			p.Facts[i].Link = l.subjectAs("procedure "+p.Facts[i].Value.Text, p.Facts[i].Value.Text)
 		}
 	}
+	p.Facts = append(p.Facts, l.softened(rec)...)
 	for _, lack := range m.Lacks(j) {
 		p.Lacks = append(p.Lacks, LackRow{lack.Link, lack.Says, l.place(lack.At)})
 	}
@@ -126,6 +129,21 @@ func (l *leaf) jointPart(j *seam.Joint) JointPart {
 		p.Others = append(p.Others, l.subject("hold point "+h.ID))
 	}
 	return p
+}
+
+// softened says how far the heat of the seam softens the plate beside it, and by whom.
+func (l *leaf) softened(rec *record.Joint) []Fact {
+	all := l.dossier.Welding.Seams
+	at := slices.IndexFunc(all, func(s weld.Seam) bool { return s.Joint == rec })
+	if at < 0 || !all[at].Softened.Known {
+		return nil
+	}
+	s := all[at].Softened
+	note := s.By.Name + ", " + s.By.String()
+	for _, r := range s.Beside {
+		note += "; " + r.Name + ", " + r.String() + ": " + unit.Plain(r.Reach(float64(all[at].Thinner))) + " mm"
+	}
+	return []Fact{{Name: "plate softened by heat, each way from the root", Value: Figure{Text: unit.Plain(s.MM)}, Unit: "mm", Note: note}}
 }
 
 func (l *leaf) jointMetal(named record.Val[string], part *record.Part) JointMetal {

@@ -1,6 +1,7 @@
 package weld
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -25,6 +26,7 @@ type Fillets struct {
 		LeastBasis finding.Basis      `toml:"least_throat_basis"`
 		Of         map[string]float64 `toml:"of"`
 	} `toml:"factor"`
+	Heat        []HeatRow   `toml:"heat"`
 	Consumption Consumption `toml:"consumption"`
 }
 
@@ -66,6 +68,9 @@ func (f *Fillets) check(fault func(key, says string)) {
 	}
 	if f.Factor.Least <= 0 || len(f.Factor.Of) == 0 || !slices.Contains(finding.Bases(), f.Factor.Basis) {
 		fault("factor", "needs least_throat_mm, of and basis")
+	}
+	for i := range f.Heat {
+		f.Heat[i].check(fmt.Sprintf("heat[%d]", i+1), fault)
 	}
 	c := f.Consumption
 	for _, v := range []float64{c.Excess, c.Density, c.YieldMIG, c.YieldTIG, c.OperatingMIG, c.OperatingTIG, c.Gas, c.Speed} {

@@ -4,6 +4,7 @@ import (
 	"hullfile/engine/finding"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
 )
 
 // Rules of the checks and findings of this package.
@@ -74,6 +75,8 @@ type Seam struct {
 	Joint    *record.Joint
 	Takes    Takes
 	Why      string          // why it is not known what the seam takes
+	Thinner  unit.MM         // the thinner of its plates; 0 where none is written
+	Softened Softening       // how far the heat of the seam softens the thinner plate
 	Strength *method.Working // fillet under the forces of the record
 	Factor   *method.Working // least throat by weld factor
 }

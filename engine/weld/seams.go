@@ -101,6 +101,10 @@ func (a *assessor) seams() {
 func (a *assessor) seam(j *record.Joint, procedures map[string]*record.Procedure, alloys map[string]string) {
 	g := a.given(j, procedures[j.Procedure.V])
 	s := Seam{Joint: j, Takes: a.takes(j, g)}
+	if t, ok := thinner(j); ok {
+		s.Thinner = t
+		s.Softened = a.ranges.Fillets.Softened(processOf(procedures[j.Procedure.V]), float64(t))
+	}
 	a.Sums.Joints++
 	a.Sums.Metres += float64(j.Length.V)
 	a.sum(&s)
@@ -115,11 +119,10 @@ func (a *assessor) seam(j *record.Joint, procedures map[string]*record.Procedure
 // given gathers what the sheets ask of a joint.
 func (a *assessor) given(j *record.Joint, p *record.Procedure) method.GivenMap {
 	c := a.ranges.Fillets.Consumption
-	process := "131"
+	process := processOf(p)
 	speed := method.Quantity{Number: c.Speed, Unit: "mm/min", Basis: c.Basis}
 	gas := method.Quantity{Number: c.Gas, Unit: "l/min", Basis: c.Basis}
 	if p != nil {
-		process = p.Process.V
 		if p.SpeedFrom.Set && p.SpeedTo.Set {
 			speed = method.Quantity{Number: float64(p.SpeedFrom.V+p.SpeedTo.V) / 2, Unit: "mm/min", Place: p.SpeedFrom.At}
 		}
@@ -152,6 +155,14 @@ func (a *assessor) given(j *record.Joint, p *record.Procedure) method.GivenMap {
 		g["seam.thickness_mm"] = method.Quantity{Number: float64(t), Unit: "mm", Place: j.Thickness.At}
 	}
 	return g
+}
+
+// processOf is the process of a procedure; wire under gas where none is named.
+func processOf(p *record.Procedure) string {
+	if p == nil || !p.Process.Set {
+		return "131"
+	}
+	return p.Process.V
 }
 
 // Share is the part of a joint that is welded; ok is false for an intermittent one whose beads are not written.

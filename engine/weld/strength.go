@@ -89,6 +89,9 @@ func (a *assessor) strength(s *Seam, g method.GivenMap, alloys map[string]string
 			mine[name] = q
 		}
 	}
+	if s.Softened.Known {
+		mine["seam.heat_mm"] = method.Quantity{Number: s.Softened.MM, Unit: "mm", Basis: s.Softened.By.Basis, Source: s.Softened.By.Name + ", " + s.Softened.By.String()}
+	}
 	if q, ok := a.softened(alloys[j.Part.V], alloys[j.Other.V]); ok {
 		mine["alloy.welded.tensile_n_mm2"] = q
 	}
@@ -101,6 +104,9 @@ func (a *assessor) strength(s *Seam, g method.GivenMap, alloys map[string]string
 	}
 	c.Standing, c.Needed, c.Has = finding.Met, "at most 1.00", unit.Text(use, 2)
 	c.Says = "used to " + unit.Text(use, 2) + " of what it carries; " + s.governs(use) + " governs"
+	if s.Softened.Known {
+		c.Says += "; plate within " + unit.Plain(s.Softened.MM) + " mm of the root is taken as softened"
+	}
 	if use > 1 {
 		c.Standing, c.Settle = finding.Short, "weld a larger throat or a longer seam, or find out the forces better"
 	}

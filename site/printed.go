@@ -186,6 +186,9 @@ func (j *joiner) linked(s *section, text []byte) string {
 
 // way gives a link inside the edition. What is not a page of the book is a file beside it.
 func (j *joiner) way(s *section, href string) string {
+	if href == "#main" {
+		return "#" + printedID(s)
+	}
 	if strings.HasPrefix(href, "#") {
 		return "#" + printedID(s) + "-" + href[1:]
 	}

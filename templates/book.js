@@ -74,6 +74,46 @@
 		});
 	}
 
+	// What a word is worth where it is found: more in a title than among the words, more as a whole word than as a part of one.
+	// Loosely, a word of five letters or more may differ in one letter from one of a title.
+	function worth(word, title, titleWords, words, text, loosely) {
+		if (titleWords.indexOf(word) >= 0) return 12;
+		if (titleWords.some(function (t) { return t.indexOf(word) === 0; })) return 8;
+		if (title.indexOf(word) >= 0) return 5;
+		if (words.indexOf(word) >= 0) return 4;
+		if (text.indexOf(" " + word) >= 0) return 2;
+		if (text.indexOf(word) >= 0) return 1;
+		return loosely && word.length > 4 && titleWords.some(function (t) { return near(word, t); }) ? 1 : 0;
+	}
+
+	// One letter more, fewer, other, or two that changed places.
+	function near(a, b) {
+		if (Math.abs(a.length - b.length) > 1) return false;
+		var i = 0, j = a.length, k = b.length;
+		while (i < j && i < k && a[i] === b[i]) i++;
+		while (j > i && k > i && a[j - 1] === b[k - 1]) { j--; k--; }
+		return j - i <= 1 && k - i <= 1 || j - i === 2 && k - i === 2 && a[i] === b[i + 1] && a[i + 1] === b[i];
+	}
+
+	// Entries that hold every word, the worthiest first; pages stand before what lies on them, findings and records after.
+	function found(words, loosely) {
+		var hits = [], order = { "": 5, finding: -1, record: -3 };
+		window.HULLFILE_SEARCH.forEach(function (entry, at) {
+			var title = entry.t.toLowerCase(), text = " " + (entry.w || "").toLowerCase();
+			var titleWords = title.split(/[^a-z0-9\u00c0-\uffff.-]+/), textWords = text.split(/[\s,;:()]+/), sum = 0;
+			var all = words.every(function (w) {
+				var n = worth(w, title, titleWords, textWords, text, loosely);
+				sum += n;
+				return n > 0;
+			});
+			if (!all) return;
+			if (title === words.join(" ")) sum += 20;
+			hits.push({ entry: entry, rank: sum + (order[entry.k || ""] || 0), at: at });
+		});
+		hits.sort(function (a, b) { return b.rank - a.rank || a.at - b.at; });
+		return hits;
+	}
+
 	// Search over the index of the file, which is loaded when it is first needed.
 	function search(rail, up) {
 		var form = make("form", "", { "class": "search", role: "search" });
@@ -104,17 +144,13 @@
 			list.textContent = "";
 			status.textContent = "";
 			if (!words.length || !window.HULLFILE_SEARCH) return;
-			var hits = [];
-			window.HULLFILE_SEARCH.forEach(function (entry) {
-				var title = entry.t.toLowerCase(), text = title + " " + (entry.w || "").toLowerCase();
-				if (!words.every(function (w) { return text.indexOf(w) >= 0; })) return;
-				hits.push({ entry: entry, rank: words.every(function (w) { return title.indexOf(w) >= 0; }) ? 0 : 1 });
-			});
-			hits.sort(function (a, b) { return a.rank - b.rank; });
+			var hits = found(words, false);
+			if (!hits.length) hits = found(words, true);
 			status.textContent = hits.length === 0 ? "Nothing found." : hits.length > 12 ? "12 of " + hits.length + " found." : hits.length + " found.";
 			hits.slice(0, 12).forEach(function (hit) {
 				var item = make("li"), link = make("a", (hit.entry.n ? hit.entry.n + "  " : "") + hit.entry.t, {});
 				link.href = up + hit.entry.h;
+				if (hit.entry.k) link.appendChild(make("small", " " + hit.entry.k, {}));
 				item.appendChild(link);
 				list.appendChild(item);
 			});

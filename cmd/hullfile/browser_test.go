@@ -189,7 +189,7 @@ func onePageOfEachKind(pages []string, dir string) []string {
 		parts := strings.Split(filepath.ToSlash(rel), "/")
 		if len(parts) > 2 {
 			kind := strings.Join(parts[:len(parts)-1], "/")
-			if seen[kind] {
+			if seen[kind] && parts[len(parts)-1] != "print.html" && parts[len(parts)-1] != "index.html" {
 				continue
 			}
 			seen[kind] = true

@@ -1,0 +1,136 @@
+package main
+
+import (
+	"bytes"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"regexp"
+	"strings"
+	"testing"
+
+	"github.com/chromedp/cdproto/emulation"
+	"github.com/chromedp/chromedp"
+)
+
+// TestPrintEditions prints the owner's book of one hull and the whole file of another, and holds the paper against the
+// contents: the page that a line names is the one on which its section begins.
+func TestPrintEditions(t *testing.T) {
+	r := openBrowser(t)
+	dir := demoFiles(t)
+	printed(t, r, filepath.Join(dir, "HL74-012", "owner", "print.html"), 25)
+	if testing.Short() {
+		return // the whole file takes a minute
+	}
+	out := t.TempDir()
+	var said, errs strings.Builder
+	yard := filepath.Join(filepath.Dir(dir), "yard")
+	if status := run(t.Context(), []string{"render", yard, "-o", out, "--print", "LT56-031"}, &said, &errs); status != statusSound {
+		t.Fatalf("render ended with %d: %s", status, errs.String())
+	}
+	printed(t, r, filepath.Join(out, "LT56-031", "print.html"), 100)
+}
+
+// contentsLine is one line of the contents of a print edition.
+var contentsLine = regexp.MustCompile(`<li(?: class="below")?><a href="#[^"]+"><span class="no">([^<]*)</span> <span class="t">([^<]*)</span> <span class="page">([^<]*)</span>`)
+
+func printed(t *testing.T, r *reader, page string, least int) {
+	t.Helper()
+	name := filepath.Base(filepath.Dir(page))
+	r.open(page)
+	for _, clipped := range tooWide(r) {
+		t.Errorf("%s: wider than the paper: %s", name, clipped)
+	}
+	pdf, err := chromedp.Run(r.ctx, chromedp.PrintToPDF(chromedp.PDFPreferCSSPageSize(), chromedp.PDFOutlineAndTagged()))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, mark := range []string{"/Outlines", "/MarkInfo", "/StructTreeRoot", "/Lang"} {
+		if !bytes.Contains(pdf, []byte(mark)) {
+			t.Errorf("%s: the PDF has no %s", name, mark)
+		}
+	}
+	sheets := sheetsOf(t, pdf)
+	if len(sheets) < least {
+		t.Fatalf("%s: only %d sheets", name, len(sheets))
+	}
+	for i, sheet := range sheets {
+		if len(strings.Fields(sheet)) < 6 {
+			t.Errorf("%s: sheet %d of %d is empty: %q", name, i+1, len(sheets), sheet)
+		}
+	}
+	source, err := os.ReadFile(page)
+	if err != nil {
+		t.Fatal(err)
+	}
+	toc, _, _ := strings.Cut(string(source), `</ol>`)
+	lines := contentsLine.FindAllStringSubmatch(toc, -1)
+	if len(lines) < 20 {
+		t.Fatalf("%s: %d lines in the contents", name, len(lines))
+	}
+	for _, l := range lines {
+		beginsOn(t, name, sheets, l[2], l[3])
+	}
+}
+
+// beginsOn looks for the one sheet that carries a page number and holds it against the section.
+func beginsOn(t *testing.T, name string, sheets []string, title, number string) {
+	t.Helper()
+	mark := regexp.MustCompile(`(?m)(^|\s)` + regexp.QuoteMeta(number) + `\s+\d+ / \d+\s*$`)
+	found := 0
+	for _, sheet := range sheets {
+		if !mark.MatchString(strings.TrimRight(sheet, "\n ")) {
+			continue
+		}
+		found++
+		if word, _, _ := strings.Cut(title, " "); !strings.Contains(sheet, word) {
+			t.Errorf("%s: page %s does not begin %s", name, number, title)
+		}
+	}
+	if found != 1 {
+		t.Errorf("%s: %d sheets carry the number %s", name, found, number)
+	}
+}
+
+// sheetsOf gives the text of a PDF sheet by sheet.
+func sheetsOf(t *testing.T, pdf []byte) []string {
+	t.Helper()
+	tool, err := exec.LookPath("pdftotext")
+	if err != nil {
+		needed(t, "pdftotext (poppler-utils)")
+	}
+	cmd := exec.Command(tool, "-layout", "-", "-")
+	cmd.Stdin = bytes.NewReader(pdf)
+	text, err := cmd.Output()
+	if err != nil {
+		t.Fatalf("pdftotext: %v", err)
+	}
+	return strings.Split(strings.TrimSuffix(string(text), "\f"), "\f")
+}
+
+// sheetWidth is A4 less the margins of print.css, in CSS pixels: 210 - 16 - 18 = 176 mm (own arithmetic).
+const sheetWidth = 665
+
+// tooWide lays the open page out as on paper and gives what sticks out at the right.
+func tooWide(r *reader) []string {
+	r.t.Helper()
+	media := func(name string) {
+		if _, err := chromedp.Call(r.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: name}); err != nil {
+			r.t.Fatal(err)
+		}
+	}
+	size := func(width int64) {
+		if _, err := chromedp.Call(r.ctx, emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{Width: width, Height: 960, DeviceScaleFactor: 1}); err != nil {
+			r.t.Fatal(err)
+		}
+	}
+	media("print")
+	size(sheetWidth)
+	defer func() {
+		media("")
+		size(1280)
+	}()
+	return decode[[]string](r.t, ask[string](r, `JSON.stringify(Array.from(document.querySelectorAll("table, svg, pre, p, math, dl")).filter(e => {
+  const b = e.getBoundingClientRect(); return b.width > 0 && b.right > document.documentElement.clientWidth + 2;
+}).slice(0, 12).map(e => e.tagName + " " + Math.round(e.getBoundingClientRect().right) + " in " + (e.closest("section.part") || {id: "?"}).id + ": " + e.textContent.trim().slice(0, 60)))`))
+}

@@ -31,7 +31,7 @@ func demo(t testing.TB) (*record.Yard, *Reference, *os.Root) {
 	if err != nil {
 		t.Fatalf("demo yard: %v", err)
 	}
-	if ref, err = ref.With(os.DirFS(contentFolder), yard.Lists); err != nil {
+	if ref, err = ref.With(yard.Lists); err != nil {
 		t.Fatalf("requirements of the demo yard: %v", err)
 	}
 	return yard, ref, root

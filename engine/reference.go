@@ -23,6 +23,7 @@ type Reference struct {
 	Details *detail.Table
 
 	Requirements *requirement.Catalog
+	lists        *requirement.Shipped
 
 	Handbook *handbook.Book  // chapters of the owner's book
 	Words    *glossary.Table // words that the pages explain
@@ -46,11 +47,15 @@ func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
 	if err != nil {
 		return nil, err
 	}
-	requirements, err := requirement.Load(content, nil)
+	lists, err := requirement.Read(content)
 	if err != nil {
 		return nil, err
 	}
-	proofs, err := proof.Run(content, library, alloys)
+	requirements, err := lists.With(nil)
+	if err != nil {
+		return nil, err
+	}
+	proofs, err := proof.Run(content, library, alloys, requirements)
 	if err != nil {
 		return nil, err
 	}
@@ -70,7 +75,7 @@ func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
 	if err != nil {
 		return nil, err
 	}
-	return &Reference{Library: library, Alloys: alloys, Proofs: proofs, Details: details, Requirements: requirements, Building: building, Handbook: book, Words: terms}, nil
+	return &Reference{Library: library, Alloys: alloys, Proofs: proofs, Details: details, Requirements: requirements, lists: lists, Building: building, Handbook: book, Words: terms}, nil
 }
 
 // WithChapters gives the same reference with the yard's own chapters laid over those of the owner's book. The error is
@@ -93,12 +98,12 @@ func (r *Reference) WithChapters(y *record.Yard) (*Reference, error) {
 }
 
 // With gives the same reference with the lists of requirements of a yard laid over the shipped ones. The error is
-// finding.Faults of the lists, or one of reading.
-func (r *Reference) With(content fs.FS, lists []record.List) (*Reference, error) {
+// finding.Faults of the lists.
+func (r *Reference) With(lists []record.List) (*Reference, error) {
 	if len(lists) == 0 {
 		return r, nil
 	}
-	requirements, err := requirement.Load(content, lists)
+	requirements, err := r.lists.With(lists)
 	if err != nil {
 		return nil, err
 	}

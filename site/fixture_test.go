@@ -53,7 +53,7 @@ func jobIn(t testing.TB, dir, out string) Job {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if ref, err = ref.With(content.Files, yard.Lists); err != nil {
+	if ref, err = ref.With(yard.Lists); err != nil {
 		t.Fatal(err)
 	}
 	if ref, err = ref.WithLimits(content.Files, yard.Limits); err != nil {

@@ -110,7 +110,7 @@ func TestMatrixShowsEveryItem(t *testing.T) {
 		}
 		inOrder(t, dir, d)
 	}
-	if _, markup := pageText(t, dir, "HL74-012/documents.html"); !strings.Contains(markup, `href="requirements/eu-2013-53.html#item-3-5"`) {
+	if _, markup := pageText(t, dir, "HL74-012/documents.html"); !strings.Contains(markup, `href="requirements/eu-2013-53.html#item-3.5"`) {
 		t.Error("the sheet of systems does not lead to what it answers")
 	}
 }

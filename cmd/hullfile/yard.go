@@ -61,7 +61,7 @@ func (r *reading) read(s *shelf) error {
 	if r.ref, err = s.reference(r.sheets()); err != nil {
 		return err
 	}
-	if r.ref, err = r.ref.With(content.Files, r.yard.Lists); err != nil {
+	if r.ref, err = r.ref.With(r.yard.Lists); err != nil {
 		return err
 	}
 	if r.ref, err = r.ref.WithLimits(content.Files, r.yard.Limits); err != nil {

@@ -7,7 +7,6 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
-	"hullfile/engine/requirement"
 )
 
 // ofList asks the lists of requirements themselves. The result is 1 or 0 for yes and no, or a count.
@@ -69,6 +68,3 @@ func spelt(in map[string]any) string {
 	}
 	return strings.Join(parts, ", ")
 }
-
-// loadLists reads the lists the first time that a proof asks them.
-type loadLists func() (*requirement.Catalog, error)

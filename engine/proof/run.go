@@ -14,14 +14,19 @@ import (
 
 // Run runs proofs/*.toml below files, which is the content folder, against the method sheets, the alloys and the
 // functions of the calculator. The error is finding.Faults of the proof files, or an I/O error; a case that does not
-// give what its source prints is no error but a Case that does not pass.
-func Run(files fs.FS, lib *method.Library, alloys *material.Table) (Sheet, error) {
+// give what its source prints is no error but a Case that does not pass. Lists of requirements are read from the files
+// where none are handed over.
+func Run(files fs.FS, lib *method.Library, alloys *material.Table, lists ...*requirement.Catalog) (Sheet, error) {
 	sets, err := readSets(files)
 	if err != nil {
 		return Sheet{}, err
 	}
-	r := &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{},
-		lists: sync.OnceValues(func() (*requirement.Catalog, error) { return requirement.Load(files, nil) })}
+	r := &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{}, lists: sync.OnceValues(func() (*requirement.Catalog, error) {
+		if len(lists) > 0 {
+			return lists[0], nil
+		}
+		return requirement.Load(files, nil)
+	})}
 	var out Sheet
 	for _, s := range sets {
 		for i := range s.Cases {
@@ -37,7 +42,7 @@ type runner struct {
 	lib     *method.Library
 	alloys  *material.Table
 	touched map[*method.Formula]*touch
-	lists   loadLists
+	lists   func() (*requirement.Catalog, error)
 }
 
 // touch is which sets used a formula in a case that passed.

@@ -94,6 +94,7 @@ type Fitted struct {
 // Conformity is what a declaration of conformity needs beside the boat.
 type Conformity struct {
 	Lists     Val[[]string] `toml:"requirements" ref:"list" doc:"lists of requirements that this boat must answer, instead of those in yard.toml"`
+	Use       Val[string]   `toml:"intended_use" oneof:"private|hire|work|passengers|rescue" doc:"what the boat is sold for; some rules leave work boats out"`
 	Stability Val[bool]     `toml:"stability_standard" doc:"true where the harmonised standard for stability and freeboard is followed in full"`
 	Buoyancy  Val[bool]     `toml:"buoyancy_standard" doc:"true where the harmonised standard for buoyancy and flotation is followed in full"`
 	Noise     Val[string]   `toml:"noise_by" oneof:"standard|other test|reference boat|Froude number" doc:"how sound is shown, for a boat whose sound is the builder's business"`

@@ -349,6 +349,14 @@ func TestYardsListReplacesAndAdds(t *testing.T) {
 	}
 }
 
+func BenchmarkLoad(b *testing.B) {
+	for b.Loop() {
+		if _, err := Load(os.DirFS("../../content"), nil); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
 func BenchmarkAssess(b *testing.B) {
 	c, err := Load(os.DirFS("../../content"), nil)
 	if err != nil {

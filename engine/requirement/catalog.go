@@ -30,17 +30,35 @@ type list struct {
 	routes []*method.Condition
 }
 
-// Load reads requirements/*.toml and evidence/*.toml of the content folder and lays the yard's own lists over them: one
-// with the name of a shipped list takes its place. The error is finding.Faults of all of them, or one of reading.
-func Load(content fs.FS, own []record.List) (*Catalog, error) {
+// Shipped is the lists and words for evidence that come with the program, read and not compiled. It is never changed.
+type Shipped struct {
+	lists []record.List
+	files []record.EvidenceFile
+}
+
+// Read reads requirements/*.toml and evidence/*.toml of the content folder. The error is finding.Faults, or one of reading.
+func Read(content fs.FS) (*Shipped, error) {
 	files, err := record.ReadEvidence(content, "evidence")
 	if err != nil {
 		return nil, err
 	}
-	shipped, err := record.ReadLists(content, "requirements")
+	lists, err := record.ReadLists(content, "requirements")
+	return &Shipped{lists, files}, err
+}
+
+// Load reads the content folder and lays the yard's own lists over what is there.
+func Load(content fs.FS, own []record.List) (*Catalog, error) {
+	s, err := Read(content)
 	if err != nil {
 		return nil, err
 	}
+	return s.With(own)
+}
+
+// With lays the yard's own lists over the shipped ones: one with the name of a shipped list takes its place. The error is
+// finding.Faults of all of them.
+func (s *Shipped) With(own []record.List) (*Catalog, error) {
+	files, shipped := s.files, s.lists
 	c := &Catalog{words: map[string]*record.Evidence{}, names: map[string]*record.Fact{}}
 	var l loader
 	l.Catalog = c

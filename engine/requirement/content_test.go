@@ -60,7 +60,22 @@ func TestEveryRuleAnswersOrIsSaidNotTo(t *testing.T) {
 	if len(rules) < 150 {
 		t.Fatalf("only %d rules were found", len(rules))
 	}
+	limits, err := filepath.Glob("../../content/limits/*.toml") // whose keys are words of the trades too
+	if err != nil || len(limits) == 0 {
+		t.Fatalf("limits: %v", err)
+	}
+	var keys string
+	for _, name := range limits {
+		text, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		keys += string(text)
+	}
 	for rule, at := range rules {
+		if strings.Contains(keys, rule) {
+			continue
+		}
 		if slices.Contains(notRules, rule) || slices.Contains(sheets, "../../content/methods/"+rule+".toml") {
 			continue
 		}

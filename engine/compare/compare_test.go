@@ -3,8 +3,11 @@ package compare
 import (
 	"encoding/json"
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
+
+	"hullfile/engine/record"
 )
 
 // sideOf reads a side from texts of own making.
@@ -160,6 +163,37 @@ func BenchmarkBetween(b *testing.B) {
 	for b.Loop() {
 		if c := Between(old, new); c.Counts.Records != 3000 {
 			b.Fatal(c.Counts)
+		}
+	}
+}
+
+// Every table of a hull's record belongs to a group, so that what changes in a new one is not told among other things.
+func TestEveryTableHasAGroup(t *testing.T) {
+	seen := 0
+	for _, table := range record.Reference() {
+		if !strings.HasPrefix(table.File, "hull.toml") {
+			continue
+		}
+		first, _, _ := strings.Cut(table.Key, ".")
+		if first == "" {
+			for _, f := range table.Fields {
+				if recordGroups[f.Key] == "" {
+					t.Errorf("the key %s has no group in group.go", f.Key)
+				}
+			}
+			continue
+		}
+		seen++
+		if recordGroups[first] == "" {
+			t.Errorf("the table %s has no group in group.go", first)
+		}
+	}
+	if seen < 40 {
+		t.Errorf("only %d tables seen", seen)
+	}
+	for _, group := range recordGroups {
+		if !slices.ContainsFunc(groups(), func(g Group) bool { return g.Key == group }) {
+			t.Errorf("there is no group %s", group)
 		}
 	}
 }

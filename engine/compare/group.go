@@ -26,8 +26,8 @@ const otherGroup = "other"
 
 // recordGroups says to which group a table of the records belongs, by the first part of its key.
 var recordGroups = map[string]string{
-	"identity": "identity", "issue": "identity", "title": "identity", "design": "identity", "number": "identity", "note": "identity",
-	"boat": "boat", "panel": "structure", "rules": "structure", "frame": "structure",
+	"identity": "identity", "issue": "identity", "title": "identity", "design": "identity", "based_on": "identity", "number": "identity", "note": "identity",
+	"boat": "boat", "panel": "structure", "plating": "structure", "member": "structure", "stiffener": "structure", "bracket": "structure", "fitting": "structure", "section": "structure", "stringer": "structure", "support": "structure", "gauging": "structure", "rules": "structure", "frame": "structure",
 	"part": "materials", "stock": "materials",
 	"joint": "seams", "weld": "seams", "inspection": "seams", "imperfection": "seams", "nonconformity": "seams", "repair": "seams", "hold_point": "seams",
 	"leak_test": "seams", "stage": "seams", "extent": "seams", "procedures": "seams",
@@ -42,15 +42,15 @@ var recordGroups = map[string]string{
 
 // resultGroups does the same for results.json.
 var resultGroups = map[string]string{
-	"panels": "structure", "weight": "weight", "lines": "afloat", "afloat": "afloat", "capacity": "loading", "trials": "trials", "logs": "trials", "manoeuvres": "trials",
+	"panels": "structure", "structure": "structure", "weight": "weight", "lines": "afloat", "afloat": "afloat", "capacity": "loading", "trials": "trials", "logs": "trials", "manoeuvres": "trials",
 	"seams": "seams", "requirements": "requirements", "underway hours": "hours", "underway": "trials",
 }
 
 // subjectGroups does the same for the first word of what a check or a finding is about.
 var subjectGroups = map[string]string{
 	"panel": "structure", "member": "structure", "stiffener": "structure", "bracket": "structure", "lot": "materials", "part": "materials", "consumable": "seams", "welder": "seams", "qualification": "seams", "procedure": "seams",
-	"leak": "seams", "inspections": "seams", "weights": "weight", "loading": "afloat", "running": "hours", "limits": "trials", "prediction": "trials", "person": "yard", "instrument": "yard",
-	"requirement": "requirements", "item": "requirements",
+	"leak": "seams", "joints": "seams", "welds": "seams", "inspections": "seams", "weights": "weight", "loading": "afloat", "running": "hours", "limits": "trials", "prediction": "trials", "person": "yard", "instrument": "yard",
+	"list": "requirements", "requirement": "requirements", "item": "requirements",
 }
 
 // boatRules does the same for checks of the boat as a whole, by the beginning of their rule.

@@ -19,10 +19,13 @@ const (
 // mostJointPages is up to how many joints each has a page of its own; of more, so many stand on a page together.
 const mostJointPages = 150
 
-// seamContents lays these pages out. A hull without a build record has only the bench sheets.
+// seamContents lays these pages out. A hull without a build record has only the bench sheets, and the seams that its grid proposes.
 func (b *book) seamContents() {
 	d := b.dossier
 	if d.Seams == nil || !seam.Has(d.Hull) {
+		if d.Seams != nil && len(d.WeldMap.Rows) > 0 {
+			b.top("Seams", seamsPath, "seams", page((*leaf).seamsPage)) // what the grid proposes
+		}
 		return
 	}
 	b.jointPages(b.top("Seams", seamsPath, "seams", page((*leaf).seamsPage)))

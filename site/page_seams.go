@@ -20,6 +20,7 @@ type SeamsPage struct {
 	Categories []CategoryRow
 	Procedures []RateRow
 	Welders    []RateRow
+	Proposed   *ProposedSeams
 	Notes      []Note
 	Caution    template.HTML
 }
@@ -76,7 +77,7 @@ func (l *leaf) seamsPage() (SeamsPage, error) {
 	if err != nil {
 		return SeamsPage{}, err
 	}
-	p := SeamsPage{Says: l.seamsSays(), Findings: l.findingsHere(""), Picture: l.seamPicture(), Methods: seam.Methods(), Notes: notes, Caution: l.press.notes["seams"]}
+	p := SeamsPage{Says: l.seamsSays(), Findings: l.findingsHere(""), Picture: l.seamPicture(), Methods: seam.Methods(), Proposed: l.proposedSeams(), Notes: notes, Caution: l.press.notes["seams"]}
 	for _, j := range d.Seams.Joints {
 		p.Joints = append(p.Joints, l.jointRow(j))
 	}

@@ -11,10 +11,14 @@ import (
 
 // tables are the main tables of the book, in the order in which the page lists them.
 func (b *book) tables() []*csvTable {
-	return []*csvTable{
+	all := []*csvTable{
 		b.checkTable(), b.findingTable(), b.assumptionTable(), b.panelTable(), b.weightTable(), b.conditionTable(), b.limitTable(), b.settingTable(),
 		b.seamTable(), b.documentTable(), b.valueTable(),
 	}
+	if b.dossier.WeldMap.Missing > 0 {
+		all = append(all, b.proposedJoints())
+	}
+	return all
 }
 
 // writeTables writes the tables and the schema of results.json.

@@ -16,6 +16,7 @@ const (
 	ruleList     = "requirements-answered"
 	ruleAccepted = "requirement-accepted"
 	ruleSigned   = "signed-over-open"
+	ruleRecalled = "requirements-recalled"
 )
 
 // Input is what requirements are held against: checks and findings of all trades, the papers and the record.
@@ -68,9 +69,7 @@ func (a *assessor) sorts() {
 // unknown tells of a list that was chosen and is not at hand. Reading refuses it before; a record made elsewhere may have it.
 func (a *assessor) unknown(name string) {
 	f := finding.Finding{Kind: finding.Gap, Rule: ruleList, Subject: "list " + name, Says: "the list is not known here, so nothing of it is shown", Settle: "name one of " + strings.Join(a.catalog.Names(), ", ")}
-	if at := a.named(); at.Known() {
-		f.Places = []finding.Place{at}
-	}
+	f.Places = known(a.named())
 	if near, ok := finding.Nearest(name, a.catalog.Names()); ok {
 		f.Settle = "did you mean " + near + "?"
 	}

@@ -284,6 +284,20 @@ func TestAcceptedMakesNothingMet(t *testing.T) {
 	}
 }
 
+// TestRecalledItemsAreADoubt: those that apply, and no others.
+func TestRecalledItemsAreADoubt(t *testing.T) {
+	h := hull()
+	h.Plate.Seen = record.Written("the helm", at(5))
+	two := item("needed = [\"seen\"]\nbasis = \"recalled\"") + strings.Replace(item("needed = [\"seen\"]\nbasis = \"recalled\"\nwhen = \"LH > 6\"\notherwise = \"o\""), `"1"`, `"2"`, 1)
+	got := catalog(t, two).Assess(input(h))
+	if len(got.Findings) != 1 || got.Findings[0].Kind != finding.Doubt || !strings.HasPrefix(got.Findings[0].Says, "1 of 1 item that apply") {
+		t.Errorf("%+v", got.Findings)
+	}
+	if got := catalog(t, item(`needed = ["seen"]`)).Assess(input(h)); len(got.Findings) != 0 {
+		t.Errorf("read items: %+v", got.Findings)
+	}
+}
+
 func TestSignedOverOpenItems(t *testing.T) {
 	d := paper("S", "statement")
 	d.Record.SignedBy, d.Record.SHA256 = record.Written("N", at(9)), record.Written("ab", at(9))

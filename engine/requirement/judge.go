@@ -16,6 +16,38 @@ func (a *assessor) judge() {
 		}
 		a.signed(&a.out.Lists[i])
 	}
+	a.recalled()
+}
+
+// recalled doubts in one sentence all items whose text was not at hand.
+func (a *assessor) recalled() {
+	asked, soft := 0, 0
+	for i := range a.out.Lists {
+		for j := range a.out.Lists[i].Items {
+			if it := &a.out.Lists[i].Items[j]; it.Applies {
+				asked++
+				if it.Basis == finding.Recalled {
+					soft++
+				}
+			}
+		}
+	}
+	if soft == 0 {
+		return
+	}
+	a.out.Findings = append(a.out.Findings, finding.Finding{
+		Kind: finding.Doubt, Rule: ruleRecalled, Subject: "requirements",
+		Says:   fmt.Sprintf("%d of %s that apply are recalled: the text that asks was not at hand, or only its forerunner", soft, plural(asked, "item", "items")),
+		Settle: "hold the lists against the texts that they name", Places: known(a.named()),
+	})
+}
+
+// known gives a place as a list, none where it is nowhere.
+func known(at finding.Place) []finding.Place {
+	if !at.Known() {
+		return nil
+	}
+	return []finding.Place{at}
 }
 
 func (a *assessor) check(l *List) finding.Check {
@@ -24,9 +56,7 @@ func (a *assessor) check(l *List) finding.Check {
 		Asks: "every item of the list that applies is answered", Source: source(l.Record),
 		Needed: plural(l.Asked(), "item", "items"), Has: fmt.Sprintf("%d met", l.Met),
 	}
-	if at := a.named(); at.Known() {
-		c.Places = []finding.Place{at}
-	}
+	c.Places = known(a.named())
 	if c.Standing == finding.Met {
 		c.Says = fmt.Sprintf("all %s that apply are met", plural(l.Asked(), "item", "items"))
 		return c

@@ -19,7 +19,7 @@ func (l *loader) vocabulary(files []record.EvidenceFile) {
 		l.silent = append(l.silent, f.Silent.V...)
 		for j := range f.Facts {
 			fact := &f.Facts[j]
-			if !known(fact.From.V) {
+			if !isKey(fact.From.V) {
 				l.fault(fact.From.At, "fact."+fact.ID+".from", fmt.Sprintf("%q is no record key", fact.From.V), "write it as table.key")
 			}
 			l.names[fact.From.V] = fact
@@ -47,7 +47,7 @@ func (l *loader) addWords(all []record.Evidence) {
 			l.fault(w.At, key, "nothing is said that could show it", "write rules, kinds, keys or tables")
 		}
 		for _, k := range w.Keys.V {
-			if !known(k) {
+			if !isKey(k) {
 				l.fault(w.Keys.At, key+".keys", fmt.Sprintf("%q is no record key", k), "write it as table.key, e.g. plate.seen_from")
 			}
 		}
@@ -60,8 +60,8 @@ func (l *loader) addWords(all []record.Evidence) {
 	}
 }
 
-// known reports whether a record key exists: of the hull, of the yard, or made from one of them.
-func known(key string) bool {
+// isKey reports whether a record key exists: of the hull, of the yard, or made from one of them.
+func isKey(key string) bool {
 	if rest, ok := strings.CutPrefix(key, "day."); ok {
 		key = rest
 	}
@@ -98,12 +98,12 @@ func (l *loader) list(of *record.List) {
 // evidenceOf checks what an item asks for. An item that nothing can answer, and a statement that could stand in for a
 // result or a document, are faults.
 func (l *loader) evidenceOf(it *record.Requirement, key string) {
-	known := l.Words()
+	words := l.Words()
 	for _, v := range []record.Val[[]string]{it.Needed, it.Either, it.Supports} {
 		for _, w := range v.V {
 			if l.words[w] == nil {
 				hint := "write the word as [evidence." + w + "]"
-				if near, ok := finding.Nearest(w, known); ok {
+				if near, ok := finding.Nearest(w, words); ok {
 					hint = "did you mean " + near + "?"
 				}
 				l.fault(v.At, key, fmt.Sprintf("%q is not a word for evidence that is known here", w), hint)

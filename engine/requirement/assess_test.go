@@ -290,7 +290,7 @@ func TestRecalledItemsAreADoubt(t *testing.T) {
 	h.Plate.Seen = record.Written("the helm", at(5))
 	two := item("needed = [\"seen\"]\nbasis = \"recalled\"") + strings.Replace(item("needed = [\"seen\"]\nbasis = \"recalled\"\nwhen = \"LH > 6\"\notherwise = \"o\""), `"1"`, `"2"`, 1)
 	got := catalog(t, two).Assess(input(h))
-	if len(got.Findings) != 1 || got.Findings[0].Kind != finding.Doubt || !strings.HasPrefix(got.Findings[0].Says, "1 of 1 item that apply") {
+	if len(got.Findings) != 1 || got.Findings[0].Kind != finding.Doubt || !strings.HasPrefix(got.Findings[0].Says, "1 of 1 items that apply") {
 		t.Errorf("%+v", got.Findings)
 	}
 	if got := catalog(t, item(`needed = ["seen"]`)).Assess(input(h)); len(got.Findings) != 0 {

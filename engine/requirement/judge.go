@@ -37,7 +37,7 @@ func (a *assessor) recalled() {
 	}
 	a.out.Findings = append(a.out.Findings, finding.Finding{
 		Kind: finding.Doubt, Rule: ruleRecalled, Subject: "requirements",
-		Says:   fmt.Sprintf("%d of %s that apply are recalled: the text that asks was not at hand, or only its forerunner", soft, plural(asked, "item", "items")),
+		Says:   fmt.Sprintf("%d of %d items that apply are recalled: the text that asks was not at hand, or only its forerunner", soft, asked),
 		Settle: "hold the lists against the texts that they name", Places: known(a.named()),
 	})
 }

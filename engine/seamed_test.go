@@ -14,9 +14,17 @@ func TestSeamsOfTheDemo(t *testing.T) {
 	yard, ref, root := demo(t)
 	whole := map[string]bool{}
 	for _, h := range yard.Hulls {
-		c := Assess(yard, h, ref, root).Coverage
+		d := Assess(yard, h, ref, root)
+		c := d.Coverage
+		if h.Number == "HL74-012" {
+			for _, j := range d.Seams.Joints {
+				if lacks := d.Seams.Lacks(j); len(lacks) > 0 {
+					t.Errorf("joint %s lacks %v", j.Record.ID, lacks)
+				}
+			}
+		}
 		whole[h.Number] = c.Shell > 20 && math.Abs(c.Shell-c.Whole) < 1e-9
-		if c.Joints < 20 || c.Joints > 80 {
+		if c.Joints < 20 || c.Joints > 250 {
 			t.Errorf("%s has %d joints", h.Number, c.Joints)
 		}
 	}

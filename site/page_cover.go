@@ -33,6 +33,10 @@ type CoverPage struct {
 	Metal       MaterialsSays
 	Welding     Discipline
 	Weld        WeldingSays
+	Seams       Discipline
+	Chains      SeamsSays
+	Looked      Discipline
+	Looks       InspectionsSays
 	Required    Discipline
 	Asked       RequirementsSays
 	Documents   Discipline
@@ -83,6 +87,8 @@ func (l *leaf) coverPage() (CoverPage, error) {
 		Hours: l.discipline(hoursPath, d.Hours.Checks), Run: l.hoursSays(),
 		Materials: l.discipline(materialsPath, d.Stock.Checks), Metal: l.materialsSays(),
 		Welding: l.discipline(weldingPath, d.Welding.Checks), Weld: l.weldingSays(),
+		Seams: l.seamDiscipline(), Chains: l.seamsSays(),
+		Looked: l.discipline(inspectionsPath, d.Inspections.Checks), Looks: l.inspectionsSays(),
 		Required: l.discipline(requirementsPath, d.Requirements.Checks), Asked: l.requirementsSays(),
 		Documents: l.discipline(documentsPath, d.Documents.Checks), Papers: l.documentsSays(),
 		AllFindings: Link{Href: l.to(findingsPath, "")}, HowToCheck: Link{Href: l.to(documentsPath, "hashes")},
@@ -115,6 +121,20 @@ func (l *leaf) verdict() Verdict {
 func (l *leaf) discipline(path string, checks []finding.Check) Discipline {
 	s := l.sectionOf(path)
 	return Discipline{Link: l.section(s), Tally: tally(checks), Open: l.open[s]}
+}
+
+// seamDiscipline counts joints where others count checks: one that has a whole chain is met.
+func (l *leaf) seamDiscipline() Discipline {
+	out := l.discipline(seamsPath, nil)
+	if l.dossier.Seams == nil {
+		return out
+	}
+	joints := make([]finding.Check, 0, len(l.dossier.Seams.Joints))
+	for _, j := range l.dossier.Seams.Joints {
+		joints = append(joints, finding.Check{Standing: l.dossier.Seams.Standing(j)})
+	}
+	out.Tally = tally(joints)
+	return out
 }
 
 // coverFacts are the facts that an owner would name first.

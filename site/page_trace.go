@@ -1,8 +1,11 @@
 package site
 
 import (
+	"cmp"
 	"html/template"
+	"slices"
 	"strconv"
+	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
@@ -13,6 +16,7 @@ import (
 // TracePage leads from each cast, filler, procedure and person to the seams of this hull that it touches.
 type TracePage struct {
 	Number  string
+	Says    TraceSays
 	Metal   []TraceRow
 	Fillers []TraceRow
 	Ways    []TraceRow
@@ -21,16 +25,41 @@ type TracePage struct {
 	Caution template.HTML
 }
 
-// TraceRow is one mark with what it touches.
+// TraceSays is the answer: how many marks there are, and which cast reaches furthest.
+type TraceSays struct {
+	Metal, Fillers, Ways, People, Tools int
+	Joints                              int
+	Metres                              string
+	Cast                                Link // that touches the most metres
+	CastJoints, CastMetres              string
+}
+
+// TraceRow is one mark with what it touches. Few joints stand in the row itself, many in groups.
 type TraceRow struct {
 	Mark   Link
 	Says   string
 	Parts  []Link
 	Joints []Link
+	Groups []TraceGroup
 	Count  string
 	Metres string
+	Days   DaySpan
 	Place  Link
 }
+
+// TraceGroup is the joints of a mark that one procedure, one welder and one lot of filler made.
+type TraceGroup struct {
+	Says   string
+	Count  int
+	Metres string
+	Joints []Link
+}
+
+// DaySpan is a first and a last day; Last is empty where all was done on one day.
+type DaySpan struct{ First, Last string }
+
+// fewJoints stand in the row of their mark; more are put into groups, which fold.
+const fewJoints = 8
 
 // reach gathers the joints that a mark touches.
 type reach struct {
@@ -53,6 +82,7 @@ func (l *leaf) tracePage() (TracePage, error) {
 	m := l.dossier.Seams
 	p := TracePage{Number: l.hull.Number, Caution: l.press.notes["trace"]}
 	y := l.press.job.Yard
+	var reaches []*reach
 	for i := range y.Stock.Lots {
 		lot := &y.Stock.Lots[i]
 		var r reach
@@ -67,6 +97,7 @@ func (l *leaf) tracePage() (TracePage, error) {
 			}
 		}
 		if len(r.parts) > 0 {
+			reaches = append(reaches, &r)
 			p.Metal = append(p.Metal, l.traceRow("lot "+lot.ID, or(lot.Cast.V, lot.ID), "lot "+lot.ID+", "+lot.Alloy.V+", "+unit.Plain(lot.Thickness.V)+" mm", lot.At, &r))
 		}
 	}
@@ -105,7 +136,20 @@ func (l *leaf) tracePage() (TracePage, error) {
 			p.Tools = append(p.Tools, l.traceRow("instrument "+t.ID, t.ID, t.Name.V, t.At, r))
 		}
 	}
+	p.Says = l.traceSays(&p, reaches)
 	return p, nil
+}
+
+func (l *leaf) traceSays(p *TracePage, metal []*reach) TraceSays {
+	c := &l.dossier.Coverage
+	s := TraceSays{Metal: len(p.Metal), Fillers: len(p.Fillers), Ways: len(p.Ways), People: len(p.People), Tools: len(p.Tools), Joints: c.Joints, Metres: unit.Text(c.Metres, 1)}
+	most := 0.0
+	for i, r := range metal {
+		if m := r.metres(); m > most {
+			most, s.Cast, s.CastJoints, s.CastMetres = m, p.Metal[i].Mark, p.Metal[i].Count, p.Metal[i].Metres
+		}
+	}
+	return s
 }
 
 func (l *leaf) weldsWhere(is func(*record.Weld) bool) *reach {
@@ -133,12 +177,99 @@ func (l *leaf) looksWhere(is func(*record.Inspection) bool) *reach {
 }
 
 func (l *leaf) traceRow(subject, mark, says string, at finding.Place, r *reach) TraceRow {
-	row := TraceRow{Mark: l.subjectAs(subject, mark), Says: says, Parts: r.parts, Count: strconv.Itoa(len(r.joints)), Place: l.place(at)}
-	metres := 0.0
-	for _, j := range r.joints {
-		metres += j.Metres()
-		row.Joints = append(row.Joints, l.subjectAs("joint "+j.Record.ID, j.Record.ID))
+	row := TraceRow{Mark: l.subjectAs(subject, mark), Says: says, Parts: r.parts, Count: strconv.Itoa(len(r.joints)), Metres: unit.Text(r.metres(), 1), Days: r.days(), Place: l.place(at)}
+	if len(r.joints) <= fewJoints {
+		row.Joints = l.jointLinks(r.joints)
+		return row
 	}
-	row.Metres = unit.Text(metres, 1)
+	row.Groups = l.traceGroups(r.joints)
 	return row
+}
+
+func (l *leaf) jointLinks(all []*seam.Joint) []Link {
+	out := make([]Link, 0, len(all))
+	for _, j := range all {
+		out = append(out, l.subjectAs("joint "+j.Record.ID, j.Record.ID))
+	}
+	return out
+}
+
+// traceGroups puts joints together that the same procedure, welder and lot of filler made, the longest group first.
+func (l *leaf) traceGroups(all []*seam.Joint) []TraceGroup {
+	type group struct {
+		joints reach
+		says   string
+	}
+	var groups []*group
+	for _, j := range all {
+		says := madeBy(j)
+		at := slices.IndexFunc(groups, func(g *group) bool { return g.says == says })
+		if at < 0 {
+			at, groups = len(groups), append(groups, &group{says: says})
+		}
+		groups[at].joints.take(j)
+	}
+	slices.SortStableFunc(groups, func(a, b *group) int { return cmp.Compare(b.joints.metres(), a.joints.metres()) })
+	out := make([]TraceGroup, 0, len(groups))
+	for _, g := range groups {
+		out = append(out, TraceGroup{Says: g.says, Count: len(g.joints.joints), Metres: unit.Text(g.joints.metres(), 1), Joints: l.jointLinks(g.joints.joints)})
+	}
+	return out
+}
+
+// madeBy says by which procedures, stamps and lots of filler a joint was welded.
+func madeBy(j *seam.Joint) string {
+	var ways, stamps, fillers []string
+	for _, w := range j.Welds {
+		ways, stamps, fillers = once(ways, w.Procedure.V), once(stamps, w.Welder.V), once(fillers, w.Filler.V)
+	}
+	if len(j.Welds) == 0 {
+		return "no weld on record"
+	}
+	named := func(what string, all []string) string {
+		if len(all) == 0 {
+			return "no " + what + " named"
+		}
+		return what + " " + strings.Join(all, " and ")
+	}
+	return named("procedure", ways) + ", " + named("stamp", stamps) + ", " + named("filler", fillers)
+}
+
+func once(all []string, one string) []string {
+	if one == "" || slices.Contains(all, one) {
+		return all
+	}
+	return append(all, one)
+}
+
+func (r *reach) metres() float64 {
+	sum := 0.0
+	for _, j := range r.joints {
+		sum += j.Metres()
+	}
+	return sum
+}
+
+// days gives the first and the last day on which the joints were welded.
+func (r *reach) days() DaySpan {
+	var first, last record.Date
+	for _, j := range r.joints {
+		for _, w := range j.Welds {
+			if d := w.Date; d.Set {
+				if first.Year == 0 || d.V.Before(first) {
+					first = d.V
+				}
+				if last.Before(d.V) {
+					last = d.V
+				}
+			}
+		}
+	}
+	switch {
+	case first.Year == 0:
+		return DaySpan{}
+	case first == last:
+		return DaySpan{First: first.String()}
+	}
+	return DaySpan{first.String(), last.String()}
 }

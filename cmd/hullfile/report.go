@@ -54,7 +54,7 @@ func (s *screen) findings(kind finding.Kind, all []finding.Finding) {
 	s.line("")
 	s.head("  %s", plural(kind, len(these)))
 	for _, f := range these {
-		s.paragraph("    - ", f.Subject+": "+f.Says)
+		s.paragraph("    - ", about(f.Subject, f.Says))
 		if len(f.Places) > 0 {
 			s.paragraph("      at ", placesOf(f))
 		}
@@ -91,7 +91,7 @@ func (s *screen) assumptions(all []finding.Assumption) {
 	s.line("")
 	s.head("  %s", count(len(all), "assumption", "assumptions"))
 	for _, a := range all {
-		s.paragraph("    - ", a.Subject+": "+a.Says)
+		s.paragraph("    - ", about(a.Subject, a.Says))
 		if a.Settle != "" {
 			s.paragraph("      to settle: ", a.Settle)
 		}

@@ -6,6 +6,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"unicode"
 )
 
 // tablesFolder holds the main tables as CSV.
@@ -66,6 +67,9 @@ func (t *csvTable) text() ([]byte, error) {
 // defused gives a cell that no spreadsheet runs: text that begins like a formula gets an apostrophe before it, as people
 // write it there themselves. Numbers stay as they are. A line break within a cell becomes a blank, so that a row is a line.
 func defused(cell string) string {
+	if strings.IndexFunc(cell, unicode.IsControl) < 0 && cell != "" && (cell[0] >= '0' && cell[0] <= '9' || cell[0] >= 'A' && cell[0] <= 'Z' || cell[0] >= 'a' && cell[0] <= 'z') {
+		return cell // as most are
+	}
 	cell = strings.Map(func(r rune) rune {
 		if r == '\n' || r == '\r' || r == '\t' {
 			return ' '

@@ -57,3 +57,25 @@ func FuzzTableCell(f *testing.F) {
 		}
 	})
 }
+
+// The machine copies of one whole hull: its tables, and how it is made again.
+func BenchmarkTables(b *testing.B) {
+	job := demoJob(b)
+	press, err := newPress(job)
+	if err != nil {
+		b.Fatal(err)
+	}
+	h := job.Yard.Hulls[0]
+	book := newBook(press, job.Assess(h), h, nil)
+	for b.Loop() {
+		size := 0
+		for _, t := range book.tables() {
+			text, err := t.text()
+			if err != nil {
+				b.Fatal(err)
+			}
+			size += len(text)
+		}
+		b.ReportMetric(float64(size)/1e6, "MB-tables")
+	}
+}

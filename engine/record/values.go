@@ -57,10 +57,14 @@ func (w *valueWalk) table(t *table, v reflect.Value, path string) {
 }
 
 func (w *valueWalk) entry(t *table, v reflect.Value, path string) {
-	id := v.Field(entryIndex).Interface().(Entry).ID
+	id := v.Field(entryIndex).Field(0).String() // Entry.ID
+	if w.only == nil {
+		w.table(t, v, path+id+".")
+		return
+	}
 	inner := valueWalk{}
 	inner.table(t, v, path+id+".")
-	if w.only != nil && !w.only[id] && !slices.ContainsFunc(inner.all, func(v Value) bool { return w.only[v.Text] && isNumber(v.Key) }) {
+	if !w.only[id] && !slices.ContainsFunc(inner.all, func(v Value) bool { return w.only[v.Text] && isNumber(v.Key) }) {
 		return
 	}
 	w.all = append(w.all, inner.all...)
@@ -78,6 +82,10 @@ func (w *valueWalk) value(v reflect.Value, key string) {
 
 func plainText(v reflect.Value) string {
 	switch v.Kind() {
+	case reflect.String:
+		return v.String()
+	case reflect.Int:
+		return strconv.FormatInt(v.Int(), 10)
 	case reflect.Float64:
 		return strconv.FormatFloat(v.Float(), 'g', -1, 64)
 	case reflect.Slice:

@@ -48,7 +48,7 @@ func (l *leaf) proposedSeams() *ProposedSeams {
 		if s.Thickness > 0 {
 			what += ", " + unit.Text(s.Thickness, 1)
 		}
-		if s.Other > 0 {
+		if s.Other > 0 && s.Other != s.Thickness {
 			what += " to " + unit.Text(s.Other, 1)
 		}
 		if s.Thickness > 0 {

@@ -131,7 +131,7 @@ func (b *builder) throats() {
 				thin, what, at = float64(s.Web.V), "the web of section "+s.ID, s.Web.At
 			}
 		}
-		if t := float64(r.Throat.V); t > thickest*thin+drawnTo {
+		if t := float64(r.Throat.V); t > float64(thickest*thin)+drawnTo {
 			b.say(doubt("bracket-throat", "bracket "+r.ID, fmt.Sprintf("the fillets of bracket %s have a throat of %s mm on %s of %s mm; more than %s mm is more weld than the plate can carry (practice: 0.7 of the thinner part)",
 				r.ID, text(t), what, text(thin), text(thickest*thin)), "look at the drawing; it is used as it stands", r.Throat.At, at))
 		}

@@ -228,5 +228,8 @@ func (f *face) vector(p point) hydrostatics.Vector {
 	return hydrostatics.Vector{X: f.x - float64((p.Z-f.foot)*f.lean), Y: p.Y, Z: p.Z}
 }
 
+// up is a height measured along the plate.
+func (f *face) up(z float64) float64 { return f.foot + float64((z-f.foot)*f.slope()) }
+
 // slope is the length on the plate for one metre of height.
 func (f *face) slope() float64 { return math.Hypot(1, f.lean) }

@@ -46,7 +46,7 @@ func (b *builder) uprightBar(f *face, s *bar) {
 			p.count = 1
 		}
 		p.path = []hydrostatics.Vector{f.vector(point{Y: s.at, Z: z[0]}), f.vector(point{Y: s.at, Z: z[1]})}
-		p.flat = [][2]float64{{s.at, f.foot + (z[0]-f.foot)*f.slope()}, {s.at, f.foot + (z[1]-f.foot)*f.slope()}}
+		p.flat = [][2]float64{{s.at, f.up(z[0])}, {s.at, f.up(z[1])}}
 		p.head = f.head((z[0] + z[1]) / 2)
 		b.member(p)
 	}
@@ -82,7 +82,7 @@ func (b *builder) levelBar(f *face, s *bar) {
 			start, p.count = -y[1], 1
 		}
 		p.path = []hydrostatics.Vector{f.vector(point{Y: start, Z: s.at}), f.vector(point{Y: y[1], Z: s.at})}
-		h := f.foot + (s.at-f.foot)*f.slope()
+		h := f.up(s.at)
 		p.flat = [][2]float64{{start, h}, {y[1], h}}
 		p.head = f.head(s.at)
 		b.member(p)

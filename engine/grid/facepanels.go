@@ -72,7 +72,7 @@ func (b *builder) facePanel(f *face, c column, number int, only bool) {
 	l := laidPanel{rec: rec, names: []string{name}, plate: f.plateKey(p)}
 	for _, q := range c.poly {
 		m.corners = append(m.corners, f.vector(q))
-		m.flat = append(m.flat, [2]float64{q.Y, f.foot + (q.Z-f.foot)*f.slope()})
+		m.flat = append(m.flat, [2]float64{q.Y, f.up(q.Z)})
 	}
 	if c.across {
 		for i := len(c.poly) - 1; i >= 0; i-- {
@@ -81,7 +81,7 @@ func (b *builder) facePanel(f *face, c column, number int, only bool) {
 				continue
 			}
 			m.corners = append(m.corners, mirrored(f.vector(q)))
-			m.flat = append(m.flat, [2]float64{-q.Y, f.foot + (q.Z-f.foot)*f.slope()})
+			m.flat = append(m.flat, [2]float64{-q.Y, f.up(q.Z)})
 		}
 		m.area *= 2
 	}

@@ -137,7 +137,7 @@ func (b *builder) reckonBare(c *cell, m *measure, some, full bool) {
 	if some {
 		share = 0.5 // ends inside the panel
 	}
-	z.bare += share * m.area
+	z.bare += float64(share * m.area)
 	if z.where == "" {
 		z.where = c.name()
 	}

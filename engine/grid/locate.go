@@ -28,7 +28,7 @@ func within(poly [][2]float64, x, y float64) bool {
 	in := false
 	for i, p := range poly {
 		q := poly[(i+1)%len(poly)]
-		if (p[1] > y) != (q[1] > y) && x < p[0]+(y-p[1])/(q[1]-p[1])*(q[0]-p[0]) {
+		if (p[1] > y) != (q[1] > y) && x < p[0]+float64((y-p[1])/(q[1]-p[1])*(q[0]-p[0])) {
 			in = !in
 		}
 	}

@@ -54,7 +54,7 @@ func (b *builder) water() {
 	b.out.Waterline = b.skin.lowest() + float64(draught)
 	if l := b.skin.hull; l.Rake > 0 {
 		keel := l.Stations[0].At[lines.Keel].Z
-		b.out.AftEnd -= max(b.out.Waterline-keel, 0) * math.Tan(l.Rake*math.Pi/180)
+		b.out.AftEnd -= float64(max(b.out.Waterline-keel, 0) * math.Tan(l.Rake*math.Pi/180))
 	}
 	b.out.Assumptions = append(b.out.Assumptions, finding.Assumption{Subject: "grid", Basis: finding.Practice,
 		Says:   fmt.Sprintf("heights of panels and members are taken from a level waterline at the draught on record, %.2f m above the lowest point of the keel", float64(draught)),

@@ -78,7 +78,7 @@ func (s *skin) deck(x float64) course {
 // leaned carries a point of the first station aft onto the raked transom.
 func (s *skin) leaned(p hydrostatics.Vector) hydrostatics.Vector {
 	if s.hull.Rake > 0 {
-		p.X -= (p.Z - s.hull.Stations[0].At[lines.Keel].Z) * math.Tan(s.hull.Rake*math.Pi/180)
+		p.X -= float64((p.Z - s.hull.Stations[0].At[lines.Keel].Z) * math.Tan(s.hull.Rake*math.Pi/180))
 	}
 	return p
 }

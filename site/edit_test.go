@@ -187,7 +187,9 @@ func (e *editor) comment() string {
 // paper changes, adds or removes a document, sometimes without a change of its size.
 func (e *editor) paper() string {
 	papers := e.records(".txt", ".csv", ".pdf", ".jpg")
-	papers = slices.DeleteFunc(papers, func(p string) bool { return !strings.Contains(p, "documents") && !strings.Contains(p, "logs") })
+	papers = slices.DeleteFunc(papers, func(p string) bool {
+		return !slices.Contains(paperFolders, filepath.Base(filepath.Dir(p))) // documents.csv is a record
+	})
 	switch n := e.rand.IntN(4); {
 	case n == 0:
 		name := filepath.Join(filepath.Dir(e.pick(e.records(".toml"))), "documents", "stray.txt")

@@ -30,6 +30,13 @@ type book struct {
 	anchors    slugs
 	panelSlugs slugs
 	jointSlugs slugs
+	zones      map[string]*section // pages of the zones of the structure
+	panelAt    map[string]*section // pages of panels listed by hand
+	kin        []*family
+	judged     *judgements
+	modelAt    map[int]*section // pages of rings and grillages
+	brackets   []*bracketKind
+	fittingAt  map[string]*section
 	jointPage  map[string]string // page of a joint by its key
 	sheets     []*method.Sheet
 	records    []record.File
@@ -48,12 +55,9 @@ type book struct {
 func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 	b := &book{
 		press: p, dossier: d, hull: h, folder: f, printer: p.printer(f),
-		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, jointPage: map[string]string{}, tracks: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
+		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
 	}
-	if d.Structure.Sheet != nil {
-		b.sheets = append(b.sheets, d.Structure.Sheet)
-	}
-	for _, s := range slices.Concat(d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets(), d.Welding.Sheets) {
+	for _, s := range slices.Concat(structureSheets(&d.Structure), d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets(), d.Welding.Sheets) {
 		if !slices.Contains(b.sheets, s) {
 			b.sheets = append(b.sheets, s)
 		}

@@ -21,14 +21,14 @@ type section struct {
 // longRail is the number of pages below a section above which the rail does not list them; the section's own page does.
 const longRail = 40
 
-// contents lays out the pages of a book in reading order: panels below the structure, sheets below the methods, record
+// contents lays out the pages of a book in reading order: zones and their panels below the structure, sheets below the methods, record
 // files below the records. A new page is one line here, one struct, one template.
 func (b *book) contents() {
 	b.cover = &section{title: "Cover", path: coverName, kind: "cover", body: page((*leaf).coverPage), late: true}
 	b.tops = append(b.tops, b.cover)
 	b.top("Findings", findingsPath, "findings", page((*leaf).findingsPage))
 	b.top("Boat", boatPath, "boat", page((*leaf).boatPage))
-	b.panels(b.top("Structure", structurePath, "structure", page((*leaf).structurePage)))
+	b.structureContents(b.top("Structure", structurePath, "structure", page((*leaf).structurePage)))
 	b.top("Weight", weightPath, "weight", page((*leaf).weightPage))
 	b.top("Afloat", afloatPath, "afloat", page((*leaf).afloatPage))
 	b.top("Loading and plates", loadingPath, "loading", page((*leaf).loadingPage))
@@ -55,14 +55,6 @@ func page[T any](make func(*leaf) (T, error)) func(*leaf) (any, error) {
 	return func(l *leaf) (any, error) { return make(l) }
 }
 
-func (b *book) panels(above *section) {
-	for i := range b.dossier.Structure.Panels {
-		p := &b.dossier.Structure.Panels[i]
-		below(above, "Panel "+p.Record.ID, "structure/"+b.panelSlugs.take(p.Record.ID)+".html", "panel",
-			page(func(l *leaf) (PanelPage, error) { return l.panelPage(p) }))
-	}
-}
-
 func (b *book) methodSheets(above *section) {
 	names := slugs{}
 	for _, s := range b.sheets {
@@ -85,17 +77,33 @@ func (b *book) top(title, path, kind string, body func(*leaf) (any, error)) *sec
 	return s
 }
 
-func below(above *section, title, path, kind string, body func(*leaf) (any, error)) {
+func below(above *section, title, path, kind string, body func(*leaf) (any, error)) *section {
 	no := above.no + "." + strconv.Itoa(len(above.kids)+1)
-	above.kids = append(above.kids, &section{no: no, title: title, path: path, kind: kind, body: body, above: above})
+	s := &section{no: no, title: title, path: path, kind: kind, body: body, above: above}
+	above.kids = append(above.kids, s)
+	return s
 }
 
 // flat gives all sections in reading order.
 func (b *book) flat() []*section {
 	var out []*section
-	for _, s := range b.tops {
-		out = append(out, s)
-		out = append(out, s.kids...)
+	var down func(all []*section)
+	down = func(all []*section) {
+		for _, s := range all {
+			out = append(out, s)
+			down(s.kids)
+		}
 	}
+	down(b.tops)
 	return out
+}
+
+// under reports whether a page is s or lies anywhere below it.
+func (s *section) under(above *section) bool {
+	for ; s != nil; s = s.above {
+		if s == above {
+			return true
+		}
+	}
+	return false
 }

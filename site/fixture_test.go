@@ -117,7 +117,7 @@ func hostileJob(t testing.TB) Job {
 	t.Helper()
 	dir := t.TempDir()
 	paper := `documents/p"'><xss y=z>#?&%41.pdf`
-	for _, name := range []string{paper} {
+	for _, name := range []string{paper, hostileFile} { // a run sees that the records it read are still there
 		if err := os.MkdirAll(filepath.Join(dir, filepath.Dir(name)), 0o755); err != nil {
 			t.Fatal(err)
 		}

@@ -45,7 +45,7 @@ type Block struct {
 // RailItem is one line of the contents, made by its template, with the lines of the pages below it.
 type RailItem struct {
 	Line template.HTML
-	Kids []template.HTML
+	Kids []RailItem
 }
 
 // RailLine is what a line of the contents is made of.
@@ -71,8 +71,8 @@ func (l *leaf) frame(body any) (Frame, error) {
 	if h, ok := body.(headed); ok {
 		f.Heading, f.Under = h.heading()
 	}
-	if l.at.above != nil {
-		f.Crumbs = append(f.Crumbs, l.section(l.at.above))
+	for s := l.at.above; s != nil; s = s.above {
+		f.Crumbs = append([]Link{l.section(s)}, f.Crumbs...)
 	}
 	order := l.order
 	for i, s := range order {
@@ -113,16 +113,31 @@ func (l *leaf) rail() ([]RailItem, error) {
 		if err != nil {
 			return nil, err
 		}
-		item := RailItem{Line: line}
-		if (s == l.at || s == l.at.above) && len(s.kids) <= longRail {
-			for _, kid := range s.kids {
-				if line, err = l.railLine(kid); err != nil {
-					return nil, err
-				}
-				item.Kids = append(item.Kids, line)
-			}
+		kids, err := l.railKids(s)
+		if err != nil {
+			return nil, err
 		}
-		out = append(out, item)
+		out = append(out, RailItem{line, kids})
+	}
+	return out, nil
+}
+
+// railKids gives the lines of the pages below a section while the reader is there, each with those below it in turn.
+func (l *leaf) railKids(s *section) ([]RailItem, error) {
+	if !l.at.under(s) || len(s.kids) > longRail {
+		return nil, nil
+	}
+	out := make([]RailItem, 0, len(s.kids))
+	for _, kid := range s.kids {
+		line, err := l.railLine(kid)
+		if err != nil {
+			return nil, err
+		}
+		below, err := l.railKids(kid)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, RailItem{line, below})
 	}
 	return out, nil
 }
@@ -146,7 +161,7 @@ func (l *leaf) railLine(s *section) (template.HTML, error) {
 	return line, err
 }
 
-// countOpen counts, for each page and the page above it, the findings that call for something: all but doubts.
+// countOpen counts, for each page and the pages above it, the findings that call for something: all but doubts.
 // The findings page counts all of them.
 func (b *book) countOpen() {
 	at := map[string]*section{}
@@ -163,9 +178,8 @@ func (b *book) countOpen() {
 		if !ok || at[t.path] == all {
 			continue
 		}
-		b.open[at[t.path]]++
-		if above := at[t.path].above; above != nil {
-			b.open[above]++
+		for s := at[t.path]; s != nil; s = s.above {
+			b.open[s]++
 		}
 	}
 }

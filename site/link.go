@@ -50,9 +50,7 @@ func (b *book) subjects() {
 	add("trial", trialsPath, "")
 	add("craft", structurePath, "craft")
 	d := b.dossier
-	for i, s := range b.sectionOf(structurePath).kids {
-		add("panel "+d.Structure.Panels[i].Record.ID, s.path, "")
-	}
+	b.structureSubjects(add)
 	for _, w := range d.Weight.Items {
 		add("weight "+w.Record.ID, weightPath, b.anchors.take("weight-"+w.Record.ID))
 	}
@@ -117,6 +115,7 @@ func (b *book) disciplines() {
 		}
 	}
 	of(structurePath, d.Structure.Checks, d.Structure.Findings)
+	of(structurePath, nil, d.Grid.Findings)
 	of(weightPath, d.Weight.Checks, d.Weight.Findings)
 	of(afloatPath, d.Loading.Checks, d.Loading.Findings)
 	of(afloatPath, d.Stability.Checks, d.Stability.Findings)
@@ -141,6 +140,9 @@ func (b *book) shownAt(rule, subject string) (t target, ok bool) {
 	}
 	if t, ok = b.find(subject); ok {
 		return t, true
+	}
+	if path, ruled := b.rulePage[rule]; ruled && path == structurePath {
+		return target{path: path, no: b.sectionOf(path).no}, true // a frame, a stringer: what the grid is laid from
 	}
 	s := b.sectionOf(boatPath)
 	return target{path: s.path, no: s.no}, s.path == boatPath

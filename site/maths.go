@@ -16,12 +16,15 @@ func symbolMath(symbol string) template.HTML {
 
 // formulaMath sets a formula or a condition as the sheet has it.
 func formulaMath(f *method.Formula) template.HTML {
+	if f == nil || f.Root == nil {
+		return ""
+	}
 	return template.HTML(mathml.Formula(f)) //nolint:gosec // our own markup
 }
 
 // definitionMath sets symbol = formula.
 func definitionMath(symbol string, f *method.Formula) template.HTML {
-	if f == nil {
+	if f == nil || f.Root == nil {
 		return ""
 	}
 	line := mathml.Line(&method.Shown{Symbol: symbol, Formula: f, State: method.Missing}, nil) // without a value it ends there

@@ -2,6 +2,7 @@ package site
 
 import (
 	"html/template"
+	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/method"
@@ -9,36 +10,53 @@ import (
 	"hullfile/engine/unit"
 )
 
-// StructurePage judges the plating of the whole boat, zone by zone.
+// StructurePage judges the whole structure: the answer, what has the least room, the boat unrolled, each zone by each
+// rule, and what would change it.
 type StructurePage struct {
-	Says     StructureSays
-	Picture  Drawing
-	Zones    []Zone
-	Craft    Working
-	Findings []FindingRow
-	Notes    []Note
-	Caution  template.HTML
+	Says      StructureSays
+	Worst     []WorstRow
+	Pictures  []Drawing
+	ZoneRows  []ZoneSays
+	Zones     []Zone // the tables themselves, where no zone has a page
+	Others    []RuleTag
+	Rules     []RuleHead
+	Matrix    []MatrixRow
+	Headrooms []HeadroomRow
+	WhatIf    Link
+	Frames    Link
+	Local     Link
+	Renewal   Link
+	Wear      WearSays
+	Craft     Working
+	Findings  []FindingRow
+	Notes     []Note
+	Caution   template.HTML
 }
 
 // StructureSays is the answer about the structure; the cover says it too.
 type StructureSays struct {
 	Tally
-	Panels      int
-	Least       PanelBrief   // least room of the panels that are shown
-	ShortPanels []PanelBrief // panels thinner than needed, worst first
-	Sheet       Link
-	Work        string
-	Basis       Basis // softest basis under any panel
-	Assumed     bool  // the record does not say which sheet governs
+	Panels   int
+	Members  int
+	Locals   int      // brackets and fittings
+	Pieces   int      // all of them
+	Shorts   int      // of the pieces
+	Opens    int      // not shown
+	Critical WorstRow // with the least room of all that is shown
+	Sheet    Link
+	Work     string
+	Basis    Basis // softest basis under any of them
+	Assumed  bool  // the record does not say which sheet governs
 }
 
-// PanelBrief is a panel in half a sentence.
-type PanelBrief struct {
-	Link   Link
-	Where  string
-	Fitted string
-	Needed string
-	Margin string
+// WorstRow is one of those with the least room, in words.
+type WorstRow struct {
+	Link     Link
+	Where    string
+	Says     Prose
+	Equal    int // how many more share its working
+	Standing Standing
+	Basis    Basis
 }
 
 // Zone is the panels of one part of the boat.
@@ -50,7 +68,8 @@ type Zone struct {
 // PanelRow is one panel in the table of its zone.
 type PanelRow struct {
 	Link     Link
-	Where    string
+	Where    string // of a derived one what its name does not say
+	Remark   string
 	Count    int
 	Sides    string
 	Alloy    string
@@ -62,6 +81,30 @@ type PanelRow struct {
 	Standing Standing
 	Why      string
 	Place    Link
+	Others   []Beside
+}
+
+// RuleHead is one rule by which the hull is judged.
+type RuleHead struct {
+	Letter   string
+	Rule     Link
+	Governs  bool
+	Refuses  string
+	Recalled int
+	Formulas int
+}
+
+// MatrixRow is one zone as every rule sees it.
+type MatrixRow struct {
+	Zone  Link
+	Cells []MatrixCell
+}
+
+// MatrixCell is the least room of a zone by one rule.
+type MatrixCell struct {
+	Standing Standing
+	Ratio    Figure
+	Words    string
 }
 
 func (l *leaf) structurePage() (StructurePage, error) {
@@ -75,37 +118,64 @@ func (l *leaf) structurePage() (StructurePage, error) {
 		return StructurePage{}, err
 	}
 	p := StructurePage{
-		Says: l.structureSays(), Picture: l.marginsPicture(), Craft: craft,
-		Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["structure"],
+		Says: l.structureSays(), Worst: l.worstRows(), Pictures: l.wholePictures(), Others: l.otherRules(), Rules: l.ruleHeads(), Matrix: l.matrix(), Headrooms: l.headroomRows(), Wear: l.wearSays(),
+		Craft: craft, Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["structure"],
 	}
-	for i := range r.Panels {
-		panel := &r.Panels[i]
-		zone := panel.Record.Zone.V
-		at := -1
-		for j := range p.Zones {
-			if p.Zones[j].Name == zone {
-				at = j
-			}
-		}
-		if at < 0 {
-			p.Zones = append(p.Zones, Zone{Name: zone})
-			at = len(p.Zones) - 1
-		}
-		p.Zones[at].Rows = append(p.Zones[at].Rows, l.panelRow(panel))
+	p.WhatIf, p.Frames, p.Local, p.Renewal = l.below(whatIfPath), l.below(framePath), l.below(localPath), l.below(renewalPath)
+	if len(p.Pictures) == 0 {
+		p.Pictures = []Drawing{l.marginsPicture()}
+	}
+	for _, name := range l.zoneNames() {
+		p.ZoneRows = append(p.ZoneRows, l.zoneSays(l.zone(name)))
+	}
+	if !l.zoned() {
+		p.ZoneRows, p.Zones = nil, l.zoneTables()
 	}
 	return p, nil
+}
+
+// below gives the way to a page right under the structure, empty where there is none.
+func (l *leaf) below(path string) Link {
+	for _, s := range l.sectionOf(structurePath).kids {
+		if s.path == path {
+			return l.section(s)
+		}
+	}
+	return Link{}
+}
+
+// zoneTables are the panels zone by zone, in the order of the record.
+func (l *leaf) zoneTables() []Zone {
+	r := &l.dossier.Structure
+	var out []Zone
+	at := map[string]int{}
+	for i := range r.Panels {
+		zone := r.Panels[i].Record.Zone.V
+		k, known := at[zone]
+		if !known {
+			k = len(out)
+			at[zone] = k
+			out = append(out, Zone{Name: zone})
+		}
+		out[k].Rows = append(out[k].Rows, l.panelRow(&r.Panels[i]))
+	}
+	return out
 }
 
 func (l *leaf) panelRow(p *scantling.Panel) PanelRow {
 	rec := p.Record
 	shown := p.Standing != finding.NotShown
-	return PanelRow{
+	row := PanelRow{
 		Link: l.subjectAs("panel "+rec.ID, rec.ID), Where: rec.Where.V, Count: p.Count,
 		Sides: written(float64(rec.Short.V), "mm") + " × " + written(float64(rec.Long.V), "mm"), Alloy: rec.Alloy.V,
 		Pressure: has(p.Pressure > 0, unit.Text(p.Pressure, 1), "not shown"),
 		Needed:   has(shown, unit.Text(p.Needed, 2), "not shown"), Fitted: written(float64(p.Fitted), "mm"),
-		Margin: has(p.Margin > 0, times(p.Margin), "not shown"), Governs: governing(p), Standing: standing(p.Standing), Why: p.Why, Place: l.place(rec.At),
+		Margin: has(p.Margin > 0, times(p.Margin), "not shown"), Governs: governing(p), Standing: standing(p.Standing), Why: p.Why, Place: l.place(rec.At), Others: besides(p.Opinions),
 	}
+	if p.Derived {
+		row.Where, row.Remark = whereBeside(rec.ID, rec.Where.V)
+	}
+	return row
 }
 
 // governing gives the plain name of the step that asks for the most.
@@ -120,37 +190,107 @@ func governing(p *scantling.Panel) string {
 
 func (l *leaf) structureSays() StructureSays {
 	r := &l.dossier.Structure
-	s := StructureSays{Tally: tally(r.Checks), Panels: len(r.Panels), Assumed: r.Assumed}
+	s := StructureSays{Tally: tally(r.Checks), Panels: len(r.Panels), Members: len(r.Members), Locals: len(r.Brackets) + len(r.Fittings), Assumed: r.Assumed}
 	if r.Sheet != nil {
 		s.Sheet, s.Work = l.sheetLink(r.Sheet), workOf(r.Sheet)
 	}
 	softest := finding.Basis("")
-	least := -1
-	for i := range r.Panels {
-		p := &r.Panels[i]
-		softest = finding.Softer(softest, p.Basis)
-		if p.Margin <= 0 {
-			continue
-		}
-		if least < 0 || p.Margin < r.Panels[least].Margin {
-			least = i
-		}
-		if p.Standing == finding.Short {
-			s.ShortPanels = append(s.ShortPanels, l.panelBrief(p))
+	take := func(of finding.Standing, b finding.Basis) {
+		softest = finding.Softer(softest, b)
+		s.Pieces++
+		switch of {
+		case finding.Short:
+			s.Shorts++
+		case finding.NotShown:
+			s.Opens++
 		}
 	}
-	if least >= 0 {
-		s.Least = l.panelBrief(&r.Panels[least])
+	for i := range r.Panels {
+		take(r.Panels[i].Standing, r.Panels[i].Basis)
+	}
+	for i := range r.Members {
+		take(r.Members[i].Standing, r.Members[i].Basis)
+	}
+	for i := range r.Brackets {
+		take(r.Brackets[i].Standing, r.Brackets[i].Basis)
+	}
+	for i := range r.Fittings {
+		take(r.Fittings[i].Standing, r.Fittings[i].Basis)
+	}
+	if len(r.Worst) > 0 {
+		s.Critical = l.worstRow(&r.Worst[0])
 	}
 	s.Basis = basis(softest)
 	return s
 }
 
-func (l *leaf) panelBrief(p *scantling.Panel) PanelBrief {
-	return PanelBrief{
-		Link: l.subjectAs("panel "+p.Record.ID, p.Record.ID), Where: p.Record.Where.V, Fitted: written(float64(p.Fitted), "mm"),
-		Needed: unit.Text(p.Needed, 2), Margin: times(p.Margin),
+func (l *leaf) worstRows() []WorstRow {
+	var out []WorstRow
+	for i := range l.dossier.Structure.Worst {
+		out = append(out, l.worstRow(&l.dossier.Structure.Worst[i]))
 	}
+	return out
+}
+
+func (l *leaf) worstRow(c *scantling.Critical) WorstRow {
+	row := WorstRow{Link: l.subject(c.Subject), Says: Prose(closed(capital(c.Says))), Equal: c.Equal, Standing: standing(c.Standing), Basis: basis(c.Basis)}
+	if name, is := strings.CutPrefix(c.Subject, "member "); is {
+		row.Link.Text = name
+	}
+	_, id, _ := strings.Cut(c.Subject, " ")
+	row.Where, _ = whereBeside(id, c.Where)
+	return row
+}
+
+func (l *leaf) ruleHeads() []RuleHead {
+	var out []RuleHead
+	for i := range l.dossier.Structure.Rules {
+		r := &l.dossier.Structure.Rules[i]
+		out = append(out, RuleHead{ruleLetter(i), l.ruleLink(r), r.Governs, r.Refuses, r.Recalled, r.Formulas})
+	}
+	return out
+}
+
+// matrix sets the zones against the rules.
+func (l *leaf) matrix() []MatrixRow {
+	r := &l.dossier.Structure
+	if len(r.Rules) < 2 {
+		return nil
+	}
+	var out []MatrixRow
+	for _, name := range l.zoneNames() {
+		z := l.zone(name)
+		row := MatrixRow{Zone: l.zoneSays(z).Link}
+		for k := range z.ByRule {
+			v := &z.ByRule[k]
+			least := 0.0
+			if v.Panel >= 0 {
+				least = marginBy(k, r.Panels[v.Panel].Margin, r.Panels[v.Panel].Opinions)
+			}
+			if v.Member >= 0 {
+				if m := marginBy(k, r.Members[v.Member].Margin, r.Members[v.Member].Opinions); least == 0 || m < least {
+					least = m
+				}
+			}
+			of := finding.Met
+			if v.Short > 0 {
+				of = finding.Short
+			}
+			row.Cells = append(row.Cells, MatrixCell{standing(v.Standing), has(least > 0, roomText(of, least), "none shown"), zoneWords(v, z)})
+		}
+		out = append(out, row)
+	}
+	return out
+}
+
+func marginBy(rule int, governing float64, others []scantling.Opinion) float64 {
+	if rule == 0 {
+		return governing
+	}
+	if rule-1 < len(others) {
+		return others[rule-1].Margin
+	}
+	return 0
 }
 
 // workOf names the work that a sheet's formulas come from, with its edition.

@@ -15,7 +15,7 @@ import (
 
 // bodies are the page structs by template.
 var bodies = map[string]any{
-	"cover": CoverPage{}, "findings": FindingsPage{}, "boat": BoatPage{}, "structure": StructurePage{}, "panel": PanelPage{}, "weight": WeightPage{}, "loading": LoadingPage{}, "afloat": AfloatPage{},
+	"cover": CoverPage{}, "findings": FindingsPage{}, "boat": BoatPage{}, "structure": StructurePage{}, "zone": ZonePage{}, "family": FamilyPage{}, "frames": FramesPage{}, "model": ModelPage{}, "local": LocalPage{}, "bracket": BracketPage{}, "whatif": WhatIfPage{}, "renewal": RenewalPage{}, "panel": PanelPage{}, "weight": WeightPage{}, "loading": LoadingPage{}, "afloat": AfloatPage{},
 	"trials": TrialsPage{}, "track": TrackPage{}, "run": RunPage{}, "moves": MovesPage{}, "prediction": PredictionPage{}, "ride": RidePage{}, "limits": LimitsPage{}, "hours": HoursPage{}, "materials": MaterialsPage{}, "welding": WeldingPage{}, "seams": SeamsPage{}, "joint": JointsPage{}, "inspections": InspectionsPage{}, "repairs": RepairsPage{}, "holds": HoldsPage{}, "leaks": LeaksPage{}, "trace": TracePage{}, "requirements": RequirementsPage{}, "requirementlist": ListPage{}, "draft": DraftPage{}, "bench": BenchPage{}, "benchsheet": BenchSheet{}, "survey": SurveyPage{}, "owner": OwnerPage{}, "chapter": ChapterPage{}, "printed": PrintedPage{}, "glossary": GlossaryPage{}, "from": FromPage{}, "documents": DocumentsPage{}, "methods": MethodsPage{}, "sheet": SheetPage{}, "proofs": ProofsPage{},
 	"records": RecordsPage{}, "record": RecordPage{}, "proving": ProvingPage{}, "tables": TablesPage{}, "compare": ComparePage{}, "register": RegisterPage{}, "design": DesignPage{}, "ready": ReadyPage{},
 }

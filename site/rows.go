@@ -189,29 +189,22 @@ func cells(rows [][]string) template.HTML {
 
 // railRows gives the contents beside a page out of lines that are made already.
 func railRows(items []RailItem) template.HTML {
-	size := 0
-	for _, item := range items {
-		size += len(item.Line) + 16
-		for _, kid := range item.Kids {
-			size += len(kid) + 16
-		}
-	}
-	m := make(markup, 0, size)
+	m := make(markup, 0, 4<<10)
+	m.rail(items)
+	return template.HTML(m) //nolint:gosec // its lines are made by a template
+}
+
+func (m *markup) rail(items []RailItem) {
 	for _, item := range items {
 		m.raw("<li>")
 		m.html(item.Line)
 		if len(item.Kids) > 0 {
-			m.raw("\n<ol>")
-			for _, kid := range item.Kids {
-				m.raw("\n<li>")
-				m.html(kid)
-				m.raw("</li>")
-			}
-			m.raw("\n</ol>\n")
+			m.raw("\n<ol>\n")
+			m.rail(item.Kids)
+			m.raw("</ol>\n")
 		}
 		m.raw("</li>\n")
 	}
-	return template.HTML(m) //nolint:gosec // its lines are made by a template
 }
 
 // place writes a way to a record line, as the part of the same name does.

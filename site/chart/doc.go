@@ -26,6 +26,9 @@
 //	chart.Centres(result, boat)                items, light, loaded and weighed centres along the boat
 //	chart.Weighing(weighing)                   points, readings and the resulting centre
 //	chart.Sensitivity(result)                  what moves the mass and the centre most
+//	chart.Unrolled(id, title, faces)           panels and members on the skin laid flat, shaded by their room
+//	chart.FrameSection(cut)                    the half section at a frame with its sizes
+//	chart.RingModel(m) GrillageModel(m)        a ring or a bottom as beams, with its moments
 //	chart.Section(key, name, sound, softened)  a stiffener on its plating, with neutral axis and softened strips
 //	chart.FrameRing(key, name, ring, result)   the ring of a frame with its bending moments
 //	chart.BodyPlan(lines)                      the sections, aft to the left and forward to the right
@@ -63,6 +66,9 @@
 //	g-bottom g-side g-deck g-end plates of the hull in space
 //	g-seam g-heavy g-bad g-lacking  seams: of the shell, short, not shown
 //	g-sea g-person               water below its surface, figures of people
+//	g-m (g-m0 to g-m6)           panels by their room: short, little to much, not shown
+//	g-skin g-cutbar g-heavybar   plating and members cut across, a bar that bends much
+//	g-d g-d-name                 a fourth line of a series, its name
 //	g-key g-hit                  name of a row that is a link, the field that takes the click
 //
 // # Inside

@@ -122,7 +122,7 @@ func (p *plot) piece(s *sheet, c canvas, l Line, points []point) {
 }
 
 func lineClass(c Class) Class {
-	if c == LineB || c == LineC {
+	if c == LineB || c == LineC || c == LineD {
 		return c
 	}
 	return LineA

@@ -45,6 +45,7 @@ const (
 	LineA   Class = "g-a"    // full line
 	LineB   Class = "g-b"    // dashed
 	LineC   Class = "g-c"    // dotted
+	LineD   Class = "g-d"    // dashed and dotted
 	MeanA   Class = "g-pa"   // filled disc
 	MeanB   Class = "g-pb"   // filled square
 	MeanC   Class = "g-pc"   // filled triangle
@@ -57,7 +58,7 @@ const (
 type Line struct {
 	Name  string // stands at its end
 	X, Y  []float64
-	Class Class // LineA, LineB or LineC
+	Class Class // LineA, LineB, LineC or LineD
 	Right bool  // on the right axis
 	Area  bool  // shaded down to nought, or to the foot of an axis that does not reach it
 }

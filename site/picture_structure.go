@@ -1,0 +1,241 @@
+package site
+
+import (
+	"slices"
+
+	"hullfile/engine/finding"
+	"hullfile/engine/grid"
+	"hullfile/engine/scantling"
+	"hullfile/engine/unit"
+	"hullfile/site/chart"
+)
+
+// judgements find panels and members of the grid by the records that judge them.
+type judgements struct {
+	panels  map[string]*scantling.Panel
+	members map[string]*scantling.Member
+	both    bool // port is judged by records of its own somewhere
+}
+
+func (b *book) judgements() *judgements {
+	if b.judged != nil {
+		return b.judged
+	}
+	r := &b.dossier.Structure
+	j := &judgements{make(map[string]*scantling.Panel, len(r.Panels)), make(map[string]*scantling.Member, len(r.Members)), b.portDiffers()}
+	for i := range r.Panels {
+		j.panels[r.Panels[i].Record.ID] = &r.Panels[i]
+	}
+	for i := range r.Members {
+		j.members[r.Members[i].Record.ID] = &r.Members[i]
+	}
+	b.judged = j
+	return j
+}
+
+// unrolling says which part of the grid a picture shows.
+type unrolling struct {
+	zone   string // of the records; empty for all
+	only   bool   // the panels and members that are named, the other panels as outlines
+	panels map[string]bool
+	bars   map[string]bool
+	names  func(p *grid.Patch) string
+}
+
+// faces lays out what a picture shows, starboard alone where port is judged by the same records.
+func (l *leaf) faces(u unrolling) []chart.Unfolded {
+	g, j := &l.dossier.Grid, l.judgements()
+	both := l.bothSides()
+	var out []chart.Unfolded
+	at := map[string]int{}
+	face := func(on string, zone string) *chart.Unfolded {
+		i, known := at[on]
+		if !known {
+			i = len(out)
+			at[on] = i
+			out = append(out, chart.Unfolded{Name: on, Along: zone != "transom" && zone != "bulkhead"})
+			if out[i].Along {
+				out[i].Frames = l.frameMarks()
+			}
+		}
+		return &out[i]
+	}
+	for i := range g.Patches {
+		p := &g.Patches[i]
+		judged := j.panels[p.Panel]
+		if judged == nil || (p.Port && !both) || (u.zone != "" && judged.Record.Zone.V != u.zone) {
+			continue
+		}
+		f := face(u.names(p), p.Zone)
+		f.Tiles = append(f.Tiles, l.tile(p, judged, u.only && !u.panels[p.Panel], !both && f.Along, !both && !f.Along))
+	}
+	for i := range g.Lines {
+		b := &g.Lines[i]
+		judged := j.members[b.Member]
+		if judged == nil || (b.Port && !both) || (u.zone != "" && judged.Record.Zone.V != u.zone) {
+			continue
+		}
+		if u.only && !u.bars[b.Member] {
+			continue
+		}
+		f := face(u.names(&grid.Patch{Zone: b.Zone, On: b.On}), b.Zone)
+		f.Bars = append(f.Bars, chart.Bar{Flat: starboardOf(b.Flat, !both && f.Along, !both && !f.Along), Standing: judged.Standing, Margin: judged.Margin, Primary: judged.Scope == "primary", Named: u.only})
+	}
+	return out
+}
+
+func (l *leaf) tile(p *grid.Patch, judged *scantling.Panel, plain, girth, across bool) chart.Tile {
+	t := chart.Tile{Name: p.Panel, Flat: starboardOf(p.Flat, girth, across), Standing: judged.Standing, Margin: judged.Margin, Fitted: written(float64(judged.Fitted), "mm"),
+		Plain: plain}
+	if plain {
+		return t
+	}
+	t.Href = l.subject("panel " + p.Panel).Href
+	if judged.Standing != finding.NotShown {
+		t.Needed = unit.Text(judged.Needed, 2)
+	}
+	return t
+}
+
+// starboardOf cuts what lies across the centre line back to it: by its girth on a face along the boat, by its y on one
+// across.
+func starboardOf(flat [][2]float64, girth, across bool) [][2]float64 {
+	out := slices.Clone(flat)
+	for i := range out {
+		if girth {
+			out[i][1] = max(out[i][1], 0)
+		}
+		if across {
+			out[i][0] = max(out[i][0], 0)
+		}
+	}
+	return out
+}
+
+// bothSides reports whether port must be drawn too.
+func (b *book) bothSides() bool { return b.judgements().both }
+
+// portDiffers reports whether a panel or member to port is judged by a record that judges nothing to starboard.
+func (b *book) portDiffers() bool {
+	g := &b.dossier.Grid
+	seen := map[string]bool{}
+	for i := range g.Patches {
+		if p := &g.Patches[i]; !p.Port {
+			seen["p"+p.Panel] = true
+		}
+	}
+	for i := range g.Lines {
+		if p := &g.Lines[i]; !p.Port {
+			seen["m"+p.Member] = true
+		}
+	}
+	for i := range g.Patches {
+		if p := &g.Patches[i]; p.Port && !seen["p"+p.Panel] {
+			return true
+		}
+	}
+	for i := range g.Lines {
+		if p := &g.Lines[i]; p.Port && !seen["m"+p.Member] {
+			return true
+		}
+	}
+	return false
+}
+
+func (l *leaf) frameMarks() []chart.FrameMark {
+	var out []chart.FrameMark
+	for i := range l.hull.Frames {
+		if f := &l.hull.Frames[i]; f.X.Set {
+			out = append(out, chart.FrameMark{Name: f.ID, X: float64(f.X.V)})
+		}
+	}
+	return out
+}
+
+// side says which sides a picture shows.
+func (l *leaf) sideWords() string {
+	if l.bothSides() {
+		return "both sides"
+	}
+	return "starboard; port is the same"
+}
+
+// wholePictures show the boat unrolled: shell, decks, and what stands across.
+func (l *leaf) wholePictures() []Drawing {
+	all := l.faces(unrolling{names: func(p *grid.Patch) string {
+		switch p.Zone {
+		case "bottom", "chine flat", "side":
+			return "bottom and side"
+		}
+		return p.On
+	}})
+	groups := []struct {
+		id, title string
+		has       func(f *chart.Unfolded) bool
+	}{
+		{"shell", "Bottom and side unrolled", func(f *chart.Unfolded) bool { return f.Name == "bottom and side" }},
+		{"decks", "Decks and soles", func(f *chart.Unfolded) bool { return f.Along && f.Name != "bottom and side" }},
+		{"across", "Transom and bulkheads", func(f *chart.Unfolded) bool { return !f.Along }},
+	}
+	var out []Drawing
+	for _, g := range groups {
+		var faces []chart.Unfolded
+		for i := range all {
+			if g.has(&all[i]) {
+				faces = append(faces, all[i])
+			}
+		}
+		if len(faces) > 0 {
+			out = append(out, drawing(g.title+", "+l.sideWords(), chart.Unrolled(g.id, g.title, faces)))
+		}
+	}
+	return out
+}
+
+// zonePicture shows one zone.
+func (l *leaf) zonePicture(zone string) Drawing {
+	faces := l.faces(unrolling{zone: zone, names: func(p *grid.Patch) string { return p.On }})
+	if len(faces) == 0 {
+		return Drawing{}
+	}
+	return withoutTable(drawing(capital(zone)+" unrolled, "+l.sideWords(), chart.Unrolled(zone, capital(zone)+" unrolled", faces)))
+}
+
+// familyPicture shows where a family lies.
+func (l *leaf) familyPicture(f *family) Drawing {
+	r := &l.dossier.Structure
+	u := unrolling{zone: f.zone, only: true, panels: map[string]bool{}, bars: map[string]bool{}, names: func(p *grid.Patch) string { return p.On }}
+	for _, i := range f.panels {
+		u.panels[r.Panels[i].Record.ID] = true
+	}
+	for _, i := range f.members {
+		u.bars[r.Members[i].Record.ID] = true
+	}
+	all := l.faces(u)
+	var faces []chart.Unfolded
+	for i := range all {
+		if showsAny(&all[i]) {
+			faces = append(faces, all[i])
+		}
+	}
+	if len(faces) == 0 {
+		return Drawing{}
+	}
+	return withoutTable(drawing("Where they lie, "+l.sideWords(), chart.Unrolled("where", f.title, faces)))
+}
+
+func showsAny(f *chart.Unfolded) bool {
+	return len(f.Bars) > 0 || slices.ContainsFunc(f.Tiles, func(t chart.Tile) bool { return !t.Plain })
+}
+
+// withoutTable leaves the figures of a picture to the tables of its page.
+func withoutTable(d Drawing) Drawing {
+	d.Head, d.Rows = nil, nil
+	return d
+}
+
+// sectionPicture draws a member's section on its plating.
+func (l *leaf) sectionPicture(m *scantling.Member) Drawing {
+	name := m.Record.Section.V
+	return drawing("Section of "+name+" on its plating", chart.Section(m.Record.ID, name, m.Bar, nil))
+}

@@ -23,6 +23,7 @@ type builder struct {
 	sections   map[string]*record.Section
 	out        *Result
 	bare       map[string]*bareness
+	standing   map[*record.Support]bool // pillars that hold a beam
 	saidEnds   map[*record.Stringer]bool
 	passing    []string
 	zones      []string // of bare, in the order in which they came up
@@ -43,7 +44,7 @@ func Derive(h *record.Hull, l *lines.Hull) Result {
 	}
 	out.Derived = true
 	b := &builder{rec: h, skin: newSkin(l), out: &out, sections: map[string]*record.Section{}, bare: map[string]*bareness{}, twice: map[[2]*record.Plating]bool{},
-		saidEnds: map[*record.Stringer]bool{}}
+		saidEnds: map[*record.Stringer]bool{}, standing: map[*record.Support]bool{}}
 	b.lay()
 	return out
 }

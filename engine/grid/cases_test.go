@@ -102,6 +102,25 @@ func TestDeckAndSole(t *testing.T) {
 	}
 }
 
+// TestPillars: one under the middle of a deck beam halves its span; one under no beam is told.
+func TestPillars(t *testing.T) {
+	h := box6()
+	h.Frames[3].Deck = w("FB")
+	h.Platings = append(h.Platings, record.Plating{Entry: named("main", 46), Zone: w("deck"), Thickness: w(unit.MM(4)), Alloy: w("5083-H116")})
+	h.Supports = []record.Support{{Entry: named("P1", 57), Under: w("deck"), Kind: w("pillar"), X: w(unit.M(4.05)), Y: w(unit.M(0)), Section: w("FB")}}
+	r := derive(h)
+	m := member(t, &r, "deck beam 4 main")
+	near1(t, "half of 2 m", float64(m.Span.V), 1000, 1e-9)
+	if m.Count.V != 2 || found(&r, "pillar-nowhere") != nil {
+		t.Errorf("%+v, %v", m, r.Findings)
+	}
+	h.Supports[0].X = w(unit.M(4.5))
+	r = derive(h)
+	if f := found(&r, "pillar-nowhere"); f == nil || float64(member(t, &r, "deck beam 4 main").Span.V) != 2000 {
+		t.Errorf("%v", r.Findings)
+	}
+}
+
 // TestBulkhead: upright stiffeners at 0.4 m cut it into fields; the head is that of water up to its top.
 func TestBulkhead(t *testing.T) {
 	h := box6()

@@ -14,6 +14,7 @@ func (b *builder) doubts() {
 		b.ranOut(f)
 		b.oneSided(f)
 	}
+	b.pillars()
 	b.bareZones()
 	b.framesUnnamed()
 	b.runsUnnamed()

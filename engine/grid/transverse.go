@@ -92,7 +92,7 @@ func (b *builder) limb(f *record.Frame, on *field, l limb) {
 	x := float64(f.X.V)
 	b.breaks(f, on, &l)
 	ends := slices.Concat([]float64{l.from}, l.breaks, []float64{l.to})
-	across := on.central && l.from < near && !b.middleHeld(on, x)
+	across := on.central && l.from < near && !b.middleHeld(on, x) && !slices.ContainsFunc(b.pillarsUnder(f, on), func(y float64) bool { return y < near })
 	for i := 1; i < len(ends); i++ {
 		b.limbPiece(f, on, l, ends[i-1], ends[i], i, len(ends) == 2, across && i == 1)
 	}
@@ -107,6 +107,11 @@ func (b *builder) breaks(f *record.Frame, on *field, l *limb) {
 		holds := r.hard() || r.kind == "support"
 		if holds && r.covers(x, x) && r.side != "port" && r.side != "starboard" && g > l.from+near && g < l.to-near {
 			l.breaks = append(l.breaks, g)
+		}
+	}
+	for _, y := range b.pillarsUnder(f, on) {
+		if y > l.from+near && y < l.to-near {
+			l.breaks = append(l.breaks, y)
 		}
 	}
 	slices.Sort(l.breaks)

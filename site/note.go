@@ -15,6 +15,8 @@ import (
 	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/text"
 	"github.com/yuin/goldmark/util"
+
+	"hullfile/engine/handbook"
 )
 
 // Note is a text of the yard's own, or of ours, on a page.
@@ -166,4 +168,17 @@ func (l *leaf) notesFor(page string) ([]Note, error) {
 		out = append(out, Note{Title: n.Title.V, Text: text, Place: l.place(n.At)})
 	}
 	return out, nil
+}
+
+// filled renders Markdown and puts values where their runes stand. Values are escaped here and never read as Markdown.
+func filled(part *handbook.Part, values map[string]Figure) (template.HTML, error) {
+	text, err := prose(part.Markdown, 2, nil)
+	if err != nil {
+		return "", err
+	}
+	var swap []string
+	for i, name := range part.Names {
+		swap = append(swap, string(handbook.First+rune(i)), valueMarkup(values[name]))
+	}
+	return template.HTML(strings.NewReplacer(swap...).Replace(string(text))), nil //nolint:gosec // goldmark's output and escaped values
 }

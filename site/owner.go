@@ -65,19 +65,6 @@ func (l *leaf) chapterPage(c *handbook.Chapter) (ChapterPage, error) {
 	return p, nil
 }
 
-// filled renders Markdown and puts values where their runes stand. Values are escaped here and never read as Markdown.
-func filled(part *handbook.Part, values map[string]Figure) (template.HTML, error) {
-	text, err := prose(part.Markdown, 2, nil)
-	if err != nil {
-		return "", err
-	}
-	var swap []string
-	for i, name := range part.Names {
-		swap = append(swap, string(handbook.First+rune(i)), valueMarkup(values[name]))
-	}
-	return template.HTML(strings.NewReplacer(swap...).Replace(string(text))), nil //nolint:gosec // goldmark's output and escaped values
-}
-
 // valueMarkup is a value in a sentence, or that it is not shown.
 func valueMarkup(f Figure) string {
 	if f.Text != "" {

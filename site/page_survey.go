@@ -87,7 +87,7 @@ func (l *leaf) surveyPage() (SurveyPage, error) {
 	r := &l.dossier.Survey
 	skin := chart.NewSkin(l.dossier.Lines)
 	p := SurveyPage{
-		Number: l.hull.Number, Design: l.hull.Design.V, Skin: template.HTML(skin.Markup), //nolint:gosec // our own renderer, which escapes
+		Number: l.hull.Number, Design: l.hull.Design.V, Skin: skinPicture(skin),
 		Blank: Link{Text: surveyBlank, Href: l.to(surveyBlank, "")}, Columns: surveyColumns, Findings: l.findingsHere(""), Caution: l.press.notes["survey"],
 	}
 	for _, rule := range survey.Rules() {
@@ -163,7 +163,7 @@ func (l *leaf) surveyItem(i *survey.Item, no int, skin chart.Skin) SurveyItem {
 	if words == "" {
 		words = spoken(i.Subject)
 	}
-	out.Picture = template.HTML(skin.Spot(l.surveyMark(&i.Spot), "On the unrolled hull: "+words)) //nolint:gosec // our own renderer, which escapes
+	out.Picture = spotPicture(skin, l.surveyMark(&i.Spot), "On the unrolled hull: "+words)
 	for n := range i.Readings {
 		out.Read = append(out.Read, l.surveyRead(&i.Readings[n]))
 	}

@@ -80,3 +80,11 @@ func (l *leaf) formPictures() (masses, centres Drawing) {
 	return drawing("Displacement and surfaces over draught", chart.FormMass(l.dossier.Lines)),
 		drawing("Centres and metacentre over draught", chart.FormCentres(l.dossier.Lines))
 }
+
+// skinPicture is the outline of the unrolled hull that the small pictures of a page use.
+func skinPicture(k chart.Skin) template.HTML { return template.HTML(k.Markup) } //nolint:gosec // our own renderer, which escapes
+
+// spotPicture is a small picture of a place on that outline.
+func spotPicture(k chart.Skin, at chart.Pin, words string) template.HTML {
+	return template.HTML(k.Spot(at, words)) //nolint:gosec // our own renderer, which escapes
+}

@@ -27,6 +27,7 @@ var readers = []struct{ what, dir, fuzz string }{
 	{"first bytes of documents", "engine/document", "FuzzKind"},
 	{"names of documents", "engine/document", "FuzzRefuse"},
 	{"notes in Markdown", "site", "FuzzProse"},
+	{"pages joined for paper", "site", "FuzzJoined"},
 	{"record files as pages", "site", "FuzzRecordLines"},
 	{"words in a style sheet", "site", "FuzzStyleString"},
 	{"values in rows", "site", "FuzzRows"},

@@ -85,7 +85,7 @@ type LabelRow struct {
 	Reckoned Figure
 	Source   string
 	Basis    Basis
-	Missing  string // record key that would give it
+	Missing  *Lack // record key that would give it; nil where nothing is missing
 }
 
 // LoadingWorking is the working of one scope of a sheet.
@@ -191,7 +191,7 @@ func (l *leaf) labelPart(label capacity.Label, at int) LabelPart {
 			Source: f.Source, Basis: basis(f.Basis),
 		}
 		if f.Text() == "" {
-			row.Missing = f.Missing
+			row.Missing = lackOf(f.Missing)
 		}
 		p.Fields = append(p.Fields, row)
 	}

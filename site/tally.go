@@ -153,7 +153,7 @@ type CheckRow struct {
 	Basis    Basis
 	Source   string
 	Places   []Link
-	Missing  []string
+	Missing  []Lack
 	Working  Link // where it is worked out, on the same page
 }
 
@@ -162,7 +162,7 @@ func (l *leaf) checkRows(checks []finding.Check) []CheckRow {
 	for _, c := range checks {
 		out = append(out, CheckRow{
 			Subject: l.about(c.Rule, c.Subject), Asks: c.Asks, Needed: c.Needed, Has: c.Has, Standing: standing(c.Standing), Says: Prose(closed(capital(c.Says))),
-			Basis: basis(c.Basis), Source: c.Source, Places: l.places(c.Places), Missing: c.Missing,
+			Basis: basis(c.Basis), Source: c.Source, Places: l.places(c.Places), Missing: missingKeys(c.Missing),
 		})
 	}
 	return out

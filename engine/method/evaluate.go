@@ -98,7 +98,7 @@ func (w *Working) takeInputs(given Given) error {
 			q, ok = given.Lookup(in.From)
 		}
 		if !ok {
-			shown.begin(Missing, in.Name+" is not given")
+			shown.begin(Missing, "not given")
 			shown.Lacks = []string{in.From}
 			continue
 		}

@@ -122,3 +122,38 @@ func (f *field) span() string {
 	}
 	return strings.Join(parts, ", ")
 }
+
+// Means says in a builder's words what a key of the records is, without what the words say by example: of "plate.seen_from",
+// of "panel.B3.thickness_mm" and of "weighing.W1.point.1.x_m". It is empty for a key that no record has.
+func Means(key string) string {
+	parts := strings.Split(key, ".")
+	for _, t := range []*table{hullTable, builderTable, stockTable, proceduresTable} {
+		if doc := t.means(parts); doc != "" {
+			return doc
+		}
+	}
+	return ""
+}
+
+func (t *table) means(parts []string) string {
+	f := t.byKey[parts[0]]
+	switch {
+	case f == nil:
+		return ""
+	case len(parts) == 1:
+		doc, _, _ := strings.Cut(f.doc, ";")
+		return strings.TrimSpace(doc)
+	case f.sub == nil:
+		return ""
+	}
+	below := parts[1:]
+	if f.kind == entries {
+		if doc := f.sub.means(below[min(1, len(below)-1):]); doc != "" {
+			return doc
+		}
+	}
+	if doc := f.sub.means(below); doc != "" || f.kind != entries || len(below) > 1 {
+		return doc
+	}
+	return f.doc // an entry by its key
+}

@@ -106,3 +106,29 @@ func TestReferenceIsWhole(t *testing.T) {
 		t.Errorf("thickness: %+v", got)
 	}
 }
+
+func TestMeans(t *testing.T) {
+	for key, want := range map[string]string{
+		"plate.max_load_kg":         "greatest",
+		"panel.B3.thickness_mm":     "plate thickness",
+		"panel.thickness_mm":        "plate thickness",
+		"weighing.W1.point.1.x_m":   "",
+		"joint.K1":                  "seam",
+		"person.ab.name":            "name",
+		"lot.6K0417.cast":           "cast number",
+		"procedure.P1.layers":       "run",
+		"title":                     "",
+		"no.such.key":               "no",
+		"panel.B3.no_such_mm":       "no",
+		"panel.B3.thickness_mm.too": "no",
+		"":                          "no",
+	} {
+		got := Means(key)
+		switch {
+		case want == "no" && got != "":
+			t.Errorf("%q means %q", key, got)
+		case want != "no" && (got == "" || !strings.Contains(strings.ToLower(got), want)):
+			t.Errorf("%q means %q, expected something about %q", key, got, want)
+		}
+	}
+}

@@ -149,6 +149,14 @@ func hostileJob(t testing.TB) Job {
 		p := &d.Documents.Documents[i]
 		p.Path, p.Out, p.SHA256 = paper, paper, ""
 	}
+	for i := range d.Requirements.Lists { // a reader names each list by its file, and an item knows its own list
+		of := &d.Requirements.Lists[i]
+		of.Record.Name += strconv.Itoa(i)
+		for k := range of.Items {
+			of.Items[k].List = of.Record
+			d.Requirements.Open[k] = &of.Items[k]
+		}
+	}
 	for i := range d.Logs.Logs {
 		log := &d.Logs.Logs[i]
 		log.Path, log.Out, log.SHA256 = paper, "logs/log-"+strconv.Itoa(i)+".csv", ""

@@ -1,6 +1,8 @@
 package site
 
 import (
+	"fmt"
+	"hash/crc32"
 	"html/template"
 	"strings"
 
@@ -73,8 +75,15 @@ func (l *leaf) listPage(of *requirement.List) ListPage {
 	return p
 }
 
-// itemAnchor is the anchor of an item on the page of its list.
-func itemAnchor(no string) string { return "item-" + (slugs{}).take(no) }
+// itemAnchor is the anchor of an item on the page of its list. A number that cannot stand in an anchor as it is written
+// gets its sum behind it, because two such numbers may look alike once their signs are taken away.
+func itemAnchor(no string) string {
+	name := slug(no)
+	if name != no {
+		name = fmt.Sprintf("%s-%08x", name, crc32.ChecksumIEEE([]byte(no)))
+	}
+	return "item-" + name
+}
 
 func (l *leaf) askedRow(it *requirement.Item) AskedRow {
 	rec := it.Record

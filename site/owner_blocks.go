@@ -33,7 +33,8 @@ type OwnerRow struct {
 // OwnerCell is one cell.
 type OwnerCell struct {
 	Figure
-	Num bool
+	Num  bool
+	Href string // of a paper that lies in the book
 }
 
 // newOwnerTable makes a table of heads such as "Power|kW|n": text, unit, and n for a column of numbers.
@@ -49,7 +50,7 @@ func newOwnerTable(caption string, heads ...string) *OwnerTable {
 func (t *OwnerTable) row(cells ...Figure) {
 	r := OwnerRow{}
 	for i, c := range cells {
-		r.Cells = append(r.Cells, OwnerCell{c, t.Head[i].Num})
+		r.Cells = append(r.Cells, OwnerCell{Figure: c, Num: t.Head[i].Num})
 	}
 	t.Rows = append(t.Rows, r)
 }
@@ -286,11 +287,13 @@ func (l *leaf) paperTable(system string) *OwnerTable {
 	for i := range l.dossier.Documents.Documents {
 		doc := &l.dossier.Documents.Documents[i]
 		if rec := doc.Record; rec.System.V == system {
-			copied := Figure{Text: "with the yard"}
+			copied, way := Figure{Text: "with the yard"}, ""
 			if rec.Owner.V && doc.Present {
-				copied = Figure{Text: ownerPaper(doc)}
+				copied, way = Figure{Text: "in this book"}, escapePath(ownerPaper(doc))
 			}
 			t.row(Figure{Text: rec.Title.V}, dash(rec.Number.V), has(rec.Date.Set, rec.Date.V.Long(), "–"), dash(rec.By.V), copied)
+			cells := t.Rows[len(t.Rows)-1].Cells
+			cells[len(cells)-1].Href = way
 		}
 	}
 	return t

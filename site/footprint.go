@@ -4,13 +4,11 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"errors"
-	"fmt"
-	"hash"
 	"io"
 	"io/fs"
 	"os"
-	"path"
 	"path/filepath"
+	"strconv"
 	"strings"
 )
 
@@ -29,37 +27,42 @@ func footprint(dir string) (string, error) {
 	if info, err := os.Lstat(dir); err != nil || !info.IsDir() {
 		return "", errors.Join(err, fs.ErrNotExist) // a link to a folder is none of ours
 	}
-	all := sha256.New()
-	if err := tread(all, dir, "."); err != nil {
+	text, err := tread(nil, dir, "")
+	if err != nil {
 		return "", err
 	}
-	return hex.EncodeToString(all.Sum(nil)), nil
+	return hashOf(text), nil
 }
 
-func tread(to hash.Hash, dir, below string) error {
-	entries, err := os.ReadDir(filepath.Join(dir, filepath.FromSlash(below)))
+// tread appends what stands for the files of a folder, in order of name. Every run does it for every file of the output,
+// so it is written out by hand.
+func tread(text []byte, dir, below string) ([]byte, error) {
+	entries, err := os.ReadDir(dir)
 	if err != nil {
-		return err
+		return nil, err
 	}
 	for _, e := range entries {
-		name := path.Join(below, e.Name())
+		name := below + e.Name()
 		if name == sealsName {
 			continue
 		}
+		text = strconv.AppendQuote(text, name)
 		if e.IsDir() {
-			fmt.Fprintf(to, "%q/", name)
-			if err := tread(to, dir, name); err != nil {
-				return err
+			text = append(text, '/')
+			if text, err = tread(text, filepath.Join(dir, e.Name()), name+"/"); err != nil {
+				return nil, err
 			}
 			continue
 		}
 		info, err := e.Info()
 		if err != nil {
-			return err
+			return nil, err
 		}
-		fmt.Fprintf(to, "%q %v %d %d", name, info.Mode().Type(), info.Size(), info.ModTime().UnixNano())
+		text = append(append(text, ' '), info.Mode().Type().String()...)
+		text = strconv.AppendInt(append(text, ' '), info.Size(), 10)
+		text = strconv.AppendInt(append(text, ' '), info.ModTime().UnixNano(), 10)
 	}
-	return nil
+	return text, nil
 }
 
 // verifies reports whether a folder holds exactly the files that its list of hashes names, each with its true hash, and

@@ -19,7 +19,7 @@ import (
 const sumsName = "SHA256SUMS"
 
 // savingPause is how long nothing must be saved before the records are read: editors write a file in several steps.
-const savingPause = 80 * time.Millisecond
+const savingPause = 40 * time.Millisecond
 
 // previewing is a preview that is open: the yard, the folder its pages are made in, and the server that shows them.
 type previewing struct {

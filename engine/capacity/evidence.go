@@ -88,7 +88,7 @@ func (a *assessor) american183() {
 	}
 	plate := a.hull.Plate.Power
 	if most, ok := a.Power.Value("p_max"); ok && plate.Set {
-		c := ask("plate-power-us", "the plate permits no more power than the rule of the United States", cite(a.Power.Sheet, "183.53"), rests(a.Power, "p_max"), plate.At)
+		c := ask("plate-power-us", "the plate permits no more power than the rule of the United States", a.Power.Sheet.Cite("183.53"), rests(a.Power, "p_max"), plate.At)
 		c.Needed, c.Has, c.Standing = unit.Text(most, 1)+" kW", unit.Text(plate.V, 1)+" kW", finding.Met
 		c.Says = fmt.Sprintf("the plate permits %s, the rule %s", c.Has, c.Needed)
 		if float64(plate.V) > settled(most)+0.05 {
@@ -98,7 +98,7 @@ func (a *assessor) american183() {
 	}
 	whole := a.hull.Plate.WithEngine
 	if most, ok := a.Loading.Value("m_W"); ok && whole.Set && a.hull.Capacity.Drive.V == "outboard" {
-		c := ask("plate-load-us", "the load on the label, outboards in, is not above the weight capacity", cite(a.Loading.Sheet, "183.35"), rests(a.Loading, "m_W"), whole.At)
+		c := ask("plate-load-us", "the load on the label, outboards in, is not above the weight capacity", a.Loading.Sheet.Cite("183.35"), rests(a.Loading, "m_W"), whole.At)
 		c.Needed, c.Has, c.Standing = unit.Text(most, 0)+" kg", unit.Text(whole.V, 0)+" kg", finding.Met
 		c.Says = fmt.Sprintf("the label permits %s with the outboards, the rule %s", c.Has, c.Needed)
 		if float64(whole.V) > settled(most)+slack {
@@ -114,7 +114,7 @@ func (a *assessor) floats() {
 	if !a.American.Binds || a.Flotation == nil {
 		return
 	}
-	c := ask("flotation-us", "the foam fitted is as much as the Coast Guard's handbook reckons", cite(a.Flotation.Sheet, "handbook, flotation"), rests(a.Flotation, "V"), a.Foam.Places...)
+	c := ask("flotation-us", "the foam fitted is as much as the Coast Guard's handbook reckons", a.Flotation.Sheet.Cite("handbook, flotation"), rests(a.Flotation, "V"), a.Foam.Places...)
 	needed, ok := a.Flotation.Value("V")
 	s, _ := a.Flotation.Get("V")
 	switch {

@@ -46,7 +46,7 @@ func (a *assessor) byMass() Limit {
 // take reads load and persons out of a working. What has no figure says why.
 func (l *Limit) take(w *method.Working, load, persons string) {
 	if s, ok := w.Get(load); ok {
-		l.Source, l.Basis = cite(w.Sheet, s.Clause), s.Rests
+		l.Source, l.Basis = w.Sheet.Cite(s.Clause), s.Rests
 		l.Why, l.Missing = s.Why, s.Lacks
 	}
 	if v, ok := w.Value(load); ok {
@@ -132,13 +132,4 @@ func (a *assessor) french() Limit {
 		l.Why = "for information: whether the order is in force was not looked at"
 	}
 	return l
-}
-
-// cite names work and edition of a sheet with a clause.
-func cite(s *method.Sheet, clause string) string {
-	text := s.Work
-	if clause != "" {
-		text += ", " + clause
-	}
-	return text
 }

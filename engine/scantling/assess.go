@@ -64,7 +64,7 @@ func Assess(in Input) Result {
 func assumedSheet(sheet *method.Sheet) finding.Assumption {
 	says := "the record names no method sheet for the structure; " + usual + " is taken"
 	if sheet != nil {
-		says = fmt.Sprintf("the record names no method sheet for the structure; %s (%s) is taken", usual, cite(sheet, ""))
+		says = fmt.Sprintf("the record names no method sheet for the structure; %s (%s) is taken", usual, sheet.Cite(""))
 	}
 	return finding.Assumption{Subject: "boat", Says: says, Settle: "write rules.structure", Basis: finding.Practice}
 }

@@ -17,7 +17,7 @@ func (p *judged) check() finding.Check {
 		Standing: p.Standing, Basis: p.Basis, Missing: p.missing, Places: p.places(),
 	}
 	if p.rule.sheet != nil {
-		c.Source = cite(p.rule.sheet, p.clause)
+		c.Source = p.rule.sheet.Cite(p.clause)
 	}
 	if p.Record.Thickness.Set {
 		c.Has = fittedText(p.Fitted) + " mm"

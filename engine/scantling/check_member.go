@@ -26,7 +26,7 @@ func (m *held) check() finding.Check {
 		c.Rule = ruleFrame
 	}
 	if m.rule.sheet != nil {
-		c.Source = cite(m.rule.sheet, m.clause)
+		c.Source = m.rule.sheet.Cite(m.clause)
 	}
 	if m.Standing == finding.NotShown {
 		c.Says = "what the member needs is not shown: " + m.Why

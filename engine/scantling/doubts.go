@@ -74,7 +74,7 @@ func (b *beyond) told() []finding.Finding {
 // doubtSheet says once how far the sheet itself can be relied on.
 func (j *judge) doubtSheet(r *rule) finding.Finding {
 	recalled, all := recalledSteps(r.sheet)
-	says := fmt.Sprintf("the structure is judged by %s, %s: %s", r.sheet.Title, cite(r.sheet, ""), r.sheet.Standing)
+	says := fmt.Sprintf("the structure is judged by %s, %s: %s", r.sheet.Title, r.sheet.Cite(""), r.sheet.Standing)
 	if recalled > 0 {
 		says += fmt.Sprintf("; %d of its %d formulas are recalled", recalled, all)
 	}

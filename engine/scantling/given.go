@@ -68,19 +68,3 @@ func written(f record.Field, known bool) (method.Quantity, bool) {
 	}
 	return method.Quantity{Number: f.Number, Word: f.Word, IsWord: f.IsWord, Unit: f.Unit, Place: f.At}, true
 }
-
-// cite names work and edition of a sheet, with a clause where there is one.
-func cite(s *method.Sheet, clause string) string {
-	text := s.Work
-	switch {
-	case s.Edition == "":
-	case s.Edition[0] >= '0' && s.Edition[0] <= '9':
-		text += ":" + s.Edition
-	default:
-		text += ", " + s.Edition
-	}
-	if clause != "" {
-		text += ", " + clause
-	}
-	return text
-}

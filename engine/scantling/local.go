@@ -176,7 +176,7 @@ func (l *local) weigh(w *method.Working) {
 func (l *local) check(rule string) finding.Check {
 	c := finding.Check{Rule: rule, Subject: l.subject, Asks: l.asks, Standing: l.Standing, Basis: l.Basis, Missing: l.lacks.missing, Places: l.rests}
 	if l.rule.sheet != nil {
-		c.Source = cite(l.rule.sheet, "")
+		c.Source = l.rule.sheet.Cite("")
 	}
 	if l.Standing == finding.NotShown {
 		c.Says, c.Settle = "what it must carry is not shown: "+l.Why, settleBy(l.lacks.missing)

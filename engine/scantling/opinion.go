@@ -76,7 +76,7 @@ func differs(one, other size, l law) Differs {
 		return Differs{}
 	}
 	d := Differs{Needed: one.needed / other.needed}
-	head := fmt.Sprintf("asks for %s %s, %s for %s", unit.Figures(one.needed, 3), l.sign, cite(other.rule.sheet, ""), unit.Figures(other.needed, 3))
+	head := fmt.Sprintf("asks for %s %s, %s for %s", unit.Figures(one.needed, 3), l.sign, other.rule.sheet.Cite(""), unit.Figures(other.needed, 3))
 	switch {
 	case !one.loaded && !other.loaded:
 		d.Says = head + "; both take their minimum"

@@ -100,7 +100,7 @@ func (r *rule) again() error {
 func (r *rule) public(governs bool) Rule {
 	out := Rule{Name: r.name, Cite: r.name, Sheet: r.sheet, Craft: r.craft, Governs: governs, Refuses: r.refuses}
 	if r.sheet != nil {
-		out.Cite = cite(r.sheet, "")
+		out.Cite = r.sheet.Cite("")
 		out.Recalled, out.Formulas = recalledSteps(r.sheet)
 	}
 	return out

@@ -109,8 +109,8 @@ func (j *judge) opinionOf(out *Result, z *Zone, rule int) (finding.Finding, bool
 		return finding.Finding{}, false
 	}
 	subject, o := worstOpinion(out, v, rule)
-	says := fmt.Sprintf("by %s, which does not govern, %d of %d panels and members of the %s are short; the worst is %s: %s of %s %s fitted, %s times",
-		out.Rules[rule].Cite, v.Short, z.Panels+z.Members, z.Name, subject, unit.Figures(o.Fitted, 3), unit.Figures(o.Needed, 3), o.Unit, marginText(o.Margin, false))
+	says := fmt.Sprintf("by %s, which does not govern, %d of %d panels and members of the %s are short; the worst is %s: %s",
+		out.Rules[rule].Cite, v.Short, z.Panels+z.Members, z.Name, subject, o.sizes())
 	if o.Differs.Says != "" {
 		says += ". It " + o.Differs.Says
 	}
@@ -119,6 +119,15 @@ func (j *judge) opinionOf(out *Result, z *Zone, rule int) (finding.Finding, bool
 	}
 	return finding.Finding{Kind: finding.Doubt, Rule: ruleOpinion, Subject: subject, Says: says,
 		Settle: "say why the governing sheet is enough here, or build to the second opinion", Places: placesOf(j.hull.Rules.Also.At)}, true
+}
+
+// sizes says what is fitted and what is needed; a slenderness must stay below its limit and has no unit.
+func (o *Opinion) sizes() string {
+	margin := marginText(o.Margin, false)
+	if o.What == "slenderness" {
+		return fmt.Sprintf("slenderness %s times its limit; margin %s", unit.Figures(o.Fitted, 3), margin)
+	}
+	return fmt.Sprintf("%s of %s %s fitted, %s times", unit.Figures(o.Fitted, 3), unit.Figures(o.Needed, 3), o.Unit, margin)
 }
 
 func worstOpinion(out *Result, v *ZoneView, rule int) (string, *Opinion) {

@@ -35,7 +35,7 @@ func (j *judge) ask(q question) finding.Standing {
 	c := finding.Check{Rule: q.rule, Subject: q.subject, Asks: q.asks, Standing: finding.NotShown, Basis: q.basis, Missing: q.missing, Settle: q.settle}
 	needed := math.NaN()
 	if ok {
-		c.Source, c.Basis = cite(q.working.Sheet, shown.Clause), finding.Softer(q.basis, shown.Rests)
+		c.Source, c.Basis = q.working.Sheet.Cite(shown.Clause), finding.Softer(q.basis, shown.Rests)
 		needed = shown.Value
 	}
 	c.Places = j.under(q)
@@ -128,17 +128,6 @@ func places(all ...finding.Place) []finding.Place {
 		if at.Known() && !slices.Contains(out, at) {
 			out = append(out, at)
 		}
-	}
-	return out
-}
-
-func cite(s *method.Sheet, clause string) string {
-	out := s.Work
-	if s.Edition != "" {
-		out += ", " + s.Edition
-	}
-	if clause != "" {
-		out += ", " + clause
 	}
 	return out
 }

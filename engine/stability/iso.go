@@ -44,13 +44,13 @@ func (j *judge) doubtSheet(s *method.Sheet) {
 			}
 		}
 	}
-	j.say(finding.Doubt, "stability-method", "boat", fmt.Sprintf("stability is judged by %s, %s: %s; %d of its %d formulas are recalled", s.Title, cite(s, ""), s.Standing, recalled, all),
+	j.say(finding.Doubt, "stability-method", "boat", fmt.Sprintf("stability is judged by %s, %s: %s; %d of its %d formulas are recalled", s.Title, s.Cite(""), s.Standing, recalled, all),
 		"hold the sheet against a bought copy and write its limits under [afloat], or put the yard's own sheet of the same name in methods/", j.hull.Afloat.Checks.At)
 }
 
 func (j *judge) unusable(sheet *method.Sheet, err error) {
 	j.out.Checks = append(j.out.Checks, finding.Check{Rule: "stability-method", Subject: "boat", Asks: "the method sheet can be used", Standing: finding.NotShown,
-		Says: err.Error(), Source: cite(sheet, ""), Settle: "correct the yard's own sheet " + sheet.Name, Places: places(j.lines.Stations[0].Place)})
+		Says: err.Error(), Source: sheet.Cite(""), Settle: "correct the yard's own sheet " + sheet.Name, Places: places(j.lines.Stations[0].Place)})
 }
 
 // conditionsFor is the loaded condition, and the minimum operating one where the loaded boat is heavier by more than the
@@ -67,7 +67,7 @@ func (j *judge) conditionsFor(craft *method.Working) []*Condition {
 		return append(out, light)
 	}
 	j.notApplying("minimum-operating", fmt.Sprintf("loaded over minimum operating mass is %s, not above %s, so the loaded condition alone is held", unit.Text(ratio, 2), unit.Text(limit, 2)),
-		cite(craft.Sheet, "worksheet 9"))
+		craft.Sheet.Cite("worksheet 9"))
 	return out
 }
 
@@ -122,12 +122,12 @@ func (j *judge) bow(craft *method.Working) {
 // closed says of a boat without a way in that nothing is asked, or that it is not shown because no opening is on record.
 func (j *judge) closed(craft *method.Working) {
 	if len(j.lines.Openings) > 0 {
-		j.notApplying("downflooding-height", "every opening on record closes watertight or weathertight", cite(craft.Sheet, ""))
+		j.notApplying("downflooding-height", "every opening on record closes watertight or weathertight", craft.Sheet.Cite(""))
 		return
 	}
 	j.out.Checks = append(j.out.Checks, finding.Check{Rule: "downflooding-height", Subject: "boat", Asks: "water stays out upright", Standing: finding.NotShown,
 		Says: "not shown: no opening is on record", Missing: []string{"opening"}, Settle: "write every hatch, vent and door as [opening.NAME], also those that close",
-		Source: cite(craft.Sheet, ""), Places: places(j.hull.Lines.Sides.At)})
+		Source: craft.Sheet.Cite(""), Places: places(j.hull.Lines.Sides.At)})
 }
 
 func (j *judge) openingPlace(id string) []finding.Place {

@@ -92,7 +92,7 @@ func (j *judge) needsCrew(q *question) {
 // heeledFreeboard holds what is left of the freeboard with the crew to one side, where the option asks for it.
 func (j *judge) heeledFreeboard(craft *method.Working, c *Condition, h Heeling) {
 	if !j.out.Option.wants(5, 6) {
-		j.notApplyingOnce("heeled-freeboard", "asked for in options 5 and 6 only", cite(craft.Sheet, ""))
+		j.notApplyingOnce("heeled-freeboard", "asked for in options 5 and 6 only", craft.Sheet.Cite(""))
 		return
 	}
 	q := question{rule: "heeled-freeboard", subject: j.subject(c), asks: c.Loading.Title + ": with the crew to one side water stays out by a margin", name: "least height of a way in, heeled",
@@ -109,7 +109,7 @@ func (j *judge) heeledFreeboard(craft *method.Working, c *Condition, h Heeling) 
 func (j *judge) angle(w *method.Working, c *Condition) {
 	s := c.worse()
 	if s.Flooding.Never {
-		j.notApplyingOnce("downflooding-angle", "no way in goes under at any heel", cite(w.Sheet, ""))
+		j.notApplyingOnce("downflooding-angle", "no way in goes under at any heel", w.Sheet.Cite(""))
 		return
 	}
 	q := question{rule: "downflooding-angle", subject: j.subject(c), asks: c.Loading.Title + ": water stays out up to the angle that is asked for",
@@ -123,7 +123,7 @@ func (j *judge) angle(w *method.Working, c *Condition) {
 func (j *judge) wind(w *method.Working, c *Condition) {
 	ratio, ok := w.Value("r_W")
 	if ok && ratio < 1 {
-		j.notApplying("wind-heel", c.Loading.Title+": windage over length times beam is "+unit.Text(ratio, 2)+", below 1.0, so nothing more is asked", cite(w.Sheet, "worksheet 7"))
+		j.notApplying("wind-heel", c.Loading.Title+": windage over length times beam is "+unit.Text(ratio, 2)+", below 1.0, so nothing more is asked", w.Sheet.Cite("worksheet 7"))
 		return
 	}
 	q := question{rule: "wind-heel", subject: j.subject(c), asks: c.Loading.Title + ": the heel under wind stays within its limit", name: "heel under wind",

@@ -26,7 +26,7 @@ func (j *judge) canadian() {
 		return
 	}
 	if l := j.length(); l < 6 || l > 12 {
-		j.notApplying(rule, "the hull is "+metre(l)+" m; the table is for 6 to 12 m", cite(sheet, ""))
+		j.notApplying(rule, "the hull is "+metre(l)+" m; the table is for 6 to 12 m", sheet.Cite(""))
 		return
 	}
 	w, err := sheet.Evaluate("craft", j.givenOf(), nil)
@@ -102,7 +102,7 @@ func (j *judge) crowding() {
 
 func (j *judge) crowdingDeck(w *method.Working, full *Condition, h Heeling) {
 	if j.decking() != "decked" {
-		j.notApplying("crowding-deck", "the height of the deck is asked for on decked boats", cite(w.Sheet, "11.4"))
+		j.notApplying("crowding-deck", "the height of the deck is asked for on decked boats", w.Sheet.Cite("11.4"))
 		return
 	}
 	q := question{rule: "crowding-deck", subject: j.subject(full), asks: full.Loading.Title + ": everybody to one side leaves the deck above the water", name: "least height of the deck edge, heeled",
@@ -142,7 +142,7 @@ func (j *judge) intact() {
 		}{{"A_30", c.Areas[0]}, {"A_40", c.Areas[1]}, {"A_34", c.Areas[2]}, {"GZ_30", beyond}, {"phi_m", s.GreatestA}, {"GM_0", c.Loading.GMFluid}} {
 			if shown, ok := w.Get(one.symbol); ok {
 				j.out.Information = append(j.out.Information, Information{Condition: c.Loading.ID, Name: shown.Name, Has: one.has, Asks: shown.Value, Unit: shown.Unit,
-					Reached: one.has >= shown.Value, Source: cite(sheet, shown.Clause)})
+					Reached: one.has >= shown.Value, Source: sheet.Cite(shown.Clause)})
 			}
 		}
 	}

@@ -54,7 +54,7 @@ func (l *leaf) panelPage(p *scantling.Panel) (PanelPage, error) {
 		Findings: l.findingsHere(""),
 	}
 	if p.Margin > 0 {
-		page.Needed, page.Margin = unit.Text(p.Needed, 2), times(p.Margin)
+		page.Needed, page.Margin = unit.Up(p.Needed, 2), times(p.Margin)
 	}
 	if s := l.dossier.Structure.Sheet; s != nil {
 		page.Sheet, page.Work = l.sheetLink(s), workOf(s)
@@ -67,7 +67,7 @@ func (l *leaf) panelPage(p *scantling.Panel) (PanelPage, error) {
 
 func askRow(a scantling.Ask, governs, step string) AskRow {
 	row := AskRow{
-		Name: a.Name, Step: Link{Text: method.Written(a.Symbol)}, Value: has(a.Shown, unit.Text(a.Value, 2), string(a.State)),
+		Name: a.Name, Step: Link{Text: method.Written(a.Symbol)}, Value: has(a.Shown, unit.Up(a.Value, 2), string(a.State)),
 		Governs: a.Symbol == governs,
 	}
 	if step != "" {

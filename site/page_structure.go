@@ -169,7 +169,7 @@ func (l *leaf) panelRow(p *scantling.Panel) PanelRow {
 		Link: l.subjectAs("panel "+rec.ID, rec.ID), Where: rec.Where.V, Count: p.Count,
 		Sides: written(float64(rec.Short.V), "mm") + " × " + written(float64(rec.Long.V), "mm"), Alloy: rec.Alloy.V,
 		Pressure: has(p.Pressure > 0, unit.Text(p.Pressure, 1), "not shown"),
-		Needed:   has(shown, unit.Text(p.Needed, 2), "not shown"), Fitted: written(float64(p.Fitted), "mm"),
+		Needed:   has(shown, unit.Up(p.Needed, 2), "not shown"), Fitted: written(float64(p.Fitted), "mm"),
 		Margin: has(p.Margin > 0, times(p.Margin), "not shown"), Governs: governing(p), Standing: standing(p.Standing), Why: p.Why, Place: l.place(rec.At), Others: besides(p.Opinions),
 	}
 	if p.Derived {

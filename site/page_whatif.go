@@ -40,6 +40,7 @@ type WhatIfZone struct {
 	Builds   []BuildRow
 	Lightest BuildRow // that meets and is lighter than as built
 	Lighter  bool
+	Lighten  string // by so many kilograms
 }
 
 // SpacingRow is the greatest spacing by one rule.
@@ -66,9 +67,12 @@ type BuildRow struct {
 func (l *leaf) whatIfPage() (WhatIfPage, error) {
 	p := WhatIfPage{Headrooms: l.headroomRows(), Findings: l.findingsOnPage()}
 	ids := slugs{}
-	for i := range l.dossier.Structure.WhatIfs {
-		q := &l.dossier.Structure.WhatIfs[i]
-		p.Zones = append(p.Zones, l.whatIfZone(q, ids.take(q.Zone)))
+	for _, zone := range l.zoneNames() {
+		for i := range l.dossier.Structure.WhatIfs {
+			if q := &l.dossier.Structure.WhatIfs[i]; q.Zone == zone {
+				p.Zones = append(p.Zones, l.whatIfZone(q, ids.take(q.Zone)))
+			}
+		}
 	}
 	return p, nil
 }
@@ -117,7 +121,7 @@ func (l *leaf) whatIfZone(q *scantling.WhatIf, id string) WhatIfZone {
 		b := buildRow(&q.Builds[i], i == 0)
 		z.Builds = append(z.Builds, b)
 		if i > 0 && b.Meets && !z.Lighter && q.Builds[i].Saved > 0 {
-			z.Lightest, z.Lighter = b, true
+			z.Lightest, z.Lighter, z.Lighten = b, true, mass(float64(q.Builds[i].Saved))
 		}
 	}
 	return z
@@ -151,6 +155,7 @@ func (l *leaf) whatIfPicture(q *scantling.WhatIf, id string) Drawing {
 		Note:  "The ring is the panel as built: its short side and the plate fitted. A rule is met where its line passes below the ring.",
 		Marks: []chart.Mark{{X: float64(q.Spacing), Y: float64(q.Fitted), Text: "fitted " + written(float64(q.Fitted), "mm") + " mm"}},
 		Table: [][]string{{"Short side, mm"}}}
+	spec.Dots = []chart.Dots{{Name: "as built", X: []float64{float64(q.Spacing)}, Y: []float64{float64(q.Fitted)}, Class: chart.OneWay}}
 	classes := []chart.Class{chart.LineA, chart.LineB, chart.LineC, chart.LineD}
 	rules := l.dossier.Structure.Rules
 	for _, c := range q.Curves {
@@ -183,7 +188,7 @@ func curveTable(q *scantling.WhatIf, rules []scantling.Rule) [][]string {
 			}
 			text := "–"
 			if p.Shown {
-				text = unit.Text(p.Needed, 2)
+				text = unit.Up(p.Needed, 2)
 			}
 			out[i] = append(out[i], text)
 		}

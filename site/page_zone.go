@@ -122,7 +122,7 @@ func (l *leaf) zoneSays(z *scantling.Zone) ZoneSays {
 
 func (l *leaf) panelPiece(p *scantling.Panel) PieceBrief {
 	return PieceBrief{Link: l.subjectAs("panel "+p.Record.ID, "panel "+p.Record.ID), Margin: roomText(p.Standing, p.Margin),
-		Says: written(float64(p.Fitted), "mm") + " mm fitted, " + unit.Text(p.Needed, 2) + " mm needed"}
+		Says: written(float64(p.Fitted), "mm") + " mm fitted, " + unit.Up(p.Needed, 2) + " mm needed"}
 }
 
 func (l *leaf) memberPiece(m *scantling.Member) PieceBrief {

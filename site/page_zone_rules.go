@@ -73,7 +73,7 @@ func (l *leaf) panelRule(p *scantling.Panel, z *scantling.Zone) RuleRow {
 	shown := p.Standing != finding.NotShown
 	row.Pressure, row.Stress = has(p.Pressure > 0, unit.Text(p.Pressure, 1), "a minimum"), Figure{Why: "in the working"}
 	row.Asked, row.Unit = governing(p), "mm"
-	row.Needed, row.Fitted = has(shown, unit.Text(p.Needed, 2), "not shown"), Figure{Text: written(float64(p.Fitted), "mm")}
+	row.Needed, row.Fitted = has(shown, unit.Up(p.Needed, 2), "not shown"), Figure{Text: written(float64(p.Fitted), "mm")}
 	row.Margin, row.Standing, row.Basis = has(p.Margin > 0, roomText(p.Standing, p.Margin), "not shown"), standing(p.Standing), basis(p.Basis)
 	return row
 }

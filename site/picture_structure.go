@@ -14,7 +14,7 @@ import (
 type judgements struct {
 	panels  map[string]*scantling.Panel
 	members map[string]*scantling.Member
-	both    bool // port is judged by records of its own somewhere
+	both    map[string]bool // faces on which port is judged otherwise
 }
 
 func (b *book) judgements() *judgements {
@@ -45,7 +45,10 @@ type unrolling struct {
 // faces lays out what a picture shows, starboard alone where port is judged by the same records.
 func (l *leaf) faces(u unrolling) []chart.Unfolded {
 	g, j := &l.dossier.Grid, l.judgements()
-	both := l.bothSides()
+	both := map[string]bool{} // by the name of the face
+	for i := range g.Patches {
+		both[u.names(&g.Patches[i])] = both[u.names(&g.Patches[i])] || l.bothSides(g.Patches[i].On)
+	}
 	var out []chart.Unfolded
 	at := map[string]int{}
 	face := func(on string, zone string) *chart.Unfolded {
@@ -53,7 +56,7 @@ func (l *leaf) faces(u unrolling) []chart.Unfolded {
 		if !known {
 			i = len(out)
 			at[on] = i
-			out = append(out, chart.Unfolded{Name: on, Along: zone != "transom" && zone != "bulkhead"})
+			out = append(out, chart.Unfolded{Name: on, Along: zone != "transom" && zone != "bulkhead", Both: both[on]})
 			if out[i].Along {
 				out[i].Frames = l.frameMarks()
 			}
@@ -63,23 +66,24 @@ func (l *leaf) faces(u unrolling) []chart.Unfolded {
 	for i := range g.Patches {
 		p := &g.Patches[i]
 		judged := j.panels[p.Panel]
-		if judged == nil || (p.Port && !both) || (u.zone != "" && judged.Record.Zone.V != u.zone) {
+		if judged == nil || (p.Port && !both[u.names(p)]) || (u.zone != "" && judged.Record.Zone.V != u.zone) {
 			continue
 		}
 		f := face(u.names(p), p.Zone)
-		f.Tiles = append(f.Tiles, l.tile(p, judged, u.only && !u.panels[p.Panel], !both && f.Along, !both && !f.Along))
+		f.Tiles = append(f.Tiles, l.tile(p, judged, u.only && !u.panels[p.Panel], !f.Both && f.Along, !f.Both && !f.Along))
 	}
 	for i := range g.Lines {
 		b := &g.Lines[i]
 		judged := j.members[b.Member]
-		if judged == nil || (b.Port && !both) || (u.zone != "" && judged.Record.Zone.V != u.zone) {
+		name := u.names(&grid.Patch{Zone: b.Zone, On: b.On})
+		if judged == nil || (b.Port && !both[name]) || (u.zone != "" && judged.Record.Zone.V != u.zone) {
 			continue
 		}
 		if u.only && !u.bars[b.Member] {
 			continue
 		}
-		f := face(u.names(&grid.Patch{Zone: b.Zone, On: b.On}), b.Zone)
-		f.Bars = append(f.Bars, chart.Bar{Flat: starboardOf(b.Flat, !both && f.Along, !both && !f.Along), Standing: judged.Standing, Margin: judged.Margin, Primary: judged.Scope == "primary", Named: u.only})
+		f := face(name, b.Zone)
+		f.Bars = append(f.Bars, chart.Bar{Flat: starboardOf(b.Flat, !f.Both && f.Along, !f.Both && !f.Along), Standing: judged.Standing, Margin: judged.Margin, Primary: judged.Scope == "primary", Named: u.only})
 	}
 	return out
 }
@@ -92,7 +96,7 @@ func (l *leaf) tile(p *grid.Patch, judged *scantling.Panel, plain, girth, across
 	}
 	t.Href = l.subject("panel " + p.Panel).Href
 	if judged.Standing != finding.NotShown {
-		t.Needed = unit.Text(judged.Needed, 2)
+		t.Needed = unit.Up(judged.Needed, 2)
 	}
 	return t
 }
@@ -112,34 +116,36 @@ func starboardOf(flat [][2]float64, girth, across bool) [][2]float64 {
 	return out
 }
 
-// bothSides reports whether port must be drawn too.
-func (b *book) bothSides() bool { return b.judgements().both }
+// bothSides reports whether port must be drawn too on a face of the boat.
+func (b *book) bothSides(on string) bool { return b.judgements().both[on] }
 
-// portDiffers reports whether a panel or member to port is judged by a record that judges nothing to starboard.
-func (b *book) portDiffers() bool {
+// portDiffers gives the faces on which a panel or member to port is not judged by the record that judges its fellow to
+// starboard.
+func (b *book) portDiffers() map[string]bool {
 	g := &b.dossier.Grid
-	seen := map[string]bool{}
+	starboard := make(map[string]string, len(g.Patches)/2+len(g.Lines)/2)
 	for i := range g.Patches {
 		if p := &g.Patches[i]; !p.Port {
-			seen["p"+p.Panel] = true
+			starboard[p.ID] = p.Panel
 		}
 	}
 	for i := range g.Lines {
 		if p := &g.Lines[i]; !p.Port {
-			seen["m"+p.Member] = true
+			starboard[p.ID] = p.Member
 		}
 	}
+	out := map[string]bool{}
 	for i := range g.Patches {
-		if p := &g.Patches[i]; p.Port && !seen["p"+p.Panel] {
-			return true
+		if p := &g.Patches[i]; p.Port && starboard[p.ID] != p.Panel {
+			out[p.On] = true
 		}
 	}
 	for i := range g.Lines {
-		if p := &g.Lines[i]; p.Port && !seen["m"+p.Member] {
-			return true
+		if p := &g.Lines[i]; p.Port && starboard[p.ID] != p.Member {
+			out[p.On] = true
 		}
 	}
-	return false
+	return out
 }
 
 func (l *leaf) frameMarks() []chart.FrameMark {
@@ -152,10 +158,12 @@ func (l *leaf) frameMarks() []chart.FrameMark {
 	return out
 }
 
-// side says which sides a picture shows.
-func (l *leaf) sideWords() string {
-	if l.bothSides() {
-		return "both sides"
+// sideWords say which sides a picture shows.
+func sideWords(faces []chart.Unfolded) string {
+	for i := range faces {
+		if faces[i].Both {
+			return "starboard, and port where it is built otherwise"
+		}
 	}
 	return "starboard; port is the same"
 }
@@ -186,7 +194,7 @@ func (l *leaf) wholePictures() []Drawing {
 			}
 		}
 		if len(faces) > 0 {
-			out = append(out, drawing(g.title+", "+l.sideWords(), chart.Unrolled(g.id, g.title, faces)))
+			out = append(out, drawing(g.title+", "+sideWords(faces), chart.Unrolled(g.id, g.title, faces)))
 		}
 	}
 	return out
@@ -198,7 +206,7 @@ func (l *leaf) zonePicture(zone string) Drawing {
 	if len(faces) == 0 {
 		return Drawing{}
 	}
-	return withoutTable(drawing(capital(zone)+" unrolled, "+l.sideWords(), chart.Unrolled(zone, capital(zone)+" unrolled", faces)))
+	return withoutTable(drawing(capital(zone)+" unrolled, "+sideWords(faces), chart.Unrolled(zone, capital(zone)+" unrolled", faces)))
 }
 
 // familyPicture shows where a family lies.
@@ -221,7 +229,7 @@ func (l *leaf) familyPicture(f *family) Drawing {
 	if len(faces) == 0 {
 		return Drawing{}
 	}
-	return withoutTable(drawing("Where they lie, "+l.sideWords(), chart.Unrolled("where", f.title, faces)))
+	return withoutTable(drawing("Where they lie, "+sideWords(faces), chart.Unrolled("where", f.title, faces)))
 }
 
 func showsAny(f *chart.Unfolded) bool {

@@ -51,6 +51,14 @@ func (b *book) entries() []entry {
 	for _, p := range d.Structure.Panels {
 		at("Panel "+p.Record.ID, "panel "+p.Record.ID, p.Record.Where.V, p.Record.Zone.V, p.Record.Alloy.V, p.Record.Lot.V)
 	}
+	for i := range d.Structure.Members {
+		m := d.Structure.Members[i].Record
+		at(capital(m.ID), "member "+m.ID, m.Where.V, m.Zone.V, m.Section.V)
+	}
+	for i := range d.Structure.Fittings {
+		f := d.Structure.Fittings[i].Record
+		at("Fitting "+f.ID, "fitting "+f.ID, f.Kind.V, f.Where.V)
+	}
 	for _, w := range d.Weight.Items {
 		at(w.Record.Name.V, "weight "+w.Record.ID, w.Record.ID, w.Record.Group.V)
 	}

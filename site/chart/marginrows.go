@@ -71,7 +71,7 @@ func (m margins) wideRow(s *sheet, r ruler, p scantling.Panel, y float64) {
 	s.text("g-text", fittedEdge, base, end, figure(float64(p.Fitted), thick(p.Fitted), 1))
 	needed, times := "–", "–"
 	if judged(p) {
-		needed, times = unit.Text(p.Needed, 2), ratio(p.Margin)
+		needed, times = unit.Up(p.Needed, 2), ratio(p.Margin)
 	}
 	s.text("g-text", neededEdge, base, end, needed)
 	s.text("g-text", ratioEdge, base, end, times)
@@ -81,7 +81,7 @@ func (m margins) wideRow(s *sheet, r ruler, p scantling.Panel, y float64) {
 func (m margins) slimRow(s *sheet, r ruler, p scantling.Panel, y float64) {
 	words := figure(float64(p.Fitted), thick(p.Fitted), 1) + " fitted, " + standingWord(p)
 	if judged(p) {
-		words = figure(float64(p.Fitted), true, 1) + " / " + unit.Text(p.Needed, 2) + " = " + ratio(p.Margin) + ", " + standingWord(p)
+		words = figure(float64(p.Fitted), true, 1) + " / " + unit.Up(p.Needed, 2) + " = " + ratio(p.Margin) + ", " + standingWord(p)
 	}
 	b := s.text(standingClass(p)+" g-label", s.w-4, y+18, end, words)
 	m.key(s, p, box{0, y, b.left - 10, y + 25}, y+18)

@@ -86,7 +86,7 @@ func leastWords(sorted []scantling.Panel) string {
 		return fmt.Sprintf("%d panels; none of them could be judged.", len(sorted))
 	}
 	return fmt.Sprintf("%d panels. Least room at %s: %s mm fitted, %s mm needed, %s times.",
-		len(sorted), panelKey(p), unit.Text(p.Fitted, 1), unit.Text(p.Needed, 1), ratio(p.Margin))
+		len(sorted), panelKey(p), unit.Text(p.Fitted, 1), unit.Up(p.Needed, 1), ratio(p.Margin))
 }
 
 // ratio writes fitted over needed, rounded down as everywhere in the file, so that what is short never reads as enough.
@@ -120,7 +120,7 @@ func marginTable(sorted []scantling.Panel) [][]string {
 	for _, p := range sorted {
 		row := []string{panelKey(p), panelZone(p), figure(float64(p.Fitted), thick(p.Fitted), 1), "–", "–", string(p.Standing)}
 		if judged(p) {
-			row[3], row[4] = unit.Text(p.Needed, 2), ratio(p.Margin)
+			row[3], row[4] = unit.Up(p.Needed, 2), ratio(p.Margin)
 		}
 		table = append(table, row)
 	}

@@ -80,7 +80,7 @@ func (d panelDrawing) words() string {
 		words += ", " + unit.Text(d.Fitted, 1) + " mm fitted"
 	}
 	if judged(d.Panel) {
-		words += ", " + unit.Text(d.Needed, 2) + " mm needed"
+		words += ", " + unit.Up(d.Needed, 2) + " mm needed"
 	}
 	return words + "."
 }

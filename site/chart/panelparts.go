@@ -125,7 +125,7 @@ func (d panelDrawing) thickness(s *sheet, room box) float64 {
 		needed.top = foot - float64(d.needed()*scale)
 		s.rect("g-wanted", needed)
 		s.line("g-lead", fitted.left, needed.top, needed.right, needed.top)
-		neededWords = unit.Text(d.Needed, 2) + " mm"
+		neededWords = unit.Up(d.Needed, 2) + " mm"
 	}
 	s.cutWords(fitted, fittedWords, "fitted")
 	s.cutWords(needed, neededWords, "needed")

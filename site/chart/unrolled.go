@@ -32,6 +32,7 @@ type Bar struct {
 // Unfolded is one face of the boat laid flat.
 type Unfolded struct {
 	Name   string
+	Both   bool // port is drawn too: above the keel or the centre line, or to its left
 	Along  bool // runs along the boat: x forward, girth downward from the keel or the centre line; else y to starboard, z up
 	Tiles  []Tile
 	Bars   []Bar
@@ -134,7 +135,7 @@ func ratioOf(s finding.Standing, margin float64) string {
 }
 
 func (u unrolled) note() string {
-	note := "Figures: fitted over needed. The darker a panel, the less room it has; hatched with ▼ is short, ○ is not shown."
+	note := "Figures: fitted over needed. The stronger the shade, the less room a panel has; hatched with ▼ is short, ○ is not shown."
 	switch {
 	case u.named():
 		note = "Heavy lines are the members, with what is there over what is asked of them; broken: not shown; crossed: short. Thin lines are the panels."
@@ -143,6 +144,9 @@ func (u unrolled) note() string {
 	}
 	if slices.ContainsFunc(u.faces, func(f Unfolded) bool { return f.Along }) {
 		note += " Girth runs downward from the keel, or from the centre line; forward is to the right. Figures over the picture number the frames."
+	}
+	if slices.ContainsFunc(u.faces, func(f Unfolded) bool { return f.Both }) {
+		note += " Where both sides are drawn, port lies above the keel or the centre line, or to the left."
 	}
 	return note + " Where a figure finds no room it stands in the table only."
 }

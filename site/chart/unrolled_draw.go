@@ -1,6 +1,8 @@
 package chart
 
 import (
+	"slices"
+
 	"hullfile/engine/finding"
 )
 
@@ -116,7 +118,11 @@ func (u unrolled) stretch(s *sheet, f *Unfolded, at flatField, from, to, y float
 		return y
 	}
 	_, high := part.bounds()
-	s.text("g-text", 2, y+11, start, fit(capitalised(f.Name), s.w-8))
+	name := capitalised(f.Name)
+	if f.Both {
+		name += ", port above, starboard below"
+	}
+	s.text("g-text", 2, y+11, start, fit(name, s.w-8))
 	y += 30
 	at.top, at.high = y, high.lo
 	edge := -100.0
@@ -180,7 +186,7 @@ func (f *Unfolded) paint(s *sheet, at flatField) {
 			f.figure(s, t, shapes[i])
 		})
 	}
-	p := &placer{bounds: box{2, 2, s.w - 2, 1e6}}
+	p := &placer{bounds: box{2, 2, s.w - 2, 1e6}, taken: slices.Clone(s.words)}
 	for i := range f.Bars {
 		f.bar(s, &f.Bars[i], at, p)
 	}
@@ -250,8 +256,7 @@ func (f *Unfolded) bar(s *sheet, b *Bar, at flatField, p *placer) {
 	x, y := (a.x+q.x)/2, (a.y+q.y)/2
 	s.line("g-seam g-bad", x-5, y-5, x+5, y+5)
 	s.line("g-seam g-bad", x-5, y+5, x+5, y-5)
-	words := "▼" + ratioOf(b.Standing, b.Margin)
-	p.taken = append(p.taken, s.text("g-short g-label", nearest(x+8, 2, s.w-2-advance(words)), y-5, start, words))
+	p.set(s, "g-short g-label", point{x, y}, "▼"+ratioOf(b.Standing, b.Margin))
 }
 
 // barFigure sets the figure of a named member beside its middle where there is clear room.

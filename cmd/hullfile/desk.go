@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 	"sync"
 
 	"golang.org/x/term"
@@ -31,8 +32,17 @@ func (d *desk) say(text string) {
 // faults prints every fault of the records, each with its hint, and how many there are.
 func (d *desk) faults(all finding.Faults) {
 	d.progress.done()
-	fmt.Fprintln(d.errs, clean(all.Error()))
-	fmt.Fprintf(d.errs, "\n%s in the records; nothing was made of them\n", count(len(all), "fault", "faults"))
+	for _, f := range all {
+		fmt.Fprintln(d.errs, clean(f.String())) // one line, which an editor can follow
+		if f.Hint != "" {
+			fmt.Fprintln(d.errs, "    "+strings.Join(wrap(clean(f.Hint), d.out.width-4), "\n    "))
+		}
+	}
+	told := fmt.Sprintf("%s in the records; nothing was made of them", count(len(all), "fault", "faults"))
+	if len(all) > 1 {
+		told += ". Begin with the first: one often brings the others."
+	}
+	fmt.Fprintln(d.errs, "\n"+told)
 }
 
 // count gives "1 fault", "2 faults".

@@ -6,10 +6,12 @@ import (
 
 	"hullfile/engine"
 	"hullfile/engine/finding"
+	"hullfile/engine/next"
 )
 
 // machineText is the document of check --json. Its keys are stable; a list is never null.
 type machineText struct {
+	Next     *machineNext      `json:"next"` // null where nothing was reckoned: then the first fault is next
 	Hulls    []machineHull     `json:"hulls"`
 	Findings []finding.Finding `json:"findings"` // of the yard's own records
 	Faults   []finding.Fault   `json:"faults"`   // where there is one, nothing was reckoned
@@ -20,18 +22,29 @@ type machineHull struct {
 	Number      string               `json:"number"`
 	Title       string               `json:"title,omitempty"`
 	Standing    finding.Standing     `json:"standing"`
+	Next        next.Step            `json:"next"`
+	Parts       []next.Part          `json:"parts"` // of the file, in the order in which a builder knows things
 	Checks      []finding.Check      `json:"checks"`
 	Findings    []finding.Finding    `json:"findings"`
 	Assumptions []finding.Assumption `json:"assumptions"`
+}
+
+// machineNext is the one thing to do next in the whole yard.
+type machineNext struct {
+	Hull string `json:"hull"`
+	next.Step
 }
 
 func (d *desk) machineCheck(hulls []*engine.Dossier, yard []finding.Finding) error {
 	text := machineText{Findings: yard}
 	for _, h := range hulls {
 		text.Hulls = append(text.Hulls, machineHull{
-			Number: h.Hull.Number, Title: h.Hull.Title.V, Standing: h.Standing(),
+			Number: h.Hull.Number, Title: h.Hull.Title.V, Standing: h.Standing(), Next: h.Next(), Parts: h.Parts(),
 			Checks: list(h.Checks), Findings: list(h.Findings), Assumptions: list(h.Assumptions),
 		})
+	}
+	if h := foremost(hulls); h != nil {
+		text.Next = &machineNext{Hull: h.Hull.Number, Step: h.Next()}
 	}
 	return d.machine(text)
 }

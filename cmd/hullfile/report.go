@@ -8,10 +8,16 @@ import (
 	"hullfile/engine/finding"
 )
 
-// report prints the standing and the findings of every hull, then those of the yard's own records.
+// report prints what to do next, the standing and the findings of every hull, then those of the yard's own records.
 func (s *screen) report(hulls []*engine.Dossier, yard []finding.Finding) {
+	s.ahead(hulls)
 	for _, h := range hulls {
 		s.hull(h)
+		s.howFar(h.Parts())
+		if len(hulls) > 1 {
+			step := h.Next()
+			s.paragraph("  next: ", about(step.Subject, step.Says))
+		}
 		for _, kind := range finding.Kinds() {
 			s.findings(kind, h.Findings)
 		}

@@ -3,74 +3,114 @@ package main
 import (
 	"io/fs"
 	"os"
+	"path"
 	"path/filepath"
 	"regexp"
 	"strings"
 	"testing"
 
 	"hullfile/content"
+	"hullfile/engine/next"
 )
 
-// example is a line of a record behind a comment mark: a heading, or a key with a value.
-var example = regexp.MustCompile(`^#\s*(\[\[?[A-Za-z0-9_.-]+\]\]?\s*(#.*)?|[a-z0-9_]+\s*=\s*[^\s#].*)$`)
-
-// empty is a key that waits for a number.
-var empty = regexp.MustCompile(`^(#\s*[a-z0-9_]+\s*=)\s*(#.*)?$`)
-
-// filled gives an empty key a number, so that it is read like the others.
-func filled(line string) string {
-	value := "5"
-	if strings.Contains(line, "_side_mm") {
-		value = "300"
-	}
-	return empty.ReplaceAllString(line, "${1} "+value+" ${2}")
+// filledIn takes the mark away from every line of a started record that is a value or opens a group, as a builder does.
+func filledIn(text string) string {
+	return regexp.MustCompile(`(?m)^# *(\[|[a-z0-9_]+ *= )`).ReplaceAllString(text, "$1")
 }
 
-// TestStartRecordsWithoutTheirMarks takes the comment marks away from every example in the records that a new yard gets. What
-// is left must be read without a fault, or builders would learn keys that there are not.
-func TestStartRecordsWithoutTheirMarks(t *testing.T) {
+// rowsShown gives, by its head, the rows that the comments of a record show for each table.
+func rowsShown(text string) map[string]string {
+	rows, head := map[string]string{}, ""
+	for line := range strings.Lines(text) {
+		row, shown := strings.CutPrefix(line, "#        ")
+		switch {
+		case !shown:
+			head = ""
+		case head == "":
+			head = row
+		default:
+			rows[head] += row
+		}
+	}
+	return rows
+}
+
+// started writes a yard of what start ships, the hull's record filled in with its own examples.
+func started(t *testing.T) string {
+	t.Helper()
+	folder := t.TempDir()
 	start, err := fs.Sub(content.Files, "start")
 	if err != nil {
 		t.Fatal(err)
 	}
-	dir, lines := t.TempDir(), 0
-	err = fs.WalkDir(start, ".", func(path string, d fs.DirEntry, err error) error {
-		if err != nil || d.IsDir() {
+	hull, err := fs.ReadFile(start, "hulls/001/hull.toml")
+	if err != nil {
+		t.Fatal(err)
+	}
+	rows := rowsShown(string(hull))
+	err = fs.WalkDir(start, ".", func(name string, e fs.DirEntry, err error) error {
+		if err != nil || e.IsDir() {
 			return err
 		}
-		text, err := fs.ReadFile(start, path)
+		text, err := fs.ReadFile(start, name)
 		if err != nil {
 			return err
 		}
-		var out []string
-		open := false // a list that goes on in the next line
-		for _, line := range strings.Split(string(text), "\n") {
-			named := strings.Contains(line, `design = "NAME"`) // of a design that is not there yet
-			line = filled(line)
-			if (open || example.MatchString(line)) && !named {
-				line, lines = strings.TrimPrefix(line, "#"), lines+1
-				open = strings.HasSuffix(strings.TrimSpace(line), ",")
+		filled := filledIn(string(text))
+		if path.Ext(name) == ".csv" {
+			if rows[string(text)] == "" {
+				t.Errorf("%s: the comments of hull.toml show no row under its head %q", name, text)
 			}
-			out = append(out, line)
+			filled = string(text) + rows[string(text)]
 		}
-		file := filepath.Join(dir, filepath.FromSlash(path))
-		if err := os.MkdirAll(filepath.Dir(file), 0o755); err != nil {
+		to := filepath.Join(folder, filepath.FromSlash(name))
+		if err := os.MkdirAll(filepath.Dir(to), 0o755); err != nil {
 			return err
 		}
-		return os.WriteFile(file, []byte(strings.Join(out, "\n")), 0o644)
+		return os.WriteFile(to, []byte(filled), 0o644)
 	})
 	if err != nil {
 		t.Fatal(err)
 	}
-	if lines < 150 {
-		t.Errorf("only %d example lines were found", lines)
-	}
-	r, err := openYard(dir)
+	return folder
+}
+
+// Every line and row that the started records show can be taken as it stands, and fills the part that it is shown under.
+func TestStartedRecordsCanBeFilledAsTheySay(t *testing.T) {
+	r, err := openYard(started(t))
 	if err != nil {
-		t.Fatalf("the examples have faults:\n%v", err)
+		t.Fatal(err)
 	}
 	defer r.close()
-	if len(r.yard.Stock.Lots) != 1 || len(r.yard.Stock.Consumables) != 2 || len(r.yard.Welding.Procedures) != 1 || len(r.yard.Hulls[0].Joints) != 1 {
-		t.Errorf("lots %d, consumables %d, procedures %d, joints %d", len(r.yard.Stock.Lots), len(r.yard.Stock.Consumables), len(r.yard.Welding.Procedures), len(r.yard.Hulls[0].Joints))
+	all := r.dossiers()
+	if len(all) != 1 {
+		t.Fatalf("%d hulls, want 1", len(all))
+	}
+	for _, p := range all[0].Parts() {
+		if p.State != next.Done {
+			t.Errorf("%s is %s; missing %v", p.Name, p.State, p.Missing)
+		}
+	}
+	y := r.yard
+	if len(y.Stock.Lots) != 1 || len(y.Stock.Consumables) != 2 || len(y.Welding.Procedures) != 1 || len(y.Hulls[0].Joints) != 1 {
+		t.Errorf("lots %d, consumables %d, procedures %d, joints %d", len(y.Stock.Lots), len(y.Stock.Consumables), len(y.Welding.Procedures), len(y.Hulls[0].Joints))
+	}
+}
+
+func TestStartedRecordsFitATerminal(t *testing.T) {
+	err := fs.WalkDir(content.Files, "start", func(name string, e fs.DirEntry, err error) error {
+		if err != nil || e.IsDir() {
+			return err
+		}
+		text, err := fs.ReadFile(content.Files, name)
+		for line := range strings.Lines(string(text)) {
+			if n := len([]rune(strings.TrimRight(line, "\n"))); n > 80 {
+				t.Errorf("%s: %d characters wide: %s", name, n, line)
+			}
+		}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
 	}
 }

@@ -22,7 +22,10 @@ func (c *checker) refers(f *field, s string, n *node, way *trail) {
 }
 
 func (c *checker) refHint(ref, s string, known []string) string {
+	tempers := withTemper(s, known)
 	switch {
+	case ref == "alloy" && len(tempers) > 0:
+		return "write the temper too, as the certificate has it: " + strings.Join(tempers, ", ")
 	case len(known) > 0:
 		return meant(s, known)
 	case ref == "design":
@@ -33,6 +36,17 @@ func (c *checker) refHint(ref, s string, known []string) string {
 		return "add [" + ref + "." + quoteKey(s) + "] to yard.toml"
 	}
 	return ""
+}
+
+// withTemper lists the tempers in which an alloy is known, where only its number was written.
+func withTemper(alloy string, known []string) []string {
+	var all []string
+	for _, k := range known {
+		if strings.HasPrefix(k, alloy+"-") {
+			all = append(all, k)
+		}
+	}
+	return all
 }
 
 // article says what a text should have named.

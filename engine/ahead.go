@@ -1,0 +1,19 @@
+package engine
+
+import (
+	"slices"
+
+	"hullfile/engine/next"
+)
+
+// Next is the one thing to do next for this hull.
+func (d *Dossier) Next() next.Step {
+	return next.Of(next.Input{
+		Hull:     d.Hull,
+		Safety:   slices.Concat(d.Structure.Checks, d.Loading.Checks, d.Stability.Checks, d.Capacity.Checks),
+		Findings: d.Findings,
+	})
+}
+
+// Parts says how far the parts of this hull's file have come.
+func (d *Dossier) Parts() []next.Part { return next.Parts(d.Hull) }

@@ -54,6 +54,9 @@ func TestIncrementalEqualsFresh(t *testing.T) {
 			return
 		}
 		os.RemoveAll(fresh)
+		if (round+1)%25 == 0 {
+			t.Logf("%d rounds of %d, %d books kept", round+1, rounds, kept)
+		}
 	}
 	if kept == 0 {
 		t.Error("no book was kept in any round; nothing was incremental")
@@ -196,6 +199,7 @@ func (e *editor) paper() string {
 		e.put(name, []byte("stray"))
 		if !readable(e.t, e.yard) {
 			os.Remove(name)
+			os.Remove(filepath.Dir(name)) // stays where something else is in it
 		}
 		return "a stray " + name
 	case len(papers) == 0:

@@ -134,6 +134,7 @@ func (r *reading) lay(number, dir string, hull *level) {
 		h.root = o.table(hullTable, h.root, l.root, nil)
 		h.over = append(h.over, l.files...)
 	}
+	h.root = r.inRow(h.root)
 	h.root.key = hull.root.key
 	h.absent = o.absent
 	r.hulls = append(r.hulls, h)

@@ -30,8 +30,10 @@ type Station struct {
 // Frame is a frame or bulkhead, by its position.
 type Frame struct {
 	Entry
-	X    Val[unit.M] `toml:"x_m" must:"yes" least:"-3" most:"30" eg:"1.5" doc:"position of the frame"`
-	Kind Val[string] `toml:"kind" oneof:"frame|web frame|bulkhead" doc:"what stands there; a frame if not written"`
+	X       Val[unit.M]  `toml:"x_m" must:"yes" least:"-3" most:"30" eg:"1.5" doc:"position of the frame; of the first where the entry stands for a row of equal frames"`
+	To      Val[unit.M]  `toml:"to_x_m" least:"-3" most:"30" eg:"6.0" doc:"row of equal frames: position of the last"`
+	Spacing Val[unit.MM] `toml:"spacing_mm" above:"0" most:"3000" likely:"150..1500" eg:"500" doc:"row of equal frames: distance from one to the next; frames are then numbered on from the key"`
+	Kind    Val[string]  `toml:"kind" oneof:"frame|web frame|bulkhead" doc:"what stands there; a frame if not written"`
 
 	Bottom     Val[string]  `toml:"bottom" ref:"section" doc:"section of the bottom frame, keel to chine"`
 	Side       Val[string]  `toml:"side" ref:"section" doc:"section of the side frame, chine to sheer"`

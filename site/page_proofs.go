@@ -99,9 +99,11 @@ func gotText(c *proof.Case) string {
 
 func tolerance(v float64) string { return "± " + strconv.FormatFloat(v, 'g', 3, 64) }
 
+var keysInWords = strings.NewReplacer(".", ", ", "_", " ")
+
 // inputsBeside gives what went into a case, unless its name says the same.
 func inputsBeside(name, inputs string) Prose {
-	if strings.NewReplacer(".", ", ", "_", " ").Replace(inputs) == name {
+	if keysInWords.Replace(inputs) == name {
 		return ""
 	}
 	return Prose(inputs)

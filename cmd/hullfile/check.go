@@ -15,8 +15,10 @@ func checkCommand(d *desk) *cobra.Command {
 		Use:   "check [YARD]",
 		Short: "Read a yard folder, reckon every hull, and say what is short, contradictory or missing.",
 		Long: `Reads the records of a yard folder (this folder if none is named), reckons every hull and prints its standing and ` +
-			`its findings, each with the file and line to mend. Ends with 0 where nothing is short or contradictory, with 1 ` +
-			`where something is, and with 2 where the records cannot be read as they stand. Writes nothing.`,
+			`its findings, each with the file and line to mend. The first lines say the one thing to do next, by this order: principal data that are ` +
+			`missing; frames and stringers, where plates are written; what is too weak or does not float; what contradicts; ` +
+			`what else is short; the first part of the file that is not begun; what is missing; what is doubtful. Writes nothing.`,
+		Annotations: ends("nothing is short or contradictory; gaps and doubts are told", "something is short or contradictory", "the records cannot be read as they stand, or misuse"),
 		Example: `  hullfile check                this folder
   hullfile check skerry         the yard folder skerry
   hullfile check skerry --json  the same for a machine`,

@@ -17,10 +17,12 @@ func compareCommand(d *desk) *cobra.Command {
 		Short: "Say what changed between two issues of a file, two hulls, or a hull and its design.",
 		Long: `Holds two technical files against each other, folders or zips: which records, results, standings, findings and documents ` +
 			`changed, by how much, grouped by what a surveyor must look at again. With --yard, OLD and NEW are numbers of hulls or names ` +
-			`of designs in that yard folder, and nothing needs to be rendered. Ends with 0, whatever changed; with 2 where a file cannot be read.`,
+			`of designs in that yard folder, and nothing needs to be rendered.`,
+		Annotations: ends("compared, whatever changed", "", "a file cannot be read, or misuse"),
 		Example: `  hullfile compare issue-3/HL74-012 files/HL74-012      two issues of a file
-  hullfile compare --yard skerry HL74-012 HL74-013       two hulls
-  hullfile compare --yard skerry HL74 HL74-012 --page c  a hull against its design, as a page in the folder c`,
+  hullfile compare --yard skerry HL74-012 HL74-013      two hulls
+  hullfile compare --yard skerry HL74 HL74-012 --page c a hull and its design,
+                                                        as a page in folder c`,
 		Args: atMost(2),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if len(args) != 2 {

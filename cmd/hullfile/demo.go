@@ -18,6 +18,7 @@ func demoCommand(d *desk) *cobra.Command {
 		Long: `Writes the records of an invented yard and the technical files of its hulls, and says what to open, what stands short, ` +
 			`what contradicts and what is missing. A folder of an earlier demo is written anew; any other folder that is not empty, ` +
 			`or a demo record that was changed by hand, is left alone.`,
+		Annotations: ends("written; that hulls of the demo are short is on purpose", "", "nothing could be written"),
 		Example: `  hullfile demo             to the folder hullfile-demo
   hullfile demo -o elsewhere`,
 		Args: atMost(0),

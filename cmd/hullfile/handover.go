@@ -21,8 +21,10 @@ func handoverCommand(d *desk) *cobra.Command {
 			`open, how to print and how to prove it. HULL is the number of a hull of the yard folder (this folder if none is named), ` +
 			`which is then rendered for it, or the folder of a technical file, whose seals go with it. A file that is not as its lists say ` +
 			`is refused. The same file gives the same zip, byte for byte.`,
-		Example: `  hullfile handover skerry HL74-012 -o owner.zip                    the owner's book
-  hullfile handover files/HL74-012 --for surveyor -o HL74-012.zip   the sealed file`,
+		Annotations: ends("packed", "", "the file is not as its lists say, misuse, or nothing could be written"),
+		Example: `  hullfile handover skerry HL74-012 -o owner.zip         the owner's book
+  hullfile handover files/HL74-012 --for surveyor -o HL74-012.zip
+                                                         the sealed file`,
 		Args: func(cmd *cobra.Command, args []string) error {
 			if len(args) == 0 {
 				return misuse(cmd, errors.New("name a hull, or the folder of a technical file"))

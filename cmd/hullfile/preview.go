@@ -15,6 +15,7 @@ func previewCommand(d *desk) *cobra.Command {
 			`address that only this machine can reach, and makes them again whenever a record is saved; a page that is open ` +
 			`loads itself anew. Records that cannot be read are told on the page and here, and the last good pages stay. ` +
 			`Ends with Ctrl-C and leaves nothing behind.`,
+		Annotations: ends("ended by Ctrl-C", "", "the yard folder or the port cannot be used"),
 		Example: `  hullfile preview                     this folder
   hullfile preview skerry              the yard folder skerry
   hullfile preview skerry --port 8074  the same address each time`,

@@ -13,7 +13,8 @@ func proofCommand(d *desk) *cobra.Command {
 		Use:   "proof",
 		Short: "Run the published check values through this calculator and print the table.",
 		Long: `Runs published worked examples and tables through this calculator, on this machine, and prints what was printed, ` +
-			`what came out and where the value stands in print. Ends with 1 where one is not reproduced.`,
+			`what came out and where the value stands in print.`,
+		Annotations: ends("all are reproduced", "one is not reproduced", "misuse"),
 		Example: `  hullfile proof         the table
   hullfile proof --json  the same for a machine`,
 		Args: atMost(0),

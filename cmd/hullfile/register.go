@@ -16,8 +16,9 @@ func registerCommand(d *desk) *cobra.Command {
 		Long: `Takes the technical files from outputs that hullfile render wrote, each with --part, checks every file against the list of ` +
 			`hashes of its hull, copies what does not lie in the folder yet, and writes the register of all. No records are needed. ` +
 			`The result is the same as that of one rendering of all hulls. Two different files of one hull are refused.`,
+		Annotations: ends("joined", "", "a part is not whole, misuse, or nothing could be written"),
 		Example: `  hullfile register part1 part2 part3 -o files
-  hullfile register files -o files             the register anew from the files that lie there`,
+  hullfile register files -o files     the register anew from what lies there`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if out == "" || len(args) == 0 {
 				return misuse(cmd, errors.New("name the parts, and the folder to write to with -o"))

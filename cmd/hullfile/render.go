@@ -14,11 +14,12 @@ func renderCommand(d *desk) *cobra.Command {
 		Long: `Reads the records of a yard folder (this folder if none is named) and writes one technical file a hull and a register above ` +
 			`them. A file that would come out as it lies there is left alone; the others are replaced at the end and in one go; after an ` +
 			`error or an interruption the earlier output is still whole. The file of a hull that the yard no longer has is removed, ` +
-			`unless somebody changed it. Ends with 0 where the files were written, whatever they say about the boats; hullfile check judges.`,
+			`unless somebody changed it. What they say about the boats is judged by hullfile check.`,
+		Annotations: ends("the files were written, whatever they say about the boats", "", "the records cannot be read, misuse, or nothing could be written"),
 		Example: `  hullfile render -o files                   this folder, all hulls
   hullfile render skerry -o files            the yard folder skerry
   hullfile render skerry -o files HL74-012   one hull of it
-  hullfile render skerry -o part2 --part 2/3 a third of the hulls; hullfile register joins the parts
+  hullfile render skerry -o part2 --part 2/3 a third; register joins the parts
   hullfile render skerry -o files --print    with the print edition of each file`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if out == "" {

@@ -5,7 +5,6 @@ import (
 	"strings"
 
 	"github.com/spf13/cobra"
-	"github.com/spf13/pflag"
 )
 
 // rootCommand is the whole command: its verbs, its help and its way of refusing.
@@ -14,7 +13,8 @@ func rootCommand(d *desk) *cobra.Command {
 		Use:   "hullfile",
 		Short: "Makes the technical file of a boat from a yard's plain records.",
 		Example: `  hullfile demo                    write an invented yard and its files
-  hullfile check skerry            say what is short, contradictory or missing
+  hullfile start skerry            begin the records of a yard of your own
+  hullfile check skerry            say what is next, short or missing
   hullfile render skerry -o files  write the technical files of the yard's hulls`,
 		Version:                    version(),
 		SilenceUsage:               true,
@@ -22,15 +22,40 @@ func rootCommand(d *desk) *cobra.Command {
 		SuggestionsMinimumDistance: 2,
 		Args:                       refuseVerb,
 		RunE:                       func(cmd *cobra.Command, _ []string) error { return cmd.Help() },
-		CompletionOptions:          cobra.CompletionOptions{HiddenDefaultCmd: true},
+		CompletionOptions:          cobra.CompletionOptions{DisableDefaultCmd: true}, // ours speaks our words
 	}
 	root.SetOut(d.out.to)
 	root.SetErr(d.errs)
 	root.SetVersionTemplate("hullfile {{.Version}}\n")
-	root.SetHelpFunc(func(cmd *cobra.Command, _ []string) { help(d.out, cmd) })
+	verbs := verbsInOrder(d)
+	root.SetHelpFunc(func(cmd *cobra.Command, _ []string) {
+		if cmd == root {
+			helpAll(d.out, cmd, verbs)
+			return
+		}
+		help(d.out, cmd)
+	})
 	root.SetFlagErrorFunc(func(cmd *cobra.Command, err error) error { return misuse(cmd, err) })
-	root.AddCommand(demoCommand(d), startCommand(d), checkCommand(d), traceCommand(d), renderCommand(d), registerCommand(d), sealCommand(d), verifyCommand(d), compareCommand(d), handoverCommand(d), previewCommand(d), proofCommand(d), schemaCommand(d))
+	for _, part := range verbs {
+		root.AddCommand(part.verbs...)
+	}
 	return root
+}
+
+// verbPart is some verbs that are used at one time of a boat's life.
+type verbPart struct {
+	when  string
+	verbs []*cobra.Command
+}
+
+// verbsInOrder gives all verbs in the order in which a yard comes to use them.
+func verbsInOrder(d *desk) []verbPart {
+	return []verbPart{
+		{"To begin", []*cobra.Command{demoCommand(d), startCommand(d)}},
+		{"While records are written", []*cobra.Command{checkCommand(d), previewCommand(d), traceCommand(d)}},
+		{"The technical files", []*cobra.Command{renderCommand(d), registerCommand(d), sealCommand(d), verifyCommand(d), compareCommand(d), handoverCommand(d)}},
+		{"About the program", []*cobra.Command{proofCommand(d), schemaCommand(d), completionCommand(d)}},
+	}
 }
 
 // refuseVerb refuses a word that is not a verb and names the nearest ones.
@@ -58,48 +83,4 @@ func atMost(n int) cobra.PositionalArgs {
 		}
 		return misuse(cmd, fmt.Errorf("%q is one word too many", args[n]))
 	}
-}
-
-// help prints what a command is for: examples first, because they are what is read.
-func help(s *screen, cmd *cobra.Command) {
-	about := cmd.Long
-	if about == "" {
-		about = cmd.Short
-	}
-	s.paragraph("", about)
-	s.line("")
-	if cmd.HasExample() {
-		s.line("Examples:\n%s\n", cmd.Example)
-	}
-	use := cmd.UseLine()
-	if cmd.HasAvailableSubCommands() {
-		use = cmd.CommandPath() + " VERB"
-	}
-	s.line("Use: %s\n", strings.TrimSuffix(use, " [flags]"))
-	if cmd.HasAvailableSubCommands() {
-		s.line("Verbs:")
-		for _, verb := range cmd.Commands() {
-			if verb.IsAvailableCommand() {
-				s.paragraph(fmt.Sprintf("  %-8s ", verb.Name()), verb.Short)
-			}
-		}
-		s.line("\nEach verb has its own help: %s VERB --help", cmd.CommandPath())
-		return
-	}
-	helpFlags(s, cmd.Flags())
-}
-
-func helpFlags(s *screen, flags *pflag.FlagSet) {
-	s.line("Flags:")
-	flags.VisitAll(func(f *pflag.Flag) {
-		name, usage := pflag.UnquoteUsage(f)
-		text := "    --" + f.Name
-		if f.Shorthand != "" {
-			text = "-" + f.Shorthand + ", --" + f.Name
-		}
-		if name != "" {
-			text += " " + name
-		}
-		s.paragraph(fmt.Sprintf("  %-20s ", text), usage)
-	})
 }

@@ -14,8 +14,9 @@ func schemaCommand(d *desk) *cobra.Command {
 	cmd := &cobra.Command{
 		Use:   "schema [hull|yard|stock|procedures|requirements]",
 		Short: "Print the JSON Schema of the records, for editors that check while you write.",
-		Long: `Prints the JSON Schema (2020-12) of hull.toml and design.toml, or that of yard.toml, of stock/*.toml, procedures/*.toml or requirements/*.toml. An editor that knows ` +
-			`TOML schemas shows each key with its meaning, unit and range while you write.`,
+		Long: `Prints the JSON Schema (2020-12) of hull.toml and design.toml, or that of yard.toml, of stock/*.toml, ` +
+			`procedures/*.toml or requirements/*.toml. An editor that knows TOML schemas shows each key with its meaning, unit and range while you write.`,
+		Annotations: ends("printed or written", "", "there is no such schema, or the file could not be written"),
 		Example: `  hullfile schema -o hull.schema.json
   hullfile schema yard -o yard.schema.json`,
 		Args:      atMost(1),

@@ -21,8 +21,10 @@ func sealCommand(d *desk) *cobra.Command {
 			`Nothing else is changed. A second person seals beside the first, and the second statement names the hash of the first. ` +
 			`With a public key the statement is written alone, and the line is printed by which ssh-keygen signs it: for keys on a ` +
 			`token or in an agent. It prints the line by which a list of signers names the key.`,
-		Example: `  hullfile seal files/HL74-012 --key ~/.ssh/yard --role builder --name "Maren Tveit" \
-      --date 2026-04-20 --statement "I built this boat as this file says."`,
+		Annotations: ends("sealed", "", "the file is not as its lists say, misuse, or nothing could be written"),
+		Example: `  hullfile seal files/HL74-012 --key ~/.ssh/yard --role builder \
+      --name "Maren Tveit" --date 2026-04-20 \
+      --statement "I built this boat as this file says."`,
 		Args: atMost(1),
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if len(args) == 0 || keyFile == "" {

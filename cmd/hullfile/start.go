@@ -13,8 +13,10 @@ func startCommand(d *desk) *cobra.Command {
 	return &cobra.Command{
 		Use:   "start FOLDER",
 		Short: "Begin a yard folder with commented records to fill in.",
-		Long: `Writes a yard folder with one hull whose records are comments: what can be written, in which unit and why. ` +
-			`Take the mark away from a line and write your own value.`,
+		Long: `Writes a yard folder with one hull. Its record, hulls/001/hull.toml, asks from top to bottom for what a builder ` +
+			`knows first, in comments with examples: take the mark away from a line and write your own value. Lists stand in ` +
+			`tables beside it, for a spreadsheet. After each step run hullfile check: its first lines say what is next.`,
+		Annotations: ends("written", "", "nothing could be written, or the folder is not empty"),
 		Example: `  hullfile start skerry
   hullfile check skerry`,
 		Args: func(cmd *cobra.Command, args []string) error {

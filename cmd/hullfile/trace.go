@@ -19,8 +19,9 @@ func traceCommand(d *desk) *cobra.Command {
 		Long: `Follows one mark through a yard folder (this folder if none is named), both ways: what carries it, where that comes ` +
 			`from, and which hulls, parts and seams it touches, with the metres of seam. A mark is a cast, lot, certificate, part, ` +
 			`joint, procedure, welder, inspector, instrument, lot of filler or document, by key, number or name. HULL/MARK looks ` +
-			`at one hull only. Ends with 0 where something carries the mark, and with 1 where nothing does.`,
-		Example: `  hullfile trace 48117                  which hulls and seams hold metal of cast 48117
+			`at one hull only.`,
+		Annotations: ends("something carries the mark", "nothing carries the mark", "the records cannot be read, or misuse"),
+		Example: `  hullfile trace 48117                  which hulls and seams hold this cast
   hullfile trace skerry HL74-012/C1P    what stands behind one seam
   hullfile trace skerry orme --json     the same for a machine, of one person`,
 		Args: func(cmd *cobra.Command, args []string) error {

@@ -24,8 +24,8 @@ func verifyCommand(d *desk) *cobra.Command {
 		Short: "Hold a technical file against its hashes, its seals and its own records.",
 		Long: `Reads every file of the technical file of a hull (a folder, or the zip of one) and says which were altered, taken away or ` +
 			`added, whether each seal is whole, of this state of the file, and by whom, and whether the root is the one you hold. With ` +
-			`--rebuild it also makes the file anew from the records inside it and compares. Ends with 0 where nothing is wrong, ` +
-			`with 1 where something is, with 2 where it cannot be told. What nobody brought is "not shown" and not wrong.`,
+			`--rebuild it also makes the file anew from the records inside it and compares. What nobody brought is "not shown" and not wrong.`,
+		Annotations: ends("nothing is wrong", "something is not as it was listed or signed", "it cannot be told, or misuse"),
 		Example: `  hullfile verify files/HL74-012                      the files and the seals
   hullfile verify files/HL74-012 --signers signers    and whose keys they are
   hullfile verify files/HL74-012 --root 3f0c... --rebuild`,

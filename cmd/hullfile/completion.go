@@ -1,0 +1,48 @@
+package main
+
+import (
+	"fmt"
+	"io"
+
+	"github.com/spf13/cobra"
+)
+
+func completionCommand(d *desk) *cobra.Command {
+	return &cobra.Command{
+		Use:   "completion SHELL",
+		Short: "Print a script by which a shell completes verbs and flags.",
+		Long: `Prints a script by which a shell completes verbs and flags when you press Tab. SHELL is bash, zsh, fish or ` +
+			`powershell. Write it into a file, and let the file that your shell starts with read it.`,
+		Annotations: ends("printed", "", "there is no script for this shell"),
+		Example: `  hullfile completion bash > ~/.hullfile.bash
+      then add to ~/.bashrc:  source ~/.hullfile.bash
+  hullfile completion zsh > ~/.hullfile.zsh
+      then add to ~/.zshrc:   autoload -U compinit; compinit
+                              source ~/.hullfile.zsh
+  hullfile completion fish > ~/.config/fish/completions/hullfile.fish
+  hullfile completion powershell > hullfile.ps1
+      then add to $PROFILE:   . PATH\hullfile.ps1`,
+		ValidArgs: []string{"bash", "zsh", "fish", "powershell"},
+		Args:      atMost(1),
+		RunE: func(cmd *cobra.Command, args []string) error {
+			if len(args) == 0 {
+				return misuse(cmd, fmt.Errorf("name the shell: bash, zsh, fish or powershell"))
+			}
+			return completion(cmd.Root(), args[0], d.out.to)
+		},
+	}
+}
+
+func completion(root *cobra.Command, shell string, to io.Writer) error {
+	switch shell {
+	case "bash":
+		return root.GenBashCompletionV2(to, true)
+	case "zsh":
+		return root.GenZshCompletion(to)
+	case "fish":
+		return root.GenFishCompletion(to, true)
+	case "powershell":
+		return root.GenPowerShellCompletionWithDesc(to)
+	}
+	return fmt.Errorf("there is no script for the shell %q; write bash, zsh, fish or powershell", shell)
+}

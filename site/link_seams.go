@@ -17,7 +17,7 @@ const (
 )
 
 // mostJointPages is up to how many joints each has a page of its own; of more, so many stand on a page together.
-const mostJointPages = 150
+const mostJointPages = 250
 
 // seamContents lays these pages out. A hull without a build record has only the bench sheets, and the seams that its grid proposes.
 func (b *book) seamContents() {
@@ -42,7 +42,7 @@ func (b *book) jointPages(above *section) {
 		for _, j := range all {
 			path := "seams/" + b.jointSlugs.take(j.Record.ID) + ".html"
 			b.jointPage[j.Record.ID] = path
-			below(above, "Joint "+j.Record.ID, path, "joint", page(func(l *leaf) (JointsPage, error) { return l.jointsPage([]*seam.Joint{j}), nil }))
+			below(above, "Joint "+j.Record.ID, path, "joint", page(func(l *leaf) (JointsPage, error) { return l.jointsPage([]*seam.Joint{j}) }))
 		}
 		return
 	}
@@ -53,7 +53,7 @@ func (b *book) jointPages(above *section) {
 		for _, j := range group {
 			b.jointPage[j.Record.ID] = path
 		}
-		below(above, "Joints "+first+" to "+last, path, "joint", page(func(l *leaf) (JointsPage, error) { return l.jointsPage(group), nil }))
+		below(above, "Joints "+first+" to "+last, path, "joint", page(func(l *leaf) (JointsPage, error) { return l.jointsPage(group) }))
 	}
 }
 

@@ -2,6 +2,7 @@ package site
 
 import (
 	"strconv"
+	"strings"
 
 	"hullfile/engine/seam"
 )
@@ -28,9 +29,10 @@ type BenchTable struct {
 	Record  string     // table of the records that it is written into
 }
 
-// BenchHead is the head of one column.
+// BenchHead is the head of one column. Room says how much a hand needs there: "mark" for a word or a tick, "figure" for a
+// number, "name" for a key; what is left goes to columns that say nothing.
 type BenchHead struct {
-	Text, Unit string
+	Text, Unit, Room string
 }
 
 // benchContents lays the sheets out.
@@ -63,15 +65,14 @@ func (l *leaf) benchPage() (BenchPage, error) {
 	return p, nil
 }
 
-// heads makes the heads of a table out of texts; "Length|m" has a unit.
+// heads makes the heads of a table out of texts: "Length|m" has a unit and takes a number, "Stamp||mark" has room for a mark.
 func heads(all ...string) []BenchHead {
 	var out []BenchHead
 	for _, text := range all {
-		h := BenchHead{Text: text}
-		for i := range text {
-			if text[i] == '|' {
-				h = BenchHead{text[:i], text[i+1:]}
-			}
+		parts := append(strings.Split(text, "|"), "", "")
+		h := BenchHead{Text: parts[0], Unit: parts[1], Room: parts[2]}
+		if h.Unit != "" && h.Room == "" {
+			h.Room = "figure"
 		}
 		out = append(out, h)
 	}
@@ -111,7 +112,7 @@ func (l *leaf) weldLog() BenchSheet {
 		Fields: []string{"Sheet", "Week", "Machine"},
 		Groups: []BenchTable{{
 			Caption: "Joints to weld", Record: "welds.csv",
-			Head: heads("Joint", "What", "Length|m", "Day", "From", "To", "Procedure, revision", "Stamp", "Filler lot", "Runs", "Volts|V", "Current|A", "Speed|mm/min", "Feed|m/min", "Between runs|°C", "Throat|mm"),
+			Head: heads("Joint||name", "What", "Length|m", "Day||figure", "From||mark", "To||mark", "Procedure, revision||name", "Stamp||mark", "Filler lot||name", "Runs||mark", "Volts|V", "Current|A", "Speed|mm/min", "Feed|m/min", "Between runs|°C", "Throat|mm"),
 			Rows: l.openJoints(16, func(j *seam.Joint) bool { return j.Metres()-j.Welded() <= 0.01 }),
 		}},
 		Signs: []string{"Welder", "Answers for the welding"},
@@ -123,9 +124,9 @@ func (l *leaf) inspectionSheet() BenchSheet {
 		Intro:  "Joints without an accepted inspection after welding are listed. What is found goes into the second table with its number by ISO 6520-1 and its size as measured.",
 		Fields: []string{"Sheet", "Day", "Method", "Inspector, certificate", "Gauge", "Light"},
 		Groups: []BenchTable{
-			{Caption: "Joints to inspect", Record: "inspections.csv", Head: heads("Joint", "What", "Length|m", "Seen|m", "Level", "Surface", "Throat, least|mm", "Accepted", "Rejected", "Remark"),
+			{Caption: "Joints to inspect", Record: "inspections.csv", Head: heads("Joint||name", "What", "Length|m", "Seen|m", "Level||mark", "Surface||figure", "Throat, least|mm", "Accepted||figure", "Rejected||figure", "Remark"),
 				Rows: l.openJoints(10, func(j *seam.Joint) bool { last := j.LastLook(); return last != nil && last.Result.V == "accepted" })},
-			{Caption: "What was found", Record: "imperfections.csv", Head: heads("Joint", "ISO 6520-1", "Size|mm", "Length|mm", "At|m", "Within", "Beyond", "Photograph"), Rows: empty(8, 8)},
+			{Caption: "What was found", Record: "imperfections.csv", Head: heads("Joint||name", "ISO 6520-1||name", "Size|mm", "Length|mm", "At|m", "Within||figure", "Beyond||figure", "Photograph, remark"), Rows: empty(8, 8)},
 		},
 		Signs: []string{"Inspector"},
 	}
@@ -142,8 +143,8 @@ func (l *leaf) leakSheet() BenchSheet {
 		Intro:  "Raise air slowly, with a relief valve or a U-tube at the highest pressure that the weakest panel may see. Read pressure and temperature at both ends of the hold.",
 		Fields: []string{"Sheet", "Day", "Gauge or U-tube", "Relief set to", "Barometer"},
 		Groups: []BenchTable{
-			{Caption: "Boundaries", Record: "[leak_test.KEY]", Head: heads("Key", "Boundary", "Method", "Highest|kPa", "Start|kPa", "Start|°C", "Time", "End|kPa", "End|°C", "Time", "Leaks", "Tight"), Rows: append(rows, empty(8, 12)...)},
-			{Caption: "Leaks", Head: heads("Boundary", "Joint", "At|m", "What was seen", "Repair"), Rows: empty(6, 5)},
+			{Caption: "Boundaries", Record: "[leak_test.KEY]", Head: heads("Key||name", "Boundary", "Method||name", "Highest|kPa", "Start|kPa", "Start|°C", "Time||figure", "End|kPa", "End|°C", "Time||figure", "Leaks||figure", "Tight||mark"), Rows: append(rows, empty(max(2, 7-len(rows)), 12)...)},
+			{Caption: "Leaks", Head: heads("Boundary||name", "Joint||name", "At|m", "What was seen", "Repair||name"), Rows: empty(5, 5)},
 		},
 		Signs: []string{"Tested by", "Witness"},
 	}
@@ -153,20 +154,20 @@ func (l *leaf) receiptSheet() BenchSheet {
 	return BenchSheet{
 		Intro:  "Hold the marking on the metal against the certificate before it goes into the rack. Write the figures with all decimals as they are printed.",
 		Fields: []string{"Supplier", "Delivery note", "Day", "Received by"},
-		Groups: []BenchTable{{Caption: "Lots", Record: "stock/lots.csv", Head: heads("Lot", "Form", "Alloy, temper", "Thickness|mm", "Width|mm", "Length|mm", "Pieces", "Cast on the metal", "Cast on the certificate", "Certificate, type", "Standard, edition", "Agrees"), Rows: empty(12, 12)}},
+		Groups: []BenchTable{{Caption: "Lots", Record: "stock/lots.csv", Head: heads("Lot||name", "Form||figure", "Alloy, temper||name", "Thickness|mm", "Width|mm", "Length|mm", "Pieces||mark", "Cast on the metal||name", "Cast on the certificate||name", "Certificate, type", "Standard, edition", "Agrees||mark"), Rows: empty(12, 12)}},
 		Signs:  []string{"Received", "Held against the certificate"},
 	}
 }
 
 func (l *leaf) trialSheet() BenchSheet {
-	rows := empty(20, 8)
+	rows := empty(14, 8)
 	for i := range rows {
 		rows[i][0] = strconv.Itoa(i + 1)
 	}
 	return BenchSheet{
 		Intro:  "Two runs at every setting, one each way, one after the other. Wait until speed and trim are steady.",
 		Fields: []string{"Day", "Place", "Wind, from", "Sea", "Water, depth", "Air", "Mass on board", "Persons, fuel", "Propeller", "Receiver"},
-		Groups: []BenchTable{{Caption: "Runs", Record: "runs.csv", Head: heads("Run", "Setting", "Engine|rpm", "Heading|°", "Speed|kn", "Fuel|l/h", "Trim|°", "Remark"), Rows: rows}},
+		Groups: []BenchTable{{Caption: "Runs", Record: "runs.csv", Head: heads("Run||mark", "Setting||name", "Engine|rpm", "Heading|°", "Speed|kn", "Fuel|l/h", "Trim|°", "Remark"), Rows: rows}},
 		Signs:  []string{"Trial run by", "Witness"},
 	}
 }
@@ -180,8 +181,8 @@ func (l *leaf) weighingSheet() BenchSheet {
 		Intro:  "Indoors, level, tanks empty or full. Name what is missing and what does not belong to the boat.",
 		Fields: []string{"Day", "Place", "Cells", "Level within", "Fuel, water"},
 		Groups: []BenchTable{
-			{Caption: "Points", Record: "[[weighing.KEY.point]]", Head: heads("Point", "Where", "Forward of the transom|m", "Starboard|m", "Reading|kg", "Tare|kg"), Rows: rows},
-			{Caption: "Not on board, or too much on board", Head: heads("Item", "Mass|kg", "Forward of the transom|m", "Remark"), Rows: empty(8, 4)},
+			{Caption: "Points", Record: "[[weighing.KEY.point]]", Head: heads("Point||mark", "Where", "Forward of the transom|m|name", "Starboard|m|name", "Reading|kg|name", "Tare|kg|name"), Rows: rows},
+			{Caption: "Not on board, or too much on board", Head: heads("Item", "Mass|kg|name", "Forward of the transom|m|name", "Remark"), Rows: empty(6, 4)},
 		},
 		Signs: []string{"Weighed by", "Witness"},
 	}

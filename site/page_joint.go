@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"hullfile/engine/method"
 	"hullfile/engine/record"
 	"hullfile/engine/seam"
 	"hullfile/engine/unit"
@@ -28,8 +29,11 @@ type JointPart struct {
 	Lacks    []LackRow
 	Findings []FindingRow
 	Facts    []Fact
+	Softened string
+	Workings []SheetWorking
 	Parts    []JointMetal
 	Welds    []WeldRow
+	Readings []ReadingRow
 	Looks    []LookRow
 	Others   []Link
 }
@@ -51,6 +55,21 @@ type JointMetal struct {
 	Cast        Figure
 	Certificate Link
 	Place       Link
+}
+
+// ReadingRow is what was read at the machine and in the shop for one weld, and the heat that follows.
+type ReadingRow struct {
+	Key     string
+	Energy  Figure
+	Input   Figure
+	Feed    Figure
+	Before  Figure
+	Between Figure
+	Shop    Figure
+	Humid   Figure
+	Gas     Link
+	Photo   Link
+	Note    string
 }
 
 // WeldRow is one record of welding.
@@ -78,16 +97,57 @@ func (p JointsPage) heading() (heading, under string) {
 	return p.Title, ""
 }
 
-func (l *leaf) jointsPage(all []*seam.Joint) JointsPage {
+func (l *leaf) jointsPage(all []*seam.Joint) (JointsPage, error) {
 	p := JointsPage{Title: l.at.title}
 	for _, j := range all {
 		part := l.jointPart(j)
 		if part.Alone = len(all) == 1; part.Alone {
 			part.Findings = l.findingsOn()
 		}
+		var err error
+		if part.Workings, err = l.jointWorkings(j.Record, len(all) > 1); err != nil {
+			return p, err
+		}
 		p.Joints = append(p.Joints, part)
 	}
-	return p
+	return p, nil
+}
+
+// seamOf finds what was reckoned of a joint; nil where nothing was.
+func (l *leaf) seamOf(rec *record.Joint) *weld.Seam {
+	all := l.dossier.Welding.Seams
+	at := slices.IndexFunc(all, func(s weld.Seam) bool { return s.Joint == rec })
+	if at < 0 {
+		return nil
+	}
+	return &all[at]
+}
+
+// jointWorkings shows what is asked of the throat, and the forces where some are on record. several tells of other joints on
+// the same page.
+func (l *leaf) jointWorkings(rec *record.Joint, several bool) ([]SheetWorking, error) {
+	s := l.seamOf(rec)
+	if s == nil {
+		return nil, nil
+	}
+	prefix := ""
+	if several {
+		prefix = l.anchor("joint "+rec.ID) + "-"
+	}
+	var out []SheetWorking
+	for _, one := range []struct {
+		title, prefix string
+		of            *method.Working
+	}{{"Least throat", prefix + "throat-", s.Factor}, {"Forces on the seam", prefix + "forces-", s.Strength}} {
+		part, ok, err := l.sheetWorking(one.title, one.prefix, one.of)
+		if err != nil {
+			return nil, err
+		}
+		if ok {
+			out = append(out, part)
+		}
+	}
+	return out, nil
 }
 
 func (l *leaf) jointPart(j *seam.Joint) JointPart {
@@ -95,7 +155,7 @@ func (l *leaf) jointPart(j *seam.Joint) JointPart {
 	anchor := l.anchor("joint " + rec.ID)
 	p := JointPart{
 		ID: anchor, Key: rec.ID, Where: rec.Where.V, What: seam.Short(rec), Metres: written(float64(rec.Length.V), "m"), Standing: standing(m.Standing(j)),
-		Findings: l.findingsHere(anchor), Facts: onlyWritten(l.fields(rec, "part", "other_part", "where", "note")),
+		Findings: l.findingsHere(anchor), Softened: l.softened(rec), Facts: onlyWritten(l.fields(rec, "part", "other_part", "where", "note")),
 	}
 	for i := range p.Facts {
 		p.Facts[i].Place = Link{} // all of them stand in one row of the record, which the register names
@@ -103,7 +163,6 @@ func (l *leaf) jointPart(j *seam.Joint) JointPart {
 			p.Facts[i].Link = l.subjectAs("procedure "+p.Facts[i].Value.Text, p.Facts[i].Value.Text)
 		}
 	}
-	p.Facts = append(p.Facts, l.softened(rec)...)
 	for _, lack := range m.Lacks(j) {
 		p.Lacks = append(p.Lacks, LackRow{lack.Link, lack.Says, l.place(lack.At)})
 	}
@@ -112,6 +171,7 @@ func (l *leaf) jointPart(j *seam.Joint) JointPart {
 	}
 	for _, w := range j.Welds {
 		p.Welds = append(p.Welds, l.weldRow(w))
+		p.Readings = append(p.Readings, l.readingRow(w))
 	}
 	for _, look := range j.Looks {
 		p.Looks = append(p.Looks, l.lookRow(look))
@@ -131,19 +191,22 @@ func (l *leaf) jointPart(j *seam.Joint) JointPart {
 	return p
 }
 
-// softened says how far the heat of the seam softens the plate beside it, and by whom.
-func (l *leaf) softened(rec *record.Joint) []Fact {
-	all := l.dossier.Welding.Seams
-	at := slices.IndexFunc(all, func(s weld.Seam) bool { return s.Joint == rec })
-	if at < 0 || !all[at].Softened.Known {
-		return nil
+// softened says how far the heat of the seam softens the plate beside it, and by whom; empty where no rule fits.
+func (l *leaf) softened(rec *record.Joint) string {
+	reckoned := l.seamOf(rec)
+	if reckoned == nil || !reckoned.Softened.Known {
+		return ""
 	}
-	s := all[at].Softened
-	note := s.By.Name + ", " + s.By.String()
-	for _, r := range s.Beside {
-		note += "; " + r.Name + ", " + r.String() + ": " + unit.Plain(r.Reach(float64(all[at].Thinner))) + " mm"
+	s, t := reckoned.Softened, float64(reckoned.Thinner)
+	says := "Plate within " + unit.Plain(s.MM) + " mm of the root is taken as softened by heat: " + heatRow(s.By, t)
+	for i, r := range s.Beside {
+		says += []string{". Beside it: ", "; "}[min(i, 1)] + heatRow(r, t)
 	}
-	return []Fact{{Name: "plate softened by heat, each way from the root", Value: Figure{Text: unit.Plain(s.MM)}, Unit: "mm", Note: note}}
+	return says + "."
+}
+
+func heatRow(r *weld.HeatRow, t float64) string {
+	return r.Name + ", " + unit.Plain(r.Reach(t)) + " mm (" + r.String() + "; " + string(r.Basis) + ")"
 }
 
 func (l *leaf) jointMetal(named record.Val[string], part *record.Part) JointMetal {
@@ -187,6 +250,33 @@ func (l *leaf) weldRow(w *record.Weld) WeldRow {
 	}
 	if m.Consumables[w.Filler.V] != nil {
 		row.Filler = l.subjectAs("consumable "+w.Filler.V, w.Filler.V)
+	}
+	return row
+}
+
+func (l *leaf) readingRow(w *record.Weld) ReadingRow {
+	row := ReadingRow{Key: w.ID, Energy: Figure{Why: "not known"}, Input: Figure{Why: "not known"}, Feed: measured(w.Feed, "m/min"), Before: measured(w.Preheat, "°C"),
+		Between: measured(w.Interpass, "°C"), Shop: measured(w.Ambient, "°C"), Humid: measured(w.Humidity, "%"), Note: w.Note.V}
+	if i := slices.IndexFunc(l.dossier.Welding.Heats, func(h weld.WeldHeat) bool { return h.Weld == w }); i >= 0 {
+		h := &l.dossier.Welding.Heats[i]
+		if h.Known {
+			row.Energy = Figure{Text: unit.Text(h.Energy, 2)}
+		}
+		if h.Shaped {
+			row.Energy.Why, row.Input.Why = "shaped current", "shaped current"
+		}
+		if h.Known && h.Input > 0 {
+			row.Input = Figure{Text: unit.Text(h.Input, 2)}
+		}
+	}
+	if w.Gas.Set {
+		row.Gas = Link{Text: w.Gas.V}
+		if l.dossier.Seams.Consumables[w.Gas.V] != nil {
+			row.Gas = l.subjectAs("consumable "+w.Gas.V, w.Gas.V)
+		}
+	}
+	if w.Photo.Set {
+		row.Photo = l.subjectAs("document "+w.Photo.V, w.Photo.V)
 	}
 	return row
 }

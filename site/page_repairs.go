@@ -13,6 +13,7 @@ import (
 // RepairsPage shows what was not as specified, what was decided, and how it was mended.
 type RepairsPage struct {
 	Open     int
+	Share    string // of the length of all seams that was repaired
 	Cases    []NonconformityRow
 	Repairs  []RepairRow
 	Findings []FindingRow
@@ -65,7 +66,20 @@ func (l *leaf) repairsPage() (RepairsPage, error) {
 		}
 		p.Repairs = append(p.Repairs, row)
 	}
+	p.Share = l.repairedShare()
 	return p, nil
+}
+
+// repairedShare says how much of all seams was mended, each repair over its own length.
+func (l *leaf) repairedShare() string {
+	mended := 0.0
+	for i := range l.hull.Repairs {
+		mended += float64(l.hull.Repairs[i].Length.V) / 1000
+	}
+	if metres := l.dossier.Coverage.Metres; mended > 0 && metres > 0 {
+		return unit.Text(mended, 2) + " m of " + unit.Text(metres, 1) + " m of seam, " + unit.Text(100*mended/metres, 2) + " %"
+	}
+	return ""
 }
 
 func (l *leaf) caseRow(n *record.Nonconformity) NonconformityRow {

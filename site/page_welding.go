@@ -19,6 +19,7 @@ type WeldingPage struct {
 	Procedures []ProcedurePart
 	Welders    []WelderPart
 	Inspectors []InspectorRow
+	Terms      []TermRow
 	Takes      []Fact
 	Workings   []SheetWorking
 	Stages     []StageRow
@@ -145,6 +146,7 @@ func (l *leaf) weldingPage() (WeldingPage, error) {
 	for i := range r.Welders {
 		p.Welders = append(p.Welders, l.welderPart(&r.Welders[i]))
 	}
+	p.Terms = l.termRows()
 	for _, i := range r.Inspectors {
 		p.Inspectors = append(p.Inspectors, l.inspectorRow(i))
 	}
@@ -204,7 +206,7 @@ func (l *leaf) takes(r *weld.Result) []Fact {
 		Fact{Name: "hours booked for welding", Value: has(s.HasBooked, unit.Text(s.Booked, 1), "not recorded"), Unit: "h", Note: "for information: fitting, grinding and waiting are in them"})
 }
 
-// seamWorkings shows how the longest seam was reckoned, and every fillet that was held against forces or a weld factor.
+// seamWorkings shows how the longest seam, the hottest weld and the fillet with the least room were reckoned.
 func (l *leaf) seamWorkings(r *weld.Result) ([]SheetWorking, error) {
 	var out []SheetWorking
 	add := func(title, prefix string, w *method.Working) error {
@@ -219,15 +221,33 @@ func (l *leaf) seamWorkings(r *weld.Result) ([]SheetWorking, error) {
 			return nil, err
 		}
 	}
-	for i, s := range r.Seams {
-		if err := add("Forces on joint "+s.Joint.ID, "forces-"+strconv.Itoa(i)+"-", s.Strength); err != nil {
+	if r.Hottest != nil && r.HottestOf != nil {
+		if err := add("Heat of weld "+r.HottestOf.ID+", the hottest; all others are reckoned alike", "heat-", r.Hottest); err != nil {
 			return nil, err
 		}
-		if err := add("Least throat of joint "+s.Joint.ID, "throat-"+strconv.Itoa(i)+"-", s.Factor); err != nil {
+	}
+	if s := leastThroat(r.Seams); s != nil {
+		if err := add("Least throat of joint "+s.Joint.ID+", which has the least room; the others stand on the pages of their joints", "throat-", s.Factor); err != nil {
 			return nil, err
 		}
 	}
 	return out, nil
+}
+
+// leastThroat finds the fillet whose throat is nearest to what its weld factor asks; nil where none was asked.
+func leastThroat(all []weld.Seam) *weld.Seam {
+	var least *weld.Seam
+	room := 0.0
+	for i := range all {
+		s := &all[i]
+		if s.Factor == nil || !s.Joint.Throat.Set {
+			continue
+		}
+		if needed, ok := s.Factor.Value("a_r"); ok && (least == nil || float64(s.Joint.Throat.V)/needed < room) {
+			least, room = s, float64(s.Joint.Throat.V)/needed
+		}
+	}
+	return least
 }
 
 // weldInWeights adds up the items of the weight breakdown that are called weld metal.

@@ -16,6 +16,7 @@ func Assess(y *record.Yard, h *record.Hull, lib *method.Library, alloys *materia
 	a.procedures()
 	a.people()
 	a.seams()
+	a.heats()
 	a.held()
 	for i := range h.Stages {
 		a.Stages = append(a.Stages, &h.Stages[i])
@@ -31,8 +32,9 @@ type assessor struct {
 	alloys *material.Table
 	ranges *Ranges
 
-	turned  *method.Working // of the sheet of weld metal, turned once a seam
-	longest method.GivenMap // what went in for the longest seam
+	turned  *method.Working   // of the sheet of weld metal, turned once a seam
+	hot     *record.Procedure // of the hottest weld
+	longest method.GivenMap   // what went in for the longest seam
 }
 
 func (a *assessor) find(kind finding.Kind, rule, subject, says, settle string, places ...finding.Place) {

@@ -35,6 +35,9 @@ type Result struct {
 	Sums        Sums
 	Example     *method.Working // of what the longest seam takes, to show how it is reckoned; nil where none is known
 	ExampleOf   *record.Joint
+	Heats       []WeldHeat      // of the welds, in the order of the record
+	Hottest     *method.Working // of the weld with the most heat; nil where none is known
+	HottestOf   *record.Weld
 	Stages      []*record.Stage
 	Sheets      []*method.Sheet // that the seams were reckoned by
 	Checks      []finding.Check

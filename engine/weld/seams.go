@@ -18,33 +18,6 @@ const (
 	sheetFactor   = "fillet-factor"
 )
 
-// Heat reckons arc energy, heat input and the wire of one weld. The procedure says the process, the lot of filler the
-// diameter; either may be nil. Nil is given where the sheet is not in the library.
-func Heat(lib *method.Library, ranges *Ranges, w *record.Weld, p *record.Procedure, filler *record.Consumable) *method.Working {
-	s, ok := lib.Sheet(sheetHeat)
-	if !ok {
-		return nil
-	}
-	g := method.GivenMap{"consumption.excess": {Number: ranges.Fillets.Consumption.Excess, Basis: ranges.Fillets.Consumption.Basis}}
-	put(g, "weld.arc_volt", "V", w.Volts)
-	put(g, "weld.arc_amp", "A", w.Amperes)
-	put(g, "weld.speed_mm_min", "mm/min", w.Speed)
-	put(g, "weld.wire_feed_m_min", "m/min", w.Feed)
-	put(g, "weld.throat_mm", "mm", w.Throat)
-	if p != nil && p.Process.V != "43" {
-		g["procedure.process"] = method.Quantity{Word: p.Process.V, IsWord: true, Place: p.Process.At}
-		g["consumption.yield"] = method.Quantity{Number: ranges.yield(p.Process.V), Basis: ranges.Fillets.Consumption.Basis}
-	}
-	if filler != nil {
-		put(g, "filler.diameter_mm", "mm", filler.Diameter)
-	}
-	working, err := s.Evaluate("weld", g, nil)
-	if err != nil {
-		return nil
-	}
-	return working
-}
-
 func put[T ~float64](g method.GivenMap, name, sign string, v record.Val[T]) {
 	if v.Set {
 		g[name] = method.Quantity{Number: float64(v.V), Unit: sign, Place: v.At}

@@ -21,6 +21,7 @@ type book struct {
 
 	cover      *section
 	tops       []*section // the contents
+	head       string     // of the group that the next of them begins
 	order      []*section // all pages in reading order
 	open       map[*section]int
 	railLines  map[railKey]template.HTML

@@ -14,8 +14,9 @@ type section struct {
 	body   func(*leaf) (any, error)
 	above  *section
 	kids   []*section
-	others bool // made after the pages that it tells of
-	late   bool // made when the contents list is closed, because it prints the hash of that list
+	head   string // of the group of the contents that begins with it
+	others bool   // made after the pages that it tells of
+	late   bool   // made when the contents list is closed, because it prints the hash of that list
 }
 
 // longRail is the number of pages below a section above which the rail does not list them; the section's own page does.
@@ -28,18 +29,23 @@ func (b *book) contents() {
 	b.tops = append(b.tops, b.cover)
 	b.top("Findings", findingsPath, "findings", page((*leaf).findingsPage))
 	b.top("Boat", boatPath, "boat", page((*leaf).boatPage))
+	b.group("The boat reckoned")
 	b.structureContents(b.top("Structure", structurePath, "structure", page((*leaf).structurePage)))
 	b.top("Weight", weightPath, "weight", page((*leaf).weightPage))
 	b.top("Afloat", afloatPath, "afloat", page((*leaf).afloatPage))
 	b.top("Loading and plates", loadingPath, "loading", page((*leaf).loadingPage))
+	b.group("Under way")
 	b.trackContents(b.top("Trials", trialsPath, "trials", page((*leaf).trialsPage)))
 	b.underwayContents()
+	b.group("Metal and seams")
 	b.metalContents()
 	b.seamContents()
+	b.group("Asked and handed over")
 	b.requirementContents()
 	b.top("Survey sheet", surveyPath, "survey", page((*leaf).surveyPage))
 	b.top("Owner's book", ownerPath, "owner", page((*leaf).ownerPage))
 	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))
+	b.group("Sources and tools")
 	b.methodSheets(b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage)))
 	b.top("Proofs", proofsPath, "ready", page((*leaf).readyProofs))
 	b.top("Where values came from", fromPath, "from", page((*leaf).fromPage)).others = true
@@ -71,8 +77,12 @@ func (b *book) recordFiles(above *section) {
 	}
 }
 
+// group says under which words the sections that follow stand in the contents; a group without a section is not seen.
+func (b *book) group(head string) { b.head = head }
+
 func (b *book) top(title, path, kind string, body func(*leaf) (any, error)) *section {
-	s := &section{no: strconv.Itoa(len(b.tops)), title: title, path: path, kind: kind, body: body}
+	s := &section{no: strconv.Itoa(len(b.tops)), title: title, path: path, kind: kind, body: body, head: b.head}
+	b.head = ""
 	b.tops = append(b.tops, s)
 	return s
 }

@@ -44,6 +44,7 @@ type Block struct {
 
 // RailItem is one line of the contents, made by its template, with the lines of the pages below it.
 type RailItem struct {
+	Head string // of the group that begins with it
 	Line template.HTML
 	Kids []RailItem
 }
@@ -117,7 +118,7 @@ func (l *leaf) rail() ([]RailItem, error) {
 		if err != nil {
 			return nil, err
 		}
-		out = append(out, RailItem{line, kids})
+		out = append(out, RailItem{s.head, line, kids})
 	}
 	return out, nil
 }
@@ -137,7 +138,7 @@ func (l *leaf) railKids(s *section) ([]RailItem, error) {
 		if err != nil {
 			return nil, err
 		}
-		out = append(out, RailItem{line, below})
+		out = append(out, RailItem{"", line, below})
 	}
 	return out, nil
 }

@@ -13,6 +13,7 @@ type CoverPage struct {
 	Use         string
 	Verdict     Verdict
 	Facts       []Fact
+	Ways        []Ways
 	Boat        Discipline
 	Data        BoatSays
 	Structure   Discipline
@@ -27,6 +28,8 @@ type CoverPage struct {
 	Speeds      TrialsSays
 	Ride        Discipline
 	Hits        RideSays
+	Limits      Discipline
+	Fast        LimitsSays
 	Hours       Discipline
 	Run         HoursSays
 	Materials   Discipline
@@ -76,7 +79,7 @@ var principal = []string{"length_hull_m", "beam_hull_m", "loaded_mass_kg", "spee
 func (l *leaf) coverPage() (CoverPage, error) {
 	d, h := l.dossier, l.hull
 	c := CoverPage{
-		Number: h.Number, Title: h.Title.V, Use: h.Boat.Use.V, Verdict: l.verdict(), Facts: l.coverFacts(),
+		Number: h.Number, Title: h.Title.V, Use: h.Boat.Use.V, Verdict: l.verdict(), Facts: l.coverFacts(), Ways: l.ways(),
 		Boat: l.discipline(boatPath, l.otherChecks()), Data: l.boatSays(),
 		Structure: l.discipline(structurePath, d.Structure.Checks), Panels: l.structureSays(),
 		Weight: l.discipline(weightPath, d.Weight.Checks), Masses: l.weightSays(),
@@ -84,6 +87,7 @@ func (l *leaf) coverPage() (CoverPage, error) {
 		Loading: l.discipline(loadingPath, d.Capacity.Checks), Plates: l.loadingSays(),
 		Trials: l.discipline(trialsPath, d.Trials.Checks), Speeds: l.trialsSays(),
 		Ride: l.discipline(ridePath, d.Ride.Checks), Hits: l.rideSays(),
+		Limits: l.discipline(limitsPath, nil), Fast: l.limitsSays(),
 		Hours: l.discipline(hoursPath, d.Hours.Checks), Run: l.hoursSays(),
 		Materials: l.discipline(materialsPath, d.Stock.Checks), Metal: l.materialsSays(),
 		Welding: l.discipline(weldingPath, d.Welding.Checks), Weld: l.weldingSays(),

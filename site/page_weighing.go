@@ -1,6 +1,7 @@
 package site
 
 import (
+	"hullfile/engine/calibration"
 	"hullfile/engine/unit"
 	"hullfile/engine/weight"
 )
@@ -47,13 +48,19 @@ type WeighedRow struct {
 func (l *leaf) weighingPart(w *weight.Weighing) WeighingPart {
 	rec := w.Record
 	subject := "weighing " + rec.ID
+	checks := checksOf(l.dossier.Weight.Checks, subject)
+	for _, c := range checksOf(l.dossier.Checks, subject) {
+		if c.Rule == calibration.Rule { // a mass is as good as the scales
+			checks = append(checks, c)
+		}
+	}
 	p := WeighingPart{
 		ID: l.anchor(subject), Key: rec.ID, Date: rec.Date.V.Long(), Facts: onlyWritten(l.fields(rec, "note", "allowance_mass_percent", "allowance_centre_mm")),
 		Picture: l.weighingPicture(w), Mass: has(w.HasMass, mass(float64(w.Mass)), w.Why), Why: w.Why, Working: w.Working, Note: rec.Note.V,
-		Checks: l.checkRows(checksOf(l.dossier.Weight.Checks, subject)),
+		Checks: l.checkRows(checks),
 	}
 	l.linkFacts(p.Facts)
-	p.Standing, p.Judged = standingOf(l.dossier.Weight.Checks, subject)
+	p.Standing, p.Judged = standingOf(checks, subject)
 	for _, pt := range w.Points {
 		p.Points = append(p.Points, PointRow{
 			Key: pt.Record.ID, X: measured(pt.Record.X, "m"), Y: measured(pt.Record.Y, "m"), Reading: measured(pt.Record.Reading, "kg"),

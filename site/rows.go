@@ -196,6 +196,11 @@ func railRows(items []RailItem) template.HTML {
 
 func (m *markup) rail(items []RailItem) {
 	for _, item := range items {
+		if item.Head != "" {
+			m.raw("</ol>\n<p class=\"railhead\">")
+			m.text(item.Head)
+			m.raw("</p>\n<ol>\n")
+		}
 		m.raw("<li>")
 		m.html(item.Line)
 		if len(item.Kids) > 0 {

@@ -15,7 +15,6 @@ type origin struct {
 	at     *section
 	anchor string
 	name   string
-	of     string // the page, where a value is worked for several things
 	value  Figure
 	unit   string
 	basis  finding.Basis

@@ -4,7 +4,6 @@ import (
 	"slices"
 	"strings"
 
-	"hullfile/engine/finding"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
 )
@@ -64,15 +63,4 @@ func number(day string) float64 {
 		}
 	}
 	return float64(n)
-}
-
-// placeOf gives the place of a fact as conditions saw it.
-func placeOf(all []*method.Shown) []finding.Place {
-	var out []finding.Place
-	for _, s := range all {
-		if s.Place.Known() {
-			out = append(out, s.Place)
-		}
-	}
-	return out
 }

@@ -6,6 +6,7 @@ import (
 	"path"
 	"slices"
 	"strings"
+	"sync"
 
 	"hullfile/engine/finding"
 )
@@ -37,15 +38,13 @@ func NewLibrary(shipped fs.FS, yards []Source) (*Library, error) {
 	for _, y := range yards {
 		lib.add(loadOwn(y, slices.Contains(names, y.Name), own), &faults)
 	}
-	for _, name := range names {
-		if own[name] != "" {
-			continue
-		}
-		text, err := fs.ReadFile(shipped, name)
-		if err != nil {
-			return nil, err
-		}
-		lib.add(loaded(Load(name, text)), &faults)
+	names = slices.DeleteFunc(names, func(name string) bool { return own[name] != "" })
+	read, err := loadAll(shipped, names)
+	if err != nil {
+		return nil, err
+	}
+	for _, r := range read {
+		lib.add(r, &faults)
 	}
 	if len(faults) > 0 {
 		faults.Sort()
@@ -53,6 +52,22 @@ func NewLibrary(shipped fs.FS, yards []Source) (*Library, error) {
 	}
 	slices.SortFunc(lib.sheets, func(a, b *Sheet) int { return strings.Compare(a.Name, b.Name) })
 	return lib, nil
+}
+
+// loadAll reads shipped sheets side by side: compiling them is most of what a run needs to begin.
+func loadAll(shipped fs.FS, names []string) ([]result, error) {
+	read, failed := make([]result, len(names)), make([]error, len(names))
+	var each sync.WaitGroup
+	for i, name := range names {
+		each.Go(func() {
+			text, err := fs.ReadFile(shipped, name)
+			if failed[i] = err; err == nil {
+				read[i] = loaded(Load(name, text))
+			}
+		})
+	}
+	each.Wait()
+	return read, errors.Join(failed...)
 }
 
 // result is a sheet or what is wrong in it.

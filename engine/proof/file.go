@@ -7,6 +7,7 @@ import (
 	"path"
 	"slices"
 	"strings"
+	"sync"
 
 	"github.com/BurntSushi/toml"
 
@@ -60,18 +61,23 @@ func readSets(files fs.FS) ([]*set, error) {
 	if err != nil {
 		return nil, fmt.Errorf("list the proofs: %w", err)
 	}
-	var out []*set
-	var faults finding.Faults
-	for _, name := range names {
-		text, err := fs.ReadFile(files, name)
-		if err != nil {
-			return nil, fmt.Errorf("read proof %s: %w", path.Base(name), err)
-		}
-		s, bad := parse(name, string(text))
-		faults = append(faults, bad...)
-		out = append(out, s)
+	out, bad, failed := make([]*set, len(names)), make([]finding.Faults, len(names)), make([]error, len(names))
+	var each sync.WaitGroup
+	for i, name := range names {
+		each.Go(func() {
+			text, err := fs.ReadFile(files, name)
+			if err != nil {
+				failed[i] = fmt.Errorf("read proof %s: %w", path.Base(name), err)
+				return
+			}
+			out[i], bad[i] = parse(name, string(text))
+		})
 	}
-	if len(faults) > 0 {
+	each.Wait()
+	if err := errors.Join(failed...); err != nil {
+		return nil, err
+	}
+	if faults := slices.Concat(bad...); len(faults) > 0 {
 		return nil, faults
 	}
 	return out, nil

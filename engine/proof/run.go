@@ -21,20 +21,62 @@ func Run(files fs.FS, lib *method.Library, alloys *material.Table, lists ...*req
 	if err != nil {
 		return Sheet{}, err
 	}
-	r := &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{}, lists: sync.OnceValues(func() (*requirement.Catalog, error) {
+	catalog := sync.OnceValues(func() (*requirement.Catalog, error) {
 		if len(lists) > 0 {
 			return lists[0], nil
 		}
 		return requirement.Load(files, nil)
-	})}
+	})
+	whole := &runner{lib: lib, touched: map[*method.Formula]*touch{}}
 	var out Sheet
-	for _, s := range sets {
-		for i := range s.Cases {
-			out.Cases = append(out.Cases, r.run(s, &s.Cases[i]))
+	for _, one := range runSets(sets, func() *runner {
+		return &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{}, lists: catalog}
+	}) {
+		out.Cases = append(out.Cases, one.cases...)
+		whole.take(one.runner)
+	}
+	out.Without = whole.without()
+	return out, nil
+}
+
+// ran is what came of one set.
+type ran struct {
+	*runner
+	cases []Case
+}
+
+// runSets runs sets side by side, each with a runner of its own, and gives what came of them in their order.
+func runSets(sets []*set, fresh func() *runner) []ran {
+	out := make([]ran, len(sets))
+	var each sync.WaitGroup
+	for k, s := range sets {
+		each.Go(func() {
+			one := ran{fresh(), make([]Case, len(s.Cases))}
+			for i := range s.Cases {
+				one.cases[i] = one.run(s, &s.Cases[i])
+			}
+			out[k] = one
+		})
+	}
+	each.Wait()
+	return out
+}
+
+// take adds what another runner touched.
+func (r *runner) take(other *runner) {
+	for f, t := range other.touched {
+		mine := r.touched[f]
+		if mine == nil {
+			r.touched[f] = t
+			continue
+		}
+		mine.outside = mine.outside || t.outside
+		for _, name := range t.softly {
+			if !slices.Contains(mine.softly, name) {
+				mine.softly = append(mine.softly, name)
+			}
 		}
 	}
-	out.Without = r.without()
-	return out, nil
 }
 
 // runner runs cases and remembers which formulas an outside check has touched.

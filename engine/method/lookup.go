@@ -6,6 +6,8 @@ import (
 	"slices"
 	"sort"
 	"strconv"
+
+	"hullfile/engine/unit"
 )
 
 // tables reads the tables of the sheet.
@@ -113,4 +115,39 @@ func (t *Table) at(x float64) (y float64, inside bool) {
 	}
 	part := (x - t.X[i-1]) / (t.X[i] - t.X[i-1])
 	return t.Y[i-1] + float64(part*(t.Y[i]-t.Y[i-1])), true
+}
+
+// Reads gives what a part that reads a table finds there, as Number writes it: the value of a row of words as it stands in
+// the sheet, an interpolated one with three significant figures. It is empty where the argument has no value, or is more
+// than one symbol, number or word.
+func (n *Node) Reads(look func(symbol string) (*Shown, bool)) string {
+	if n.Op != OpTable {
+		return ""
+	}
+	at, ok := n.Args[0].given(look)
+	switch i := slices.Index(n.table.Words, at.Word); {
+	case !ok:
+		return ""
+	case n.table.Words == nil:
+		v, _ := n.table.at(at.Value)
+		return (&Shown{Value: v, State: Sound, Formula: &Formula{}}).Number()
+	case i >= 0:
+		return unit.Plain(n.table.Y[i])
+	}
+	return ""
+}
+
+// given is the value of a part that is one symbol, number or word.
+func (n *Node) given(look func(symbol string) (*Shown, bool)) (Shown, bool) {
+	switch n.Op {
+	case OpNumber:
+		return Shown{Value: n.Number}, true
+	case OpWord:
+		return Shown{Word: n.Word, IsWord: true}, true
+	case OpSymbol:
+		if s, ok := look(n.Symbol); ok && s.usable() {
+			return *s, true
+		}
+	}
+	return Shown{}, false
 }

@@ -23,13 +23,14 @@ func Formula(f *method.Formula) string {
 	return draw(func(w *writer) { w.row(f.Root) })
 }
 
-// With gives the same with the values of the symbols put in. Symbols without a value stay.
+// With gives the same with the values of the symbols put in, and what tables give for them, so that a reader can reckon
+// the line again without another page. Symbols without a value stay.
 func With(f *method.Formula, look Look) string {
 	if f == nil {
 		return ""
 	}
 	return draw(func(w *writer) {
-		w.look = look
+		w.look, w.root = look, f.Root
 		w.row(f.Root)
 	})
 }
@@ -68,7 +69,7 @@ func Line(s *method.Shown, look Look) string {
 	}
 	if len(root.Args) > 0 {
 		line += " " + draw(func(w *writer) {
-			w.look = look
+			w.look, w.root = look, root
 			w.equals()
 			w.row(root)
 		})
@@ -89,7 +90,8 @@ func draw(body func(w *writer)) string {
 type writer struct {
 	strings.Builder
 	look  Look
-	small bool // inside a fraction or an exponent: a simple quotient is written on the line
+	root  *method.Node // of the formula whose values are put in
+	small bool         // inside a fraction or an exponent: a simple quotient is written on the line
 }
 
 func (w *writer) put(markup string) { w.WriteString(markup) }

@@ -133,6 +133,9 @@ func TestWith(t *testing.T) {
 		{"1 + a", "<mn>1</mn><mo>+</mo><mrow><mo>(</mo>" + minus + "<mo>)</mo></mrow>"},
 		{"a/sigma_d", "<mfrac>" + minus + "<mn>2 750</mn></mfrac>"},
 		{"sind(theta)", "<mi>sin</mi>@<mrow><mo>(</mo><mn>20</mn><mtext class=\"unit\">°</mtext><mo>)</mo></mrow>"},
+		{"sind(2*theta)", "<mi>sin</mi>@<mrow><mo>(</mo><mrow><mo>(</mo><mn>2</mn><mo>×</mo><mn>20</mn><mo>)</mo></mrow><mtext class=\"unit\">°</mtext><mo>)</mo></mrow>"},
+		{"2*K_DC(sigma_d)", "<mn>2</mn><mo>×</mo><mn>2</mn>"},
+		{"design_area(theta)", "<mtext>design area</mtext>@<mrow><mo>(</mo><mn>20</mn><mo>)</mo></mrow>"},
 		{`z == "side" ? a : sigma_d`, `<mrow><mo stretchy="true" form="prefix">{</mo><mtable class="cases"><mtr><mtd>` + minus + `</mtd><mtd><mtext> if </mtext><mi>z</mi><mtext> is </mtext><mtext>side</mtext></mtd></mtr><mtr><mtd><mn>2 750</mn></mtd><mtd><mtext> otherwise </mtext></mtd></mtr></mtable></mrow>`},
 		{"P_BM_min + 1", "<msub><mi>P</mi><mrow><mi>BM</mi><mo>,</mo><mi>min</mi></mrow></msub><mo>+</mo><mn>1</mn>"},
 	}

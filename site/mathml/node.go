@@ -25,7 +25,7 @@ const (
 // binds says how firmly a part holds together once its values are put in.
 func (w *writer) binds(n *method.Node) binds {
 	switch n.Op {
-	case method.OpNumber, method.OpSymbol:
+	case method.OpNumber, method.OpSymbol, method.OpTable:
 		return numeralBinds(w.shown(n))
 	case method.OpCases:
 		return loose
@@ -69,10 +69,22 @@ func (w *writer) shown(n *method.Node) string {
 	if n.Op == method.OpNumber {
 		return method.RawNumber(n.Raw)
 	}
+	if n.Op == method.OpTable {
+		return w.reading(n)
+	}
 	if s := w.value(n); s != nil {
 		return s.Number()
 	}
 	return ""
+}
+
+// reading is the number that is put in for a table. A formula that is nothing but a table keeps its name and its row: the
+// number stands beside it as the result.
+func (w *writer) reading(n *method.Node) string {
+	if w.look == nil || n == w.root {
+		return ""
+	}
+	return n.Reads(w.look)
 }
 
 // value finds what is put in for a symbol, nil where the symbol stays.
@@ -121,6 +133,8 @@ func (w *writer) whole(n *method.Node) bool {
 	switch n.Op {
 	case method.OpNumber, method.OpSymbol, method.OpWord, method.OpPow, method.OpRoot, method.OpCases:
 		return true
+	case method.OpTable:
+		return w.shown(n) != ""
 	case method.OpDiv:
 		return !w.onLine(n)
 	}
@@ -161,6 +175,12 @@ func (w *writer) row(n *method.Node) {
 		w.denial(n)
 	case method.OpCases:
 		w.cases(n)
+	case method.OpTable:
+		if text := w.shown(n); text != "" {
+			w.numeral(text)
+			return
+		}
+		w.call(n)
 	default:
 		w.call(n)
 	}

@@ -128,6 +128,11 @@ func (w *writer) call(n *method.Node) {
 		if i > 0 {
 			w.sign(",")
 		}
+		if degrees && w.look != nil && !single(a) {
+			w.bracketed(a)
+			w.put(`<mtext class="unit">°</mtext>`)
+			continue
+		}
 		w.row(a)
 		if first, _ := utf8.DecodeRuneInString(w.shownOf(a)); degrees && unicode.IsDigit(first) {
 			w.put(`<mtext class="unit">°</mtext>`)

@@ -24,7 +24,7 @@ func (w *writer) sum(n *method.Node) {
 func (w *writer) product(n *method.Node) {
 	for i, f := range factors(n, nil) {
 		least := shut
-		if f.Op == method.OpNumber || f.Op == method.OpSymbol {
+		if single(f) || f.Op == method.OpTable {
 			least = times
 		}
 		switch {
@@ -48,7 +48,7 @@ func factors(n *method.Node, into []*method.Node) []*method.Node {
 // digitFirst reports whether the first thing that a reader sees of a part is a digit.
 func (w *writer) digitFirst(n *method.Node) bool {
 	switch n.Op {
-	case method.OpNumber, method.OpSymbol:
+	case method.OpNumber, method.OpSymbol, method.OpTable:
 		first, _ := utf8.DecodeRuneInString(w.shown(n))
 		return unicode.IsDigit(first)
 	case method.OpDiv, method.OpMul, method.OpAdd, method.OpSub:

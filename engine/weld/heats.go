@@ -15,7 +15,7 @@ type WeldHeat struct {
 }
 
 // Heat reckons arc energy, heat input and the wire of one weld. The procedure says the process, the lot of filler the
-// diameter; either may be nil. Nil is given where the sheet is not in the library.
+// diameter, or the procedure where no lot is given; either may be nil. Nil is given where the sheet is not in the library.
 func Heat(lib *method.Library, ranges *Ranges, w *record.Weld, p *record.Procedure, filler *record.Consumable) *method.Working {
 	s, ok := lib.Sheet(sheetHeat)
 	if !ok {
@@ -39,8 +39,11 @@ func (r *Ranges) heatGiven(w *record.Weld, p *record.Procedure, filler *record.C
 		g["procedure.process"] = method.Quantity{Word: p.Process.V, IsWord: true, Place: p.Process.At}
 		g["consumption.yield"] = method.Quantity{Number: r.yield(p.Process.V), Basis: r.Fillets.Consumption.Basis}
 	}
-	if filler != nil {
+	switch {
+	case filler != nil:
 		put(g, "filler.diameter_mm", "mm", filler.Diameter)
+	case p != nil:
+		put(g, "filler.diameter_mm", "mm", p.WireDiameter)
 	}
 	return g
 }

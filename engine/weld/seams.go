@@ -97,7 +97,7 @@ func (a *assessor) given(j *record.Joint, p *record.Procedure) method.GivenMap {
 	gas := method.Quantity{Number: c.Gas, Unit: "l/min", Basis: c.Basis}
 	if p != nil {
 		if p.SpeedFrom.Set && p.SpeedTo.Set {
-			speed = method.Quantity{Number: float64(p.SpeedFrom.V+p.SpeedTo.V) / 2, Unit: "mm/min", Place: p.SpeedFrom.At}
+			speed = method.Quantity{Number: float64(p.SpeedFrom.V+p.SpeedTo.V) / 2, Unit: "mm/min", Place: p.SpeedFrom.At, Source: "middle between the least and the greatest of the procedure"}
 		}
 		if p.GasFlow.Set {
 			gas = method.Quantity{Number: float64(p.GasFlow.V), Unit: "l/min", Place: p.GasFlow.At}
@@ -107,7 +107,9 @@ func (a *assessor) given(j *record.Joint, p *record.Procedure) method.GivenMap {
 		return method.Quantity{Number: v, Unit: sign, Basis: c.Basis}
 	}
 	g := method.GivenMap{
-		"seam.kind": {Word: "butt", IsWord: true}, "seam.fillets": {Number: 1, Place: j.Sides.At}, "seam.share": {Number: 1, Place: j.Pattern.At},
+		"seam.kind":          {Word: "butt", IsWord: true, Place: j.Type.At, Source: "whatever is not a fillet counts as a butt seam"},
+		"seam.fillets":       {Number: 1, Place: j.Sides.At, Source: "one, unless both sides are written"},
+		"seam.share":         {Number: 1, Place: j.Pattern.At, Source: "all of it, unless the record says chain or staggered"},
 		"consumption.excess": own(c.Excess, ""), "consumption.density_kg_m3": own(c.Density, "kg/m³"), "consumption.yield": own(a.ranges.yield(process), ""),
 		"consumption.operating": own(a.ranges.operating(process), ""), "consumption.speed_mm_min": speed, "consumption.gas_l_min": gas,
 		"seam.throat_mm": {Unit: "mm"},

@@ -31,7 +31,7 @@ func (a *assessor) factor(s *Seam, g method.GivenMap) {
 		delete(mine, "seam.thickness_mm")
 	}
 	if share, ok := Share(j); ok {
-		mine["seam.pitch_over_bead"] = method.Quantity{Number: 1 / share, Place: j.Pattern.At}
+		mine["seam.pitch_over_bead"] = method.Quantity{Number: 1 / share, Place: j.Pattern.At, Source: "pitch over bead; 1 where welded all along"}
 	}
 	s.Factor = a.evaluate(sheetFactor, mine)
 	needed, ok := s.Factor.Value("a_r")

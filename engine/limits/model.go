@@ -48,14 +48,14 @@ func (m *Model) at(knots float64) (*method.Working, error) {
 		g[name] = q
 	}
 	degrees, from := m.trim(knots)
-	g["planing.speed_kn"] = method.Quantity{Number: knots, Unit: "kn"}
+	g["planing.speed_kn"] = method.Quantity{Number: knots, Unit: "kn", Source: "the speed that is asked about"}
 	g["planing.trim_deg"] = method.Quantity{Number: degrees, Unit: "°", Source: from}
 	return m.Sheet.Evaluate("boat", g, nil)
 }
 
 // sea evaluates the sheet for a wave height over the working of a speed.
 func (m *Model) sea(boat *method.Working, height float64) (*method.Working, error) {
-	return m.Sheet.Evaluate("sea", method.GivenMap{"sea.wave_height_m": {Number: height, Unit: "m"}}, boat)
+	return m.Sheet.Evaluate("sea", method.GivenMap{"sea.wave_height_m": {Number: height, Unit: "m", Source: "the sea that is asked about"}}, boat)
 }
 
 // limit evaluates the sheet for a level over the working of a speed.

@@ -90,7 +90,7 @@ func (h Hull) start() float64 {
 func (h Hull) given() method.GivenMap {
 	q := func(v float64, unit string) method.Quantity { return method.Quantity{Number: v, Unit: unit} }
 	all := method.GivenMap{
-		"planing.speed": q(h.Speed, "m/s"), "planing.beam_m": q(h.Beam, "m"), "planing.deadrise_deg": q(h.Deadrise, "°"),
+		"planing.speed": {Number: h.Speed, Unit: "m/s", Source: "the speed that is asked about; 1 kn = 1852/3600 m/s"}, "planing.beam_m": q(h.Beam, "m"), "planing.deadrise_deg": q(h.Deadrise, "°"),
 		"planing.weight_n": q(h.Weight, "N"), "planing.lcg_m": q(h.LCG, "m"), "planing.vcg_m": q(h.VCG, "m"),
 		"planing.thrust_deg": q(h.Thrust, "°"), "planing.thrust_arm_m": q(h.ThrustArm, "m"),
 		"planing.density_kg_m3": q(h.Density, "kg/m³"), "planing.viscosity": q(h.Viscosity, "m²/s"),
@@ -105,10 +105,13 @@ func (h Hull) given() method.GivenMap {
 	return all
 }
 
+// balanced says where trim and wetted length come from; what is left over stands among the steps.
+const balanced = "found by turning trim and wetted length until nothing of lift and moment is left over"
+
 // left evaluates the sheet and gives what is left over: lift as a part of the weight, moment as a part of weight times beam.
 func (s *solver) left(x [2]float64) (r [2]float64, err error) {
-	s.given["planing.trim_deg"] = method.Quantity{Number: x[0], Unit: "°"}
-	s.given["planing.wetted_ratio"] = method.Quantity{Number: x[1]}
+	s.given["planing.trim_deg"] = method.Quantity{Number: x[0], Unit: "°", Source: balanced}
+	s.given["planing.wetted_ratio"] = method.Quantity{Number: x[1], Source: balanced}
 	if s.last == nil {
 		s.last, err = s.sheet.Evaluate("hull", s.given, nil)
 	} else {

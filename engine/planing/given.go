@@ -120,6 +120,7 @@ func (in *Input) thrust(w *wall) {
 	w.note("planing.thrust_deg", p.ShaftTilt.At, "")
 	w.note("planing.thrust_arm_m", p.ShaftZ.At, "centre of gravity above the shaft, square to the thrust")
 	if !p.ShaftTilt.Set {
+		w.note("planing.thrust_deg", p.ShaftTilt.At, "assumed: the thrust runs along the keel")
 		w.assume("the thrust runs along the keel", "write prediction.thrust_deg", finding.Practice)
 	}
 }

@@ -43,8 +43,9 @@ func (g *given) put(name string, v float64, unit string, basis finding.Basis, so
 	g.reckoned[name] = method.Quantity{Number: v, Unit: unit, Basis: basis, Source: source}
 }
 
-func (g *given) word(name, w string) {
-	g.reckoned[name] = method.Quantity{Word: w, IsWord: true}
+// word adds a word, with what it was concluded from.
+func (g *given) word(name, w, source string) {
+	g.reckoned[name] = method.Quantity{Word: w, IsWord: true, Source: source}
 }
 
 // givenOf hands over what belongs to the hull as a whole: crew, decking, and whether a limit is the yard's or the sheet's.
@@ -55,13 +56,13 @@ func (j *judge) givenOf() *given {
 		g.put("crew.offset_sum_m", j.crew.sum, "m", finding.Practice, "places of the record")
 	}
 	for name, set := range j.limits() {
-		w := "sheet"
+		w, why := "sheet", "no limit of the yard is written"
 		if set {
-			w = "yard"
+			w, why = "yard", "the record writes a limit"
 		}
-		g.word("limit."+name, w)
+		g.word("limit."+name, w, why)
 	}
-	g.word("boat.decking", j.decking())
+	g.word("boat.decking", j.decking(), "lines.decked, and how the recesses drain")
 	if !j.hull.Boat.LengthHull.Set {
 		n := len(j.lines.Stations)
 		g.put("boat.length_hull_m", j.lines.Stations[n-1].X-j.lines.Stations[0].X, "m", finding.Derived, "from the lines")

@@ -2,6 +2,7 @@ package chart
 
 import (
 	"fmt"
+	"math"
 
 	"hullfile/engine/running"
 	"hullfile/engine/unit"
@@ -31,7 +32,7 @@ func Bound(p *running.Promise, key string) Figure {
 			row := []string{unit.Text(h, 0)}
 			for _, c := range p.Curves {
 				if k < len(c.Part) {
-					row = append(row, unit.Text(100*c.Part[k], 1))
+					row = append(row, atLeast(c.Part[k]))
 				}
 			}
 			s.Table = append(s.Table, row)
@@ -40,8 +41,12 @@ func Bound(p *running.Promise, key string) Figure {
 	if one, ok := p.At(1, 0.9); ok {
 		s.Dots = append(s.Dots, Dots{Name: "promise", X: []float64{p.Hours}, Y: []float64{100 * one.All}, Class: MeanA})
 		s.Marks = append(s.Marks, Mark{X: p.Hours, Y: 100 * one.All, Text: "warranty, " + unit.Text(p.Hours, 0) + " h"})
-		s.Desc = fmt.Sprintf("With slope 1 at least %s %% of boats run %s h without a crack.", unit.Text(100*one.All, 1), unit.Text(p.Hours, 0))
+		s.Desc = fmt.Sprintf("With slope 1 at least %s %% of boats run %s h without a crack.", atLeast(one.All), unit.Text(p.Hours, 0))
 	}
-	s.Note = "Every curve is a lower bound: the true part may lie anywhere above it. Slope 1: the chance of a crack does not change with age; above 1 it grows."
+	s.Note = "Every curve is a lower bound, its figures rounded down: the true part may lie anywhere above it. Slope 1: the chance of a crack does not change with age; above 1 it grows."
 	return Plot(s)
 }
+
+// atLeast writes a part that is a lower bound as percent, rounded down, so that the picture promises no more than the
+// sentence above it.
+func atLeast(part float64) string { return unit.Text(math.Floor(1000*part+1e-9)/10, 1) }

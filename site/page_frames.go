@@ -65,6 +65,9 @@ type BarRow struct {
 	To      string
 	Length  string
 	Load    string
+	EI      string // kN·m²
+	EA      string // kN; empty where the model does not stretch
+	GA      string // kN; empty where shear is taken as stiff
 	Moment  string // greatest
 	At      string // m from its start
 	AtStart string
@@ -176,7 +179,7 @@ func (l *leaf) modelRow(at int, m *scantling.Model, of []beside) ModelRow {
 func (l *leaf) modelPage(at int) (ModelPage, error) {
 	m := &l.dossier.Structure.Models[at]
 	p := ModelPage{Title: modelTitle(m), Ring: m.Kind == beam.Frame, Solved: m.Solved, Why: m.Why, Assumptions: append([]string{}, m.Assumptions...), Findings: l.findingsOnPage()}
-	p.Assumptions = append(p.Assumptions, uncounted)
+	p.Assumptions = append(p.Assumptions, stiffly, uncounted)
 	if m.Pressure > 0 {
 		p.Pressure = unit.Text(m.Pressure, 1)
 	}
@@ -207,11 +210,22 @@ func (l *leaf) modelPage(at int) (ModelPage, error) {
 	return p, nil
 }
 
+// stiffly says how a bar gives way, so that somebody with another program can reckon the model again.
+const stiffly = "A bar bends by its moment over EI and gives way to shear by its shear force over GA, in a ring also to the force along it over EA: E of the metal times the second moment of area, or the area, with the plating that counts, and G = E / (2 (1 + ν)) times the area of its web."
+
 // uncounted is what no beam model here knows, whatever its kind.
 const uncounted = "Not counted in any of these models: warping of open sections in torsion, the sideways bending of angles under a load square to the plate, and shear lag beyond the breadth of plating that the rule lets count."
 
 func (l *leaf) barRow(b *scantling.ModelBar) BarRow {
-	row := BarRow{Member: l.subjectAs("member "+b.Judged, b.Member), From: b.From, To: b.To, Length: unit.Text(b.Length, 2), Load: unit.Text(b.Load, 2)}
+	row := BarRow{Member: l.subjectAs("member "+b.Judged, b.Member), From: b.From, To: b.To, Length: unit.Text(b.Length, 2), Load: unit.Text(b.Load, 2), EI: unit.Figures(b.EI, 4)}
+	for _, s := range []struct {
+		text  *string
+		stiff float64
+	}{{&row.EA, b.EA}, {&row.GA, b.GA}} {
+		if s.stiff > 0 {
+			*s.text = unit.Text(s.stiff, 0)
+		}
+	}
 	if n := len(b.At); n > 0 {
 		row.AtStart, row.AtEnd = unit.Text(b.At[0].Moment, 2), unit.Text(b.At[n-1].Moment, 2)
 	}

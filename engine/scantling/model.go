@@ -109,7 +109,7 @@ func (s *structure) solve(m *Model, b beam.Model, all []span, joints []grid.Join
 
 // along reads a bar at even places, and where its moment and its shear are greatest.
 func along(s *span, bar beam.Bar, m *beam.Member, joints []grid.Joint) ModelBar {
-	out := ModelBar{Member: s.Member, Judged: s.judged, From: joints[s.From].Name, To: joints[s.To].Name, Length: bar.Length,
+	out := ModelBar{Member: s.Member, Judged: s.judged, From: joints[s.From].Name, To: joints[s.To].Name, Length: bar.Length, EI: s.stiff.EI, EA: m.EA, GA: m.GA,
 		Ends: [2]hydrostatics.Vector{joints[s.From].At, joints[s.To].At}}
 	inward := 1.0
 	for _, l := range m.Loads {

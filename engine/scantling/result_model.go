@@ -28,6 +28,8 @@ type ModelBar struct {
 	Ends     [2]hydrostatics.Vector
 	Load     float64 // kN/m, greatest on it, inward
 	Length   float64 // m
+	EI       float64 // kN·m², against bending
+	EA, GA   float64 // kN, against stretching and shear; nought where the model takes it as stiff
 	At       []ModelPoint
 }
 

@@ -9,6 +9,10 @@ import (
 // thin parts thousands: a no-break space, so that a number is never cut at the end of a line.
 const thin = "\u00a0"
 
+// upFromHalf takes up the last bits of reckoning: a mean of 26.35 that came out as 26.349999999999998 is printed as 26.4,
+// like the 26.35 that a reader reckons from the same page.
+const upFromHalf = 1 + 4e-15
+
 // Text gives a number for people: so many decimals, thousands parted by a no-break space, a true minus sign, and no
 // minus before a nought. A number that is not finite is a dash. It is for sentences and working; machines get the number.
 func Text[T ~float64](v T, decimals int) string {
@@ -16,7 +20,7 @@ func Text[T ~float64](v T, decimals int) string {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return "–"
 	}
-	digits := strconv.FormatFloat(math.Abs(x), 'f', decimals, 64)
+	digits := strconv.FormatFloat(math.Min(math.Abs(x)*upFromHalf, math.MaxFloat64), 'f', decimals, 64)
 	whole, part, _ := strings.Cut(digits, ".")
 	text := grouped(whole)
 	if part != "" {

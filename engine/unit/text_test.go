@@ -19,6 +19,9 @@ func TestText(t *testing.T) {
 		{"own arithmetic: below nought", -45.26, 1, "−45.3"},
 		{"own arithmetic: nought after rounding has no sign", -0.004, 2, "0.00"},
 		{"own arithmetic: carry over the thousand", 999.96, 1, "1\u00a0000.0"},
+		{"own arithmetic: the last bit of a mean does not turn a half down", 26.349999999999998, 1, "26.4"},
+		{"own arithmetic: a half goes up", 2.5, 0, "3"},
+		{"own arithmetic: what is truly below a half does not", 26.34999999, 1, "26.3"},
 		{"own arithmetic: not a number", math.NaN(), 1, "–"},
 		{"own arithmetic: no end", math.Inf(-1), 1, "–"},
 	}

@@ -37,9 +37,7 @@ func (b *book) printedPage(kind string, pages []joinedPage) PrintedPage {
 	h := b.hull
 	l := b.leaf(pages[0].section)
 	p := PrintedPage{Kind: kind, Number: h.Number, Name: h.Identity.Name.V, Title: h.Title.V, Block: l.block(), Version: b.press.job.Version, Caution: b.press.notes["cautions"]}
-	for _, f := range onlyOwner(l.fields(&h.Identity)) {
-		p.Facts = append(p.Facts, f)
-	}
+	p.Facts = append(p.Facts, onlyOwner(l.fields(&h.Identity))...)
 	return p
 }
 

@@ -136,7 +136,7 @@ func (c centres) words() string {
 }
 
 func (c centres) note() string {
-	const signs = "Area of a disc: mass. Quartered disc: centre of the light boat; filled disc with a cross: of the loaded boat; triangle: as weighed."
+	const signs = "Area of a disc: mass; numbers name the heaviest. Quartered disc: centre of the light boat; filled disc with a cross: of the loaded boat; triangle: as weighed."
 	note := signs + " Heights are above the base line."
 	low := 0
 	for _, i := range c.items {

@@ -2,6 +2,7 @@ package site
 
 import (
 	"fmt"
+	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/ride"
@@ -19,7 +20,7 @@ func (d Drawing) says(conclusion string) Drawing {
 	return d
 }
 
-// groupsSay tells how much of the loaded mass was on scales and how much is a guess.
+// groupsSay tells how much of the loaded mass is known in which way.
 func (l *leaf) groupsSay() string {
 	r := &l.dossier.Weight
 	if !r.Loaded.Whole() || r.Loaded.Mass <= 0 {
@@ -31,8 +32,13 @@ func (l *leaf) groupsSay() string {
 			by[b.Basis] += float64(b.Mass)
 		}
 	}
-	share := func(basis string) string { return unit.Text(100*by[basis]/float64(r.Loaded.Mass), 0) + " %" }
-	return fmt.Sprintf("%s of the loaded mass was weighed, %s is estimated", share("weighed"), share("estimated"))
+	var parts []string
+	for _, how := range []struct{ basis, words string }{{"weighed", "weighed"}, {"reckoned", "reckoned"}, {"maker's", "stated by makers"}, {"estimated", "estimated"}} {
+		if kg := by[how.basis]; kg > 0 {
+			parts = append(parts, unit.Text(100*kg/float64(r.Loaded.Mass), 0)+" % "+how.words)
+		}
+	}
+	return "of the loaded mass " + strings.Join(parts, ", ")
 }
 
 // centresSay tells where the loaded boat balances.
@@ -94,5 +100,12 @@ func seamsSay(m *seam.Map) string {
 	for _, j := range m.Joints {
 		n[m.Standing(j)]++
 	}
-	return fmt.Sprintf("of %d joints %d have a whole chain, %d are short, %d are not shown", len(m.Joints), n[finding.Met], n[finding.Short], n[finding.NotShown])
+	out := fmt.Sprintf("%d of %d joints with a whole chain", n[finding.Met], len(m.Joints))
+	if n[finding.Short] > 0 {
+		out += fmt.Sprintf(", %d rejected or open", n[finding.Short])
+	}
+	if n[finding.NotShown] > 0 {
+		out += fmt.Sprintf(", %d not shown", n[finding.NotShown])
+	}
+	return out
 }

@@ -148,10 +148,10 @@ func (c centres) note() string {
 	case c.level:
 		note = signs + " No heights are on record, so all items stand on one line."
 	case low > 0:
-		note += fmt.Sprintf(" %d items without a height on record stand on the base line.", low)
+		note += " Without a height on record, drawn on the base line: " + itemsOf(low) + "."
 	}
 	if c.without > 0 {
-		note += fmt.Sprintf(" %d items have no mass or no position and are not drawn.", c.without)
+		note += " Without a mass or a position, not drawn: " + itemsOf(c.without) + "."
 	}
 	return note
 }
@@ -165,4 +165,11 @@ func (c centres) table() [][]string {
 		table = append(table, []string{i.name, unit.Text(i.mass, 1), unit.Text(i.x, 2), figure(i.z, i.hasZ, 2)})
 	}
 	return cut(table)
+}
+
+func itemsOf(n int) string {
+	if n == 1 {
+		return "1 item"
+	}
+	return fmt.Sprintf("%d items", n)
 }

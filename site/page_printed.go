@@ -47,7 +47,7 @@ func (b *book) writePrinted(within, left string, p PrintedPage, j *joiner) error
 	p.Contents = j.contents()
 	p.Figures, p.Tables, p.OnlyTops = j.lists()
 	var out bytes.Buffer
-	if err := b.press.pages["printed"].ExecuteTemplate(&out, "printed", p); err != nil {
+	if err := b.press.pages.ExecuteTemplate(&out, "printed", p); err != nil {
 		return fmt.Errorf("print edition: %w", err)
 	}
 	style := append(bytes.Clone(b.press.printed), j.pageRules(left)...)

@@ -21,6 +21,9 @@ func (b *book) printFile() error {
 	}
 	var pages []joinedPage
 	for _, s := range b.order {
+		if topOf(s).path == benchPath {
+			continue // sheets to fill by hand are set for paper by themselves, some of them across it
+		}
 		text, err := b.folder.read(s.path)
 		if err != nil {
 			return fmt.Errorf("print edition: %w", err)
@@ -29,8 +32,12 @@ func (b *book) printFile() error {
 	}
 	left, _ := b.runningWords()
 	p := b.printedPage("Technical file", pages)
-	p.Root = b.root
-	return b.writePrinted("", left, p, newJoiner(pages))
+	p.Root, p.Volumes = b.root, volumeLinks(pages)
+	j := newJoiner(pages)
+	if err := b.writePrinted("", left, p, j); err != nil {
+		return err
+	}
+	return b.printVolumes(p, j)
 }
 
 func (b *book) printedPage(kind string, pages []joinedPage) PrintedPage {
@@ -43,6 +50,14 @@ func (b *book) printedPage(kind string, pages []joinedPage) PrintedPage {
 
 // writePrinted joins the pages and writes them with the style sheet that numbers them.
 func (b *book) writePrinted(within, left string, p PrintedPage, j *joiner) error {
+	style := append(bytes.Clone(b.press.printed), j.pageRules(left)...)
+	if err := b.folder.write(within+printStyle, style); err != nil {
+		return err
+	}
+	return b.writeJoined(within+printName, p, j)
+}
+
+func (b *book) writeJoined(name string, p PrintedPage, j *joiner) error {
 	p.Sections = j.sections()
 	p.Contents = j.contents()
 	p.Figures, p.Tables, p.OnlyTops = j.lists()
@@ -50,11 +65,7 @@ func (b *book) writePrinted(within, left string, p PrintedPage, j *joiner) error
 	if err := b.press.pages.ExecuteTemplate(&out, "printed", p); err != nil {
 		return fmt.Errorf("print edition: %w", err)
 	}
-	style := append(bytes.Clone(b.press.printed), j.pageRules(left)...)
-	if err := b.folder.write(within+printStyle, style); err != nil {
-		return err
-	}
-	return b.folder.write(within+printName, out.Bytes())
+	return b.folder.write(name, out.Bytes())
 }
 
 // read gives a file of the folder as it was written.

@@ -29,7 +29,7 @@ func get[T any](c *cache, key any, make func() (T, error)) (T, error) {
 // part executes a part of the templates on its own.
 func (p *press) part(name string, data any) (template.HTML, error) {
 	var out bytes.Buffer
-	if err := p.parts.ExecuteTemplate(&out, name, data); err != nil {
+	if err := p.pages.ExecuteTemplate(&out, name, data); err != nil {
 		return "", fmt.Errorf("part %s: %w", name, err)
 	}
 	return template.HTML(out.String()), nil //nolint:gosec // made by a template
@@ -98,7 +98,7 @@ type readyKey struct {
 // body executes what stands inside the frame of a page.
 func (p *press) body(kind string, data any) (template.HTML, error) {
 	var out bytes.Buffer
-	if err := p.pages[kind].ExecuteTemplate(&out, "main", data); err != nil {
+	if err := p.pages.ExecuteTemplate(&out, "main "+kind, data); err != nil {
 		return "", fmt.Errorf("page %s: %w", kind, err)
 	}
 	return template.HTML(out.String()), nil //nolint:gosec // made by a template

@@ -70,7 +70,7 @@ func (l *leaf) compare(all []compared, shown *method.Working, steps map[string]s
 			out.Forms = append(out.Forms, OtherForm{f.marks[s.Formula], fixed})
 		}
 	}
-	out.Head, out.Rows = template.HTML(head), template.HTML(rows) //nolint:gosec // escaped as it was made
+	out.Head, out.Rows = head.whole(), rows.whole()
 	return out
 }
 
@@ -117,19 +117,22 @@ func (f *forms) mark(i int, s *method.Shown) string {
 }
 
 func (m *markup) columnHead(s *method.Shown, anchor string) {
-	m.raw(`<th scope="col" class="num"><span title="`)
-	m.text(s.Name)
-	m.raw(`">`)
+	m.raw(`<th scope="col" class="num">`)
+	tag := "span"
 	if anchor != "" {
+		tag = "a"
 		m.raw(`<a href="#`)
 		m.text(anchor)
-		m.raw(`">`)
+		m.raw(`" title="`)
+	} else {
+		m.raw(`<span title="`)
 	}
+	m.text(s.Name)
+	m.raw(`">`)
 	m.html(symbolMath(s.Symbol))
-	if anchor != "" {
-		m.raw("</a>")
-	}
-	m.raw("</span>")
+	m.raw(`<span class="aside">`)
+	m.text(s.Name)
+	m.raw("</span></" + tag + ">")
 	if s.Unit != "" {
 		m.raw("<small>")
 		m.text(s.Unit)

@@ -280,7 +280,7 @@ func (l *leaf) contactTable(urgent bool) *OwnerTable {
 // paperTable lists the papers of one part of the boat by title, number and day; those that are for the owner lie in this
 // book.
 func (l *leaf) paperTable(system string) *OwnerTable {
-	t := newOwnerTable("Papers", "Paper", "Number", "Day", "Issued by", "Copy")
+	t := newOwnerTable("Papers: "+system, "Paper", "Number", "Day", "Issued by", "Copy")
 	if system == "boat" {
 		system = "whole boat"
 	}

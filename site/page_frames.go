@@ -25,6 +25,7 @@ type ModelsSays struct {
 	Unsolved int
 	Held     []TogetherRow // short alone and held by their neighbours
 	More     []TogetherRow // met alone and not in a model
+	Changed  []TogetherRow // both
 	Decides  bool          // the record lets the models decide about frames
 	Greatest TogetherRow   // the greatest moment over that of one span
 }
@@ -134,6 +135,7 @@ func (l *leaf) framesPage() (FramesPage, error) {
 			}
 		}
 	}
+	p.Says.Changed = append(append(p.Says.Changed, p.Says.Held...), p.Says.More...)
 	return p, nil
 }
 

@@ -71,16 +71,17 @@ var unexplained = map[string]bool{"glossary": true, "records": true, "methods": 
 // repeat the same words row by row.
 func spokenOn(page []byte) string {
 	var b strings.Builder
-	open := ""
+	open, closing := "", "/"
 	eachTag(mainOf(page), func(before, tag, _ []byte) {
 		if open != "" {
 			b.Write(before)
 		}
-		switch name := tagName(tag); {
-		case open == "" && spokenIn[name]:
-			open = name
-		case name == "/"+open:
-			open = ""
+		switch name := nameOf(tag); {
+		case open == "" && spokenIn[string(name)]:
+			open = string(name)
+			closing = "/" + open
+		case string(name) == closing:
+			open, closing = "", "/"
 			b.WriteByte('\n')
 		}
 	})

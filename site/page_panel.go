@@ -28,6 +28,7 @@ type PanelPage struct {
 	Asks     []AskRow
 	Working  Working
 	Craft    Link
+	Rules    RuleTable // as every rule sees it
 	Findings []FindingRow
 }
 
@@ -58,6 +59,9 @@ func (l *leaf) panelPage(p *scantling.Panel) (PanelPage, error) {
 	}
 	if s := l.dossier.Structure.Sheet; s != nil {
 		page.Sheet, page.Work = l.sheetLink(s), workOf(s)
+	}
+	if len(p.Opinions) > 0 {
+		page.Rules = RuleTable{Of: Link{Text: "panel " + rec.ID}, What: "panel", Rows: append([]RuleRow{l.panelRule(p, nil)}, l.opinionRules(p.Opinions, nil)...)}
 	}
 	for _, a := range p.Asks {
 		page.Asks = append(page.Asks, askRow(a, p.Governs, page.Working.at[a.Symbol]))

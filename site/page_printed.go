@@ -21,6 +21,9 @@ func (b *book) printFile() error {
 	}
 	var pages []joinedPage
 	for _, s := range b.order {
+		if topOf(s).path == benchPath {
+			continue // sheets to fill by hand are set for paper by themselves, some of them across it
+		}
 		text, err := b.folder.read(s.path)
 		if err != nil {
 			return fmt.Errorf("print edition: %w", err)
@@ -29,34 +32,40 @@ func (b *book) printFile() error {
 	}
 	left, _ := b.runningWords()
 	p := b.printedPage("Technical file", pages)
-	p.Root = b.root
-	return b.writePrinted("", left, p, newJoiner(pages))
+	p.Root, p.Volumes = b.root, volumeLinks(pages)
+	j := newJoiner(pages)
+	if err := b.writePrinted("", left, p, j); err != nil {
+		return err
+	}
+	return b.printVolumes(p, j)
 }
 
 func (b *book) printedPage(kind string, pages []joinedPage) PrintedPage {
 	h := b.hull
 	l := b.leaf(pages[0].section)
 	p := PrintedPage{Kind: kind, Number: h.Number, Name: h.Identity.Name.V, Title: h.Title.V, Block: l.block(), Version: b.press.job.Version, Caution: b.press.notes["cautions"]}
-	for _, f := range onlyOwner(l.fields(&h.Identity)) {
-		p.Facts = append(p.Facts, f)
-	}
+	p.Facts = append(p.Facts, onlyOwner(l.fields(&h.Identity))...)
 	return p
 }
 
 // writePrinted joins the pages and writes them with the style sheet that numbers them.
 func (b *book) writePrinted(within, left string, p PrintedPage, j *joiner) error {
-	p.Sections = j.sections()
-	p.Contents = j.contents()
-	p.Figures, p.Tables, p.OnlyTops = j.lists()
-	var out bytes.Buffer
-	if err := b.press.pages["printed"].ExecuteTemplate(&out, "printed", p); err != nil {
-		return fmt.Errorf("print edition: %w", err)
-	}
 	style := append(bytes.Clone(b.press.printed), j.pageRules(left)...)
 	if err := b.folder.write(within+printStyle, style); err != nil {
 		return err
 	}
-	return b.folder.write(within+printName, out.Bytes())
+	return b.writeJoined(within+printName, p, j)
+}
+
+func (b *book) writeJoined(name string, p PrintedPage, j *joiner) error {
+	p.Sections = j.sections()
+	p.Contents = j.contents()
+	p.Figures, p.Tables, p.OnlyTops = j.lists()
+	var out bytes.Buffer
+	if err := b.press.pages.ExecuteTemplate(&out, "printed", p); err != nil {
+		return fmt.Errorf("print edition: %w", err)
+	}
+	return b.folder.write(name, out.Bytes())
 }
 
 // read gives a file of the folder as it was written.

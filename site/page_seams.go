@@ -198,5 +198,5 @@ func (l *leaf) seamPicture() Drawing {
 	if len(all) == 0 {
 		return Drawing{}
 	}
-	return drawing("Seams on the unrolled hull", chart.SeamMap(l.dossier.Lines, all))
+	return drawing("Seams on the unrolled hull", chart.SeamMap(l.dossier.Lines, all)).says(seamsSay(m))
 }

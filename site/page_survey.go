@@ -141,6 +141,9 @@ func surveySays(r *survey.Result) SurveySays {
 	}
 	if len(r.Items) > 0 {
 		s.First = spoken(r.Items[0].Subject)
+		if s.First == "boat" {
+			s.First = "the boat itself"
+		}
 	}
 	return s
 }

@@ -83,6 +83,7 @@ type Fact struct {
 type Drawing struct {
 	SVG   template.HTML
 	Title string
+	Says  string // what follows from it
 	Note  string
 	Head  []string
 	Rows  [][]string

@@ -35,11 +35,11 @@ func (l *leaf) panelPicture(p *scantling.Panel) Drawing {
 }
 
 func (l *leaf) groupsPicture() Drawing {
-	return drawing("Mass of each group by how it is known", chart.WeightGroups(l.dossier.Weight))
+	return drawing("Mass of each group by how it is known", chart.WeightGroups(l.dossier.Weight)).says(l.groupsSay())
 }
 
 func (l *leaf) centresPicture() Drawing {
-	return drawing("Where the masses lie along the boat", chart.Centres(l.dossier.Weight, &l.hull.Boat))
+	return drawing("Where the masses lie along the boat", chart.Centres(l.dossier.Weight, &l.hull.Boat)).says(l.centresSay())
 }
 
 func (l *leaf) movingPicture() Drawing {
@@ -55,8 +55,8 @@ func (l *leaf) labelPicture(label *capacity.Label) Drawing {
 }
 
 func (l *leaf) trialPictures(t *trial.Trial) (speed, mile, trim Drawing) {
-	return drawing("Speed and fuel flow over engine speed", chart.SpeedFuel(*t)),
-		drawing("Fuel for a mile and range over speed", chart.MileRange(*t)),
+	return drawing("Speed and fuel flow over engine speed", chart.SpeedFuel(*t)).says(fastestSays(t)),
+		drawing("Fuel for a mile and range over speed", chart.MileRange(*t)).says(leastSays(t)),
 		drawing("Running trim over speed", chart.Trim(*t))
 }
 

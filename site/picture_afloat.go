@@ -10,7 +10,7 @@ import (
 // Pictures of the boat afloat; picture.go has the others.
 
 func (l *leaf) leversPicture() Drawing {
-	return drawing("Righting lever in every condition", chart.Levers(l.dossier.Stability.Conditions))
+	return drawing("Righting lever in every condition", chart.Levers(l.dossier.Stability.Conditions)).says(l.leversSay())
 }
 
 func (l *leaf) leverPicture(c *stability.Condition, key string) Drawing {

@@ -29,7 +29,7 @@ func drawnOnly(all ...Drawing) []Drawing {
 }
 
 func (l *leaf) exceedancePicture(r *ride.Ride) Drawing {
-	return drawing("Part of the impacts above each size", chart.Exceedance(r))
+	return drawing("Part of the impacts above each size", chart.Exceedance(r)).says(l.peaksSay(r))
 }
 
 func (l *leaf) limitsPicture() Drawing {

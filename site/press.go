@@ -17,9 +17,8 @@ import (
 // press is what all books of a run share. It may be used from many goroutines; only its cache grows.
 type press struct {
 	job     Job
-	hands   int                           // how many print the pages of one book
-	pages   map[string]*template.Template // by page kind
-	parts   *template.Template            // the frame and the parts alone
+	hands   int                // how many print the pages of one book
+	pages   *template.Template // one set: the frame, the parts, and "base KIND" and "main KIND" for every page kind
 	cache   cache
 	shelf   *shelf
 	style   []byte
@@ -38,7 +37,7 @@ var pageKinds = []string{
 func newPress(job Job) (*press, error) {
 	p := &press{job: job, hands: 1, shelf: newShelf(job.Yard)}
 	var err error
-	if p.pages, p.parts, err = parsePages(templates.Files); err != nil {
+	if p.pages, err = parsePages(templates.Files); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
 	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css", "bench.css", "survey.css", "owner.css", "requirements.css", "structure.css"); err != nil {
@@ -62,23 +61,26 @@ func newPress(job Job) (*press, error) {
 	return p, nil
 }
 
-// parsePages parses every template once. All of them share the frame (base.html) and the parts.
-func parsePages(files fs.FS) (pages map[string]*template.Template, parts *template.Template, err error) {
-	shared, err := template.New("base").Option("missingkey=error").Funcs(template.FuncMap{"capital": capital, "cells": cells}).ParseFS(files, "base.html", "parts*.html")
+// parsePages parses every template once, all into one set: what stands before and after the main part of a page, and the
+// parts, are copied and looked through once and not for every page kind. The main part of a kind goes by a name of its own.
+func parsePages(files fs.FS) (*template.Template, error) {
+	all, err := template.New("all").Option("missingkey=error").Funcs(template.FuncMap{"capital": capital, "cells": cells}).ParseFS(files, "base.html", "parts*.html")
 	if err != nil {
-		return nil, nil, err
+		return nil, err
 	}
-	pages = map[string]*template.Template{}
-	for _, name := range pageKinds {
-		page, err := shared.Clone()
+	for _, kind := range pageKinds {
+		text, err := fs.ReadFile(files, kind+".html")
 		if err != nil {
-			return nil, nil, err
+			return nil, err
 		}
-		if pages[name], err = page.ParseFS(files, name+".html"); err != nil {
-			return nil, nil, err
+		own := strings.NewReplacer(`{{define "main"}}`, `{{define "main `+kind+`"}}`, `{{template "main" `, `{{template "main `+kind+`" `).Replace(string(text))
+		frame := `{{define "base ` + kind + `"}}{{template "before" .}}{{template "main ` + kind + `" .Body}}
+{{template "after" .}}{{end}}`
+		if _, err := all.New(kind + ".html").Parse(own + frame); err != nil {
+			return nil, err
 		}
 	}
-	return pages, shared, nil
+	return all, nil
 }
 
 // joined puts style sheets one after the other. One that is not there is left out: not every part of the site has its own.
@@ -98,7 +100,7 @@ func joined(files fs.FS, names ...string) ([]byte, error) {
 // print executes a page's template into the buffer, which it empties first.
 func (p *press) print(into *bytes.Buffer, kind string, page Page) error {
 	into.Reset()
-	if err := p.pages[kind].ExecuteTemplate(into, "base", page); err != nil {
+	if err := p.pages.ExecuteTemplate(into, "base "+kind, page); err != nil {
 		return fmt.Errorf("page %s: %w", kind, err)
 	}
 	return nil

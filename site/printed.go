@@ -39,6 +39,8 @@ type PrintedPage struct {
 	Tables   []PrintedLine
 	OnlyTops bool // figures and tables of pages further down are not listed
 	Sections []PrintedSection
+	Volume   string // "Volume 2 of 6: The boat reckoned"; empty where the edition is one page
+	Volumes  []Link // the volumes, on the page of all of it and in each
 	Version  string
 	Caution  template.HTML
 }
@@ -47,6 +49,7 @@ type PrintedPage struct {
 type PrintedLine struct {
 	No, Title, Href, Page string
 	Below                 bool
+	section               *section
 }
 
 // PrintedSection is one page of the book inside the print edition.
@@ -57,13 +60,17 @@ type PrintedSection struct {
 }
 
 // joiner puts pages together. Every identifier gets the prefix of its page, every link to another page becomes one
-// inside the edition.
+// inside the edition, or inside the volume in which that page stands.
 type joiner struct {
 	pages   []joinedPage
+	texts   [][]byte // of the pages, with numbers in their captions
 	byPath  map[string]*section
 	labels  map[string]string // identifier in the edition -> "Table 3.1-2"
 	figures []PrintedLine
 	tables  []PrintedLine
+
+	volumes map[*section]int // from 1; nil where the edition is one page
+	volume  int              // that is being written
 }
 
 func newJoiner(pages []joinedPage) *joiner {
@@ -93,13 +100,17 @@ func pageNumber(s *section) string {
 // sections gives the pages ready to stand one after the other. It goes over them twice: first to number figures and
 // tables, then to write links with the numbers.
 func (j *joiner) sections() []PrintedSection {
-	texts := make([][]byte, len(j.pages))
-	for i, p := range j.pages {
-		texts[i] = j.numbered(p.section, mainOf(p.html))
+	if j.texts == nil {
+		j.texts = make([][]byte, len(j.pages))
+		for i, p := range j.pages {
+			j.texts[i] = j.numbered(p.section, mainOf(p.html))
+		}
 	}
 	var out []PrintedSection
 	for i, p := range j.pages {
-		out = append(out, PrintedSection{ID: printedID(p.section), Class: "sheet-" + printedID(p.section), Below: p.section.above != nil, Text: template.HTML(j.linked(p.section, texts[i]))}) //nolint:gosec // made by our own templates
+		if j.here(p.section) {
+			out = append(out, PrintedSection{ID: printedID(p.section), Class: "sheet-" + printedID(p.section), Below: p.section.above != nil, Text: template.HTML(j.linked(p.section, j.texts[i]))}) //nolint:gosec // made by our own templates
+		}
 	}
 	return out
 }
@@ -134,10 +145,10 @@ func (j *joiner) numbered(s *section, text []byte) []byte {
 		case name == "caption" && !bytes.Contains(tag, []byte("aside")):
 			tables++
 			inside = "Table " + no + "-" + strconv.Itoa(tables)
-			j.tables = append(j.tables, PrintedLine{No: inside, Href: "#" + printedID(s), Page: pageNumber(s), Below: s.above != nil, Title: captionBefore(rest, "</caption>")})
+			j.tables = append(j.tables, PrintedLine{No: inside, section: s, Href: "#" + printedID(s), Page: pageNumber(s), Below: s.above != nil, Title: captionBefore(rest, "</caption>")})
 		case name == "figcaption":
 			figures++
-			j.figures = append(j.figures, PrintedLine{No: "Figure " + no + "-" + strconv.Itoa(figures), Href: "#" + printedID(s), Page: pageNumber(s), Below: s.above != nil, Title: firstSentence(captionBefore(rest, "</figcaption>"))})
+			j.figures = append(j.figures, PrintedLine{No: "Figure " + no + "-" + strconv.Itoa(figures), section: s, Href: "#" + printedID(s), Page: pageNumber(s), Below: s.above != nil, Title: firstSentence(captionBefore(rest, "</figcaption>"))})
 		}
 		if inside != "" {
 			if id := attribute(tag, "id"); id != "" {
@@ -197,21 +208,24 @@ func (j *joiner) way(s *section, href string) string {
 	}
 	file, anchor, _ := strings.Cut(href, "#")
 	at := path.Join(path.Dir(s.path), file)
-	if to := j.byPath[unescapePath(at)]; to != nil && anchor != "" {
-		return "#" + printedID(to) + "-" + anchor
-	} else if to != nil {
-		return "#" + printedID(to)
+	to := j.byPath[unescapePath(at)]
+	switch {
+	case to == nil:
+		return at
+	case anchor != "":
+		return j.file(to) + "#" + printedID(to) + "-" + anchor
 	}
-	return at
+	return j.file(to) + "#" + printedID(to)
 }
 
 // lists gives the lists of figures and tables; of a long book those of its main sections only.
 func (j *joiner) lists() (figures, tables []PrintedLine, onlyTops bool) {
-	if len(j.figures)+len(j.tables) <= longList {
-		return j.figures, j.tables, false
+	figures, tables = j.listed(j.figures), j.listed(j.tables)
+	if len(figures)+len(tables) <= longList {
+		return figures, tables, false
 	}
 	below := func(l PrintedLine) bool { return l.Below }
-	return slices.DeleteFunc(slices.Clone(j.figures), below), slices.DeleteFunc(slices.Clone(j.tables), below), true
+	return slices.DeleteFunc(figures, below), slices.DeleteFunc(tables, below), true
 }
 
 // longList is the number of figures and tables that a list at the front still tells all of.
@@ -221,8 +235,9 @@ const longList = 200
 func (j *joiner) contents() []PrintedLine {
 	var out []PrintedLine
 	for _, p := range j.pages {
-		s := p.section
-		out = append(out, PrintedLine{No: s.no, Title: s.title, Href: "#" + printedID(s), Page: pageNumber(s), Below: s.above != nil})
+		if s := p.section; j.here(s) {
+			out = append(out, PrintedLine{No: s.no, Title: s.title, Href: "#" + printedID(s), Page: pageNumber(s), Below: s.above != nil})
+		}
 	}
 	return out
 }

@@ -40,16 +40,20 @@ func tagEnd(text []byte) int {
 }
 
 // tagName gives the name of a tag, with the stroke of a closing one.
-func tagName(tag []byte) string {
-	if len(tag) < 2 {
-		return ""
+func tagName(tag []byte) string { return string(nameOf(tag)) }
+
+// nameOf is tagName for those who only look: it points into the tag.
+func nameOf(tag []byte) []byte {
+	for i := 1; i < len(tag); i++ {
+		switch tag[i] {
+		case ' ', '\t', '\n', '>':
+			return bytes.TrimSuffix(tag[1:i], stroke)
+		}
 	}
-	end := bytes.IndexAny(tag[1:], " \t\n>")
-	if end < 0 {
-		return ""
-	}
-	return strings.TrimSuffix(string(tag[1:1+end]), "/")
+	return nil
 }
+
+var stroke = []byte("/")
 
 // headingLevel gives 1 to 6 for a heading, opening or closing, else 0.
 func headingLevel(tag []byte) int {

@@ -113,3 +113,66 @@ func BenchmarkJoin(b *testing.B) {
 		newJoiner([]joinedPage{{s, []byte(body)}}).sections()
 	}
 }
+
+// The volumes hold together what the one page holds, each section once, and a link from one volume into another leads to
+// something there.
+func TestPrintVolumes(t *testing.T) {
+	job := demoJob(t)
+	job.Print = true
+	job.Hulls = job.Hulls[len(job.Hulls)-1:]
+	dir := filepath.Join(rendered(t, job), job.Hulls[0].Number)
+	files, err := filepath.Glob(filepath.Join(dir, "print*.html"))
+	if err != nil || len(files) < 6 {
+		t.Fatalf("print editions: %v, %v", files, err)
+	}
+	ids, parts, to := map[string]map[string]bool{}, map[string]int{}, map[string][]string{}
+	for _, file := range files {
+		name := filepath.Base(file)
+		text, err := os.ReadFile(file)
+		if err != nil {
+			t.Fatal(err)
+		}
+		tree, err := html.Parse(bytes.NewReader(text))
+		if err != nil {
+			t.Fatal(err)
+		}
+		ids[name] = idsOf(t, name, tree)
+		each(tree, func(n *html.Node) {
+			if strings.HasPrefix(attr(n, "class"), "part ") && name != "print.html" {
+				parts[attr(n, "id")]++
+			}
+			if h := attr(n, "href"); strings.Contains(h, "#") && (strings.HasPrefix(h, "#") || strings.HasPrefix(h, "print")) {
+				to[name] = append(to[name], h)
+			}
+		})
+	}
+	across := 0
+	for name, links := range to {
+		for _, link := range links {
+			file, id, _ := strings.Cut(link, "#")
+			if file == "" {
+				file = name
+			} else {
+				across++
+			}
+			if !ids[file][id] {
+				t.Errorf("%s: %s leads to nothing", name, link)
+			}
+		}
+	}
+	if across < 100 {
+		t.Errorf("only %d links lead from one volume to another", across)
+	}
+	whole := 0
+	for id := range ids["print.html"] {
+		if regexp.MustCompile(`^s[0-9]+(-[0-9]+)*$`).MatchString(id) {
+			whole++
+			if parts[id] != 1 {
+				t.Errorf("section %s stands in %d volumes", id, parts[id])
+			}
+		}
+	}
+	if whole != len(parts) {
+		t.Errorf("%d sections in the whole, %d in the volumes", whole, len(parts))
+	}
+}

@@ -20,6 +20,9 @@ func (m *markup) raw(ours string)         { *m = append(*m, ours...) }
 func (m *markup) html(made template.HTML) { *m = append(*m, made...) }
 func (m *markup) text(s string)           { *m = appendEscaped(*m, s) }
 
+// whole gives what was gathered; all text in it went through escaped.
+func (m markup) whole() template.HTML { return template.HTML(m) } //nolint:gosec // escaped as it was made
+
 // stepRows gives the rows of the table of working.
 func (p *press) stepRows(steps []StepRow) (template.HTML, error) {
 	words, err := p.words()

@@ -11,11 +11,11 @@ import (
 
 // The hand-written rows hold as much markup with hostile text as with plain text: nothing of a record becomes markup.
 func FuzzRows(f *testing.F) {
-	pages, parts, err := parsePages(templates.Files)
+	pages, err := parsePages(templates.Files)
 	if err != nil {
 		f.Fatal(err)
 	}
-	p := &press{pages: pages, parts: parts}
+	p := &press{pages: pages}
 	f.Add(hostile)
 	f.Add("&<>\"'\x00")
 	f.Fuzz(func(t *testing.T, text string) {

@@ -28,79 +28,115 @@ func (b *book) search() error {
 }
 
 func (b *book) entries() []entry {
-	var out []entry
-	for _, s := range b.order {
-		if s.kind == "record" || s.kind == "panel" && s.above != nil || s.kind == "joint" && b.jointPage != nil {
-			continue // they have entries with words of their own
-		}
-		out = append(out, entry{Title: s.title, No: s.no, Way: escapePath(s.path), Words: pageWords[s.path]})
+	x := &index{book: b}
+	x.pages()
+	x.structure()
+	x.recorded()
+	x.built()
+	x.asked()
+	return append(x.all, b.deeper()...)
+}
+
+// index gathers the entries of one book.
+type index struct {
+	*book
+	all []entry
+}
+
+// at adds an entry for a subject that has a page; a subject without one is left out.
+func (x *index) at(title, subject string, words ...string) {
+	t, ok := x.find(subject)
+	if !ok {
+		return
 	}
-	at := func(title, subject string, words ...string) {
-		t, ok := b.find(subject)
-		if !ok {
-			return
-		}
-		way := escapePath(t.path)
-		if t.anchor != "" {
-			way += "#" + t.anchor
-		}
-		kind, _, _ := strings.Cut(subject, " ")
-		out = append(out, entry{title, t.no, way, strings.Join(words, " "), strings.ReplaceAll(kind, "_", " ")})
+	way := escapePath(t.path)
+	if t.anchor != "" {
+		way += "#" + t.anchor
 	}
-	d := b.dossier
+	kind, _, _ := strings.Cut(subject, " ")
+	x.all = append(x.all, entry{title, t.no, way, strings.Join(words, " "), strings.ReplaceAll(kind, "_", " ")})
+}
+
+// pages adds the pages that have no entries with words of their own.
+func (x *index) pages() {
+	for _, s := range x.order {
+		if s.kind == "record" || s.kind == "panel" && s.above != nil || s.kind == "joint" && x.jointPage != nil {
+			continue
+		}
+		x.all = append(x.all, entry{Title: s.title, No: s.no, Way: escapePath(s.path), Words: pageWords[s.path]})
+	}
+}
+
+// structure adds panels, members and fittings, and the items of weight.
+func (x *index) structure() {
+	d := x.dossier
 	for _, p := range d.Structure.Panels {
-		at("Panel "+p.Record.ID, "panel "+p.Record.ID, p.Record.Where.V, p.Record.Zone.V, p.Record.Alloy.V, p.Record.Lot.V)
+		x.at("Panel "+p.Record.ID, "panel "+p.Record.ID, p.Record.Where.V, p.Record.Zone.V, p.Record.Alloy.V, p.Record.Lot.V)
 	}
 	for i := range d.Structure.Members {
 		m := d.Structure.Members[i].Record
-		at(capital(m.ID), "member "+m.ID, m.Where.V, m.Zone.V, m.Section.V)
+		x.at(capital(m.ID), "member "+m.ID, m.Where.V, m.Zone.V, m.Section.V)
 	}
 	for i := range d.Structure.Fittings {
 		f := d.Structure.Fittings[i].Record
-		at("Fitting "+f.ID, "fitting "+f.ID, f.Kind.V, f.Where.V)
+		x.at("Fitting "+f.ID, "fitting "+f.ID, f.Kind.V, f.Where.V)
 	}
 	for _, w := range d.Weight.Items {
-		at(w.Record.Name.V, "weight "+w.Record.ID, w.Record.ID, w.Record.Group.V)
+		x.at(w.Record.Name.V, "weight "+w.Record.ID, w.Record.ID, w.Record.Group.V)
 	}
+}
+
+// recorded adds what was done on the water, papers and people.
+func (x *index) recorded() {
+	d := x.dossier
 	for _, t := range d.Trials.Trials {
-		at("Trial "+t.Record.ID, "trial "+t.Record.ID, t.Record.Place.V, t.Record.Date.V.Long())
+		x.at("Trial "+t.Record.ID, "trial "+t.Record.ID, t.Record.Place.V, t.Record.Date.V.Long())
 	}
-	for _, r := range b.hull.Rides {
-		at("Ride "+r.ID, "ride "+r.ID, r.Place.V, r.Date.V.Long())
+	for _, r := range x.hull.Rides {
+		x.at("Ride "+r.ID, "ride "+r.ID, r.Place.V, r.Date.V.Long())
 	}
-	for _, k := range b.hull.Looks {
-		at("Look "+k.ID, "look "+k.ID, append([]string{k.Method.V, k.Date.V.Long()}, k.Places.V...)...)
+	for _, k := range x.hull.Looks {
+		x.at("Look "+k.ID, "look "+k.ID, append([]string{k.Method.V, k.Date.V.Long()}, k.Places.V...)...)
 	}
 	for _, p := range d.Documents.Documents {
-		at(p.Record.Title.V, "document "+p.Record.ID, p.Record.ID, p.Record.Kind.V, p.Record.Number.V, p.Record.By.V)
+		x.at(p.Record.Title.V, "document "+p.Record.ID, p.Record.ID, p.Record.Kind.V, p.Record.Number.V, p.Record.By.V)
 	}
 	for _, p := range d.Builder.People {
-		at(p.Name.V, "person "+p.ID, p.ID, p.Role.V)
+		x.at(p.Name.V, "person "+p.ID, p.ID, p.Role.V)
 	}
+}
+
+// built adds metal, procedures and welders.
+func (x *index) built() {
+	d := x.dossier
 	for _, lot := range d.Stock.Lots {
-		at("Lot "+lot.Record.ID, "lot "+lot.Record.ID, lot.Record.Cast.V, lot.Record.Alloy.V, lot.Record.Certificate.V)
+		x.at("Lot "+lot.Record.ID, "lot "+lot.Record.ID, lot.Record.Cast.V, lot.Record.Alloy.V, lot.Record.Certificate.V)
 	}
 	for _, p := range d.Stock.Parts {
-		at("Part "+p.Record.ID, "part "+p.Record.ID, p.Record.Name.V, p.Record.Lot.V)
+		x.at("Part "+p.Record.ID, "part "+p.Record.ID, p.Record.Name.V, p.Record.Lot.V)
 	}
 	for _, p := range d.Welding.Procedures {
-		at("Procedure "+p.Record.ID, "procedure "+p.Record.ID, p.Record.Title.V)
+		x.at("Procedure "+p.Record.ID, "procedure "+p.Record.ID, p.Record.Title.V)
 	}
 	for _, w := range d.Welding.Welders {
-		at("Welder, stamp "+w.Record.Stamp.V, "welder "+w.Record.ID, w.Record.Person.V)
+		x.at("Welder, stamp "+w.Record.Stamp.V, "welder "+w.Record.ID, w.Record.Person.V)
 	}
+}
+
+// asked adds the items of requirements and the findings.
+func (x *index) asked() {
+	d := x.dossier
 	for i := range d.Requirements.Lists {
 		of := &d.Requirements.Lists[i]
-		t, _ := b.find("list " + of.Record.Name)
+		t, _ := x.find("list " + of.Record.Name)
 		for j := range of.Items {
 			it := &of.Items[j]
-			out = append(out, entry{Title: it.Title(), No: t.no, Way: escapePath(t.path) + "#" + itemAnchor(it.Record.ID), Words: of.Record.Title.V + " " + it.Record.Asks.V, Kind: "requirement"})
+			x.all = append(x.all, entry{Title: it.Title(), No: t.no, Way: escapePath(t.path) + "#" + itemAnchor(it.Record.ID), Words: of.Record.Title.V + " " + it.Record.Asks.V, Kind: "requirement"})
 		}
 	}
-	for i, f := range b.findings {
-		out = append(out, entry{capital(string(f.Kind)) + ": " + f.Subject, b.sectionOf(findingsPath).no, findingsPath + "#f" + wordsOfInt(i+1), f.Says, "finding"})
+	for i, f := range x.findings {
+		x.all = append(x.all, entry{capital(string(f.Kind)) + ": " + f.Subject, x.sectionOf(findingsPath).no, findingsPath + "#f" + wordsOfInt(i+1), f.Says, "finding"})
 	}
-	return append(out, b.deeper()...)
 }
 
 // deeper are the entries for what has no page of its own: seams, items of the survey sheet, worked values, words, chapters

@@ -189,6 +189,9 @@ func onePageOfEachKind(pages []string, dir string) []string {
 		parts := strings.Split(filepath.ToSlash(rel), "/")
 		if len(parts) > 2 {
 			kind := strings.Join(parts[:len(parts)-1], "/")
+			if parts[1] == "structure" { // many kinds in one folder, the same in every hull
+				kind, _, _ = strings.Cut("structure/"+parts[2], "-")
+			}
 			if seen[kind] && parts[len(parts)-1] != "print.html" && parts[len(parts)-1] != "index.html" {
 				continue
 			}

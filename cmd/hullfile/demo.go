@@ -40,6 +40,7 @@ func demo(ctx context.Context, d *desk, folder string) error {
 		return err
 	}
 	defer r.close()
+	r.keep = true // three hulls, written and then told
 	made, err := r.render(ctx, d, files, nil)
 	if err != nil {
 		return err

@@ -2,7 +2,7 @@
 // each other, and writes a folder of linked pages that opens in any browser with no network.
 //
 // This package is the only place that prints and exits. One short file a verb; what the verbs share stands in
-// screen.go (the terminal), yard.go (a yard read and reckoned) and progress.go.
+// screen.go (the terminal), desk.go (errors and progress) and yard.go (a yard read and reckoned).
 package main
 
 import (

@@ -31,8 +31,8 @@ func (r *reading) press(ctx context.Context, d *desk, out string, hulls []*recor
 	neighbours := engine.NewNeighbours(r.yard)
 	return site.Render(ctx, site.Job{
 		Yard: r.yard, Hulls: hulls, Root: r.root, Out: out, Version: version(), Program: build(),
-		Assess:     func(h *record.Hull) *engine.Dossier { return engine.Assess(r.yard, h, r.ref, r.root) },
-		Handbook:   r.ref.Handbook, Words: r.ref.Words, Print: r.print,
+		Assess:   r.dossier,
+		Handbook: r.ref.Handbook, Words: r.ref.Words, Print: r.print,
 		Neighbours: neighbours.Digest, Near: neighbours.Near,
 		Tell: func(p site.Progress) { d.progress.show(progressLine(p)) },
 	})

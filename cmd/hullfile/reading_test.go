@@ -151,8 +151,11 @@ func lostWords(with, without string) []string {
 func TestKeyboardReachesEverything(t *testing.T) {
 	r := openBrowser(t)
 	dir := demoFiles(t)
-	for _, name := range []string{"index.html", "findings.html", "structure.html"} {
-		page := filepath.Join(dir, "LT56-031", name)
+	for _, name := range []string{
+		"LT56-031/index.html", "LT56-031/findings.html", "LT56-031/structure.html", "LT56-031/survey.html",
+		"HL74-012/weight.html", "HL74-012/owner/index.html", "HL74-012/owner/16-welds.html", "HL74-012/records/yard.toml.html",
+	} {
+		page := filepath.Join(dir, filepath.FromSlash(name))
 		r.open(page)
 		r.do(chromedp.KeyEvent("\t"))
 		first := ask[string](r, `document.activeElement.getAttribute("href") || ""`)

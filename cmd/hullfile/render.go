@@ -44,7 +44,7 @@ func renderCommand(d *desk) *cobra.Command {
 		},
 	}
 	cmd.Flags().StringVarP(&out, "output", "o", "", "the `FOLDER` to write to")
-	cmd.Flags().BoolVar(&print, "print", false, "write each file as one page for paper too, print.html")
+	cmd.Flags().BoolVar(&print, "print", false, "write each file for paper too: print.html, and in volumes")
 	cmd.Flags().StringVar(&part, "part", "", "only the hulls of part `I/N`, told apart by their numbers")
 	return cmd
 }

@@ -59,10 +59,14 @@ func (s *screen) findings(kind finding.Kind, all []finding.Finding) {
 	}
 	s.line("")
 	s.head("  %s", plural(kind, len(these)))
-	for _, f := range these {
-		s.paragraph("    - ", about(f.Subject, f.Says))
+	for _, f := range toldOnce(these) {
+		says := about(f.Subject, f.Says)
+		if f.times > 1 {
+			says += fmt.Sprintf(" (%d times)", f.times)
+		}
+		s.paragraph("    - ", says)
 		if len(f.Places) > 0 {
-			s.paragraph("      at ", placesOf(f))
+			s.paragraph("      at ", placesOf(f.Finding))
 		}
 		if f.Settle != "" {
 			s.paragraph("      to settle: ", f.Settle)

@@ -7,6 +7,7 @@ import (
 	"io/fs"
 	"os"
 	"slices"
+	"sync"
 
 	"hullfile/content"
 	"hullfile/engine"
@@ -24,6 +25,9 @@ type reading struct {
 	ref  *engine.Reference
 
 	print bool // whether the print edition of each file is written too
+
+	keep bool     // whether a dossier that was reckoned is kept for the next who asks; not with a long fleet
+	kept sync.Map // *record.Hull -> *engine.Dossier
 }
 
 // openYard reads the yard folder. The error is finding.Faults where the records cannot be read as they stand.
@@ -105,9 +109,21 @@ func (r *reading) sheets() []method.Source {
 func (r *reading) dossiers() []*engine.Dossier {
 	var all []*engine.Dossier
 	for _, h := range r.yard.Hulls {
-		all = append(all, engine.Assess(r.yard, h, r.ref, r.root))
+		all = append(all, r.dossier(h))
 	}
 	return all
+}
+
+// dossier reckons one hull. It may be asked from many goroutines.
+func (r *reading) dossier(h *record.Hull) *engine.Dossier {
+	if made, ok := r.kept.Load(h); ok {
+		return made.(*engine.Dossier)
+	}
+	made := engine.Assess(r.yard, h, r.ref, r.root)
+	if r.keep {
+		r.kept.Store(h, made)
+	}
+	return made
 }
 
 // yardFindings are those of the yard's own records, which belong to no hull.

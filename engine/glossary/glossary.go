@@ -27,7 +27,7 @@ type Term struct {
 type Table struct {
 	Terms  []Term
 	byForm map[string]int // every form, in lower case, words parted by one blank -> index of its term
-	most   int            // words in the longest form
+	most   map[string]int // first word of a form -> words in the longest form that begins so
 }
 
 // Load reads the terms. A form that stands for two terms, an empty meaning, and a key that is not known are errors.
@@ -50,7 +50,7 @@ func Load(content fs.FS) (*Table, error) {
 }
 
 func newTable(terms []Term) (*Table, error) {
-	t := &Table{Terms: slices.Clone(terms), byForm: map[string]int{}}
+	t := &Table{Terms: slices.Clone(terms), byForm: map[string]int{}, most: map[string]int{}}
 	slices.SortStableFunc(t.Terms, func(a, b Term) int {
 		return strings.Compare(strings.ToLower(a.Word), strings.ToLower(b.Word))
 	})
@@ -59,12 +59,15 @@ func newTable(terms []Term) (*Table, error) {
 			return nil, fmt.Errorf("%s: term %q says nothing", file, term.Word)
 		}
 		for _, form := range append([]string{term.Word}, term.Also...) {
-			key := strings.Join(words(form), " ")
+			parted := words(form)
+			key := strings.Join(parted, " ")
 			if other, taken := t.byForm[key]; taken {
 				return nil, fmt.Errorf("%s: %q stands for both %s and %s", file, form, t.Terms[other].Word, term.Word)
 			}
 			t.byForm[key] = i
-			t.most = max(t.most, len(words(form)))
+			if len(parted) > 0 {
+				t.most[parted[0]] = max(t.most[parted[0]], len(parted))
+			}
 		}
 	}
 	return t, nil
@@ -77,7 +80,7 @@ func (t *Table) Within(text string) []Term {
 	found := map[int]bool{}
 	for i := 0; i < len(all); {
 		step := 1
-		for n := min(t.most, len(all)-i); n > 0; n-- {
+		for n := min(t.most[all[i]], len(all)-i); n > 0; n-- {
 			if at, known := t.byForm[strings.Join(all[i:i+n], " ")]; known {
 				found[at], step = true, n
 				break

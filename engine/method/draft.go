@@ -6,6 +6,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/unit"
@@ -126,7 +127,6 @@ func (p *page) inputUnit(t *block, in *Input) string {
 
 // knownSign faults a unit that is a known one spelt another way. Units that no record uses, such as kN·m, may stand.
 func (t *block) knownSign(u string) {
-	plain := strings.NewReplacer("²", "2", "³", "3", "^", "", " ", "")
 	for _, n := range named() {
 		if n.Sign == u {
 			return
@@ -135,6 +135,7 @@ func (t *block) knownSign(u string) {
 	if u == "kN" { // kilonewton, which no record uses; without this it is taken for a knot written wrongly
 		return
 	}
+	plain := strings.NewReplacer("²", "2", "³", "3", "^", "", " ", "")
 	for _, n := range named() {
 		if n.Sign != "" && strings.EqualFold(plain.Replace(n.Sign), plain.Replace(u)) {
 			t.wrong("unit", strconv.Quote(u)+" is not how the unit is written here", "write unit = "+strconv.Quote(n.Sign))
@@ -146,8 +147,8 @@ func (t *block) knownSign(u string) {
 	}
 }
 
-// named lists the units that records know.
-func named() []unit.Named {
+// named lists the units that records know; every step of every sheet asks.
+var named = sync.OnceValue(func() []unit.Named {
 	names := unit.Types()
 	slices.Sort(names)
 	var out []unit.Named
@@ -156,7 +157,7 @@ func named() []unit.Named {
 		out = append(out, n)
 	}
 	return out
-}
+})
 
 // unitOfKey gives the unit at the end of a record name; the longest that fits is meant.
 func unitOfKey(from string) (found unit.Named, ok bool) {

@@ -102,7 +102,7 @@ func (l *loader) evidenceOf(it *record.Requirement, key string) {
 	for _, v := range []record.Val[[]string]{it.Needed, it.Either, it.Supports} {
 		for _, w := range v.V {
 			if l.words[w] == nil {
-				hint := "write the word as [evidence." + w + "]"
+				hint := "the words stand in content/evidence; a new one is a group [evidence." + w + "] there"
 				if near, ok := finding.Nearest(w, words); ok {
 					hint = "did you mean " + near + "?"
 				}

@@ -21,7 +21,7 @@ const (
 func thick(stated float64, as string) Expect {
 	e := Expect{Low: float64(stated * (1 - under/100)), High: float64(stated * (1 + over/100)), HasLow: true, HasTop: true, Basis: finding.Practice}
 	e.Says = as + ", " + unit.Text(e.Low, 2) + " to " + unit.Text(e.High, 2) + " mm"
-	e.Source = "the record; 5 % under and 10 % over for rolling and gauge, practice"
+	e.Source = "the record; 5 % under and 10 % over for rolling and gauge"
 	return e
 }
 
@@ -87,7 +87,7 @@ func (in *Input) spots() []Item {
 		i := Item{Key: key("detail", s.Record.ID), Class: Worn, Subject: "spot " + s.Record.ID, Where: s.Record.Place.V, Places: []finding.Place{s.Record.At}}
 		i.Why = "number " + strconv.Itoa(n+1) + " of the ranking of welded details; " + unit.Text(100*s.Relative, 0) + " % of the damage of the first"
 		i.Do = "clean, light from the side, look along the toe of the weld with a lens; dye penetrant where in doubt"
-		i.Expect = Expect{Says: "no crack, no rust-like streak, no paint broken along the toe", Source: "practice", Basis: finding.Practice}
+		i.Expect = Expect{Says: "no crack, no dark or wet line, no grey or white streak, no paint broken along the toe", Basis: finding.Practice}
 		i.Spot.None = true
 		out = append(out, i)
 	}

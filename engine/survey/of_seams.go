@@ -113,10 +113,10 @@ func (i *Item) seamWork(j *seam.Joint) {
 		low := float64(t.V) - 0.1
 		i.Expect = Expect{
 			Says: "a throat of " + unit.Text(low, 1) + " mm or more, drawn " + unit.Text(t.V, 1) + " mm; no crack, no undercut to be felt", Low: low, HasLow: true,
-			Source: "the weld map; 0.1 mm for the reading of the gauge, practice", Basis: finding.Practice,
+			Source: "the weld map; 0.1 mm for the reading of the gauge", Basis: finding.Practice,
 		}
 		return
 	}
 	i.Do = "look along the whole seam from both sides where it can be reached"
-	i.Expect = Expect{Says: "no crack, no pore open to the surface, no undercut to be felt, no misfit of the plates", Source: "practice", Basis: finding.Practice}
+	i.Expect = Expect{Says: "no crack, no pore open to the surface, no undercut to be felt, no misfit of the plates", Basis: finding.Practice}
 }

@@ -37,7 +37,7 @@ func (in *Input) tape() []Item {
 func within(v, allowed float64, decimals int, sign string) Expect {
 	e := Expect{Low: v - allowed, High: v + allowed, HasLow: true, HasTop: true, Basis: finding.Practice}
 	e.Says = unit.Text(v, decimals) + space(sign) + ", " + unit.Text(e.Low, decimals) + " to " + unit.Text(e.High, decimals) + space(sign)
-	e.Source = "the record; ± " + unit.Plain(unit.Ratio(rounded(allowed))) + space(sign) + " for tape and shape, practice"
+	e.Source = "the record; ± " + unit.Plain(unit.Ratio(rounded(allowed))) + space(sign) + " for tape and shape"
 	return e
 }
 

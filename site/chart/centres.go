@@ -136,7 +136,7 @@ func (c centres) words() string {
 }
 
 func (c centres) note() string {
-	const signs = "Area of a disc: mass. Quartered disc: centre of the light boat; filled disc with a cross: of the loaded boat; triangle: as weighed."
+	const signs = "Area of a disc: mass; numbers name the heaviest. Quartered disc: centre of the light boat; filled disc with a cross: of the loaded boat; triangle: as weighed."
 	note := signs + " Heights are above the base line."
 	low := 0
 	for _, i := range c.items {
@@ -148,10 +148,10 @@ func (c centres) note() string {
 	case c.level:
 		note = signs + " No heights are on record, so all items stand on one line."
 	case low > 0:
-		note += fmt.Sprintf(" %d items without a height on record stand on the base line.", low)
+		note += " Without a height on record, drawn on the base line: " + itemsOf(low) + "."
 	}
 	if c.without > 0 {
-		note += fmt.Sprintf(" %d items have no mass or no position and are not drawn.", c.without)
+		note += " Without a mass or a position, not drawn: " + itemsOf(c.without) + "."
 	}
 	return note
 }
@@ -165,4 +165,11 @@ func (c centres) table() [][]string {
 		table = append(table, []string{i.name, unit.Text(i.mass, 1), unit.Text(i.x, 2), figure(i.z, i.hasZ, 2)})
 	}
 	return cut(table)
+}
+
+func itemsOf(n int) string {
+	if n == 1 {
+		return "1 item"
+	}
+	return fmt.Sprintf("%d items", n)
 }

@@ -4,11 +4,13 @@ import (
 	"fmt"
 	"math"
 	"sort"
+	"strconv"
 
 	"hullfile/engine/unit"
 )
 
-// namedItems is how many of the heaviest items are named in the picture of centres; the rest is in the table.
+// namedItems is how many of the heaviest items bear a number in the picture of centres and stand in the key below it; the
+// rest is in the table.
 const namedItems = 9
 
 // sortByMass puts items heaviest first; equal masses stay in the order of the record.
@@ -68,7 +70,8 @@ func (c centres) draw(s *sheet) {
 	c.heights(s, p)
 	c.discs(s, p)
 	taken := lanes.draw(s, p, foot+8)
-	c.names(s, p, taken, box{p.from + 2, 2, s.w - 2, foot + 6})
+	c.numbers(s, p, taken, box{p.from + 2, 2, s.w - 2, foot + 6})
+	c.key(s)
 }
 
 // heights draws the base line over the length of the hull, and a hairline at every half or whole metre above it.
@@ -112,24 +115,44 @@ func (c centres) discs(s *sheet, p profile) {
 	}
 }
 
-// names names the heaviest items beside their discs, off the centres and off other discs where that can be had.
-func (c centres) names(s *sheet, p profile, taken []box, bounds box) {
+// numbers sets a number on the disc of each of the heaviest items, or beside it where the disc is small or covered.
+func (c centres) numbers(s *sheet, p profile, taken []box, bounds box) {
 	place := placer{bounds: bounds, taken: append(append([]box{}, s.words...), taken...)}
-	many := min(namedItems, len(c.items))
-	if s.slim() {
-		many = min(5, many)
-	}
 	place.lines = append(place.lines, segment{point{p.from, p.base}, point{p.from + p.length, p.base}})
 	for n, i := range c.items {
-		at, r := point{p.at(i.x), p.up(i.z)}, c.radius(s, i)
-		if n < many {
-			place.taken = append(place.taken, around(at.x, at.y, min(r, 4)))
-		}
 		if n < 40 {
-			place.soft = append(place.soft, around(at.x, at.y, r*0.85))
+			place.soft = append(place.soft, around(p.at(i.x), p.up(i.z), c.radius(s, i)*0.85))
 		}
 	}
-	for _, i := range c.items[:many] {
-		place.set(s, "g-label", point{p.at(i.x), p.up(i.z)}, fit(i.name, s.w/3))
+	for n := range c.named() {
+		at, text := point{p.at(c.items[n].x), p.up(c.items[n].z)}, strconv.Itoa(n+1)
+		on := box{at.x - advance(text)/2, at.y - ascent/2, at.x + advance(text)/2, at.y + ascent/2}
+		if c.radius(s, c.items[n]) < 9 || place.blocked(on) {
+			place.set(s, "g-label", at, text)
+			continue
+		}
+		s.text("g-label", at.x, at.y+rise/2, middle, text)
+		place.taken = append(place.taken, on)
 	}
+}
+
+// named is how many items are numbered.
+func (c centres) named() int { return min(namedItems, len(c.items)) }
+
+// key says under the picture which items the numbers stand for, column by column.
+func (c centres) key(s *sheet) {
+	columns := 3
+	if s.slim() {
+		columns = 1
+	}
+	rows := (c.named() + columns - 1) / columns
+	wide := (s.w - 8) / float64(columns)
+	for n := range c.named() {
+		x, y := 4+float64(wide*float64(n/rows)), s.h+14+float64(line*float64(n%rows))
+		i := c.items[n]
+		s.text("g-text", x+14, y, end, strconv.Itoa(n+1))
+		mass := ", " + unit.Text(i.mass, 0) + " kg"
+		s.text("g-soft", x+20, y, start, fit(i.name, wide-28-advance(mass))+mass)
+	}
+	s.h += 14 + float64(line*float64(rows))
 }

@@ -178,12 +178,24 @@ func (f *Unfolded) paint(s *sheet, at flatField) {
 		for _, p := range t.Flat {
 			shapes[i] = append(shapes[i], at.at(p))
 		}
-		s.linked(t.Href, func() {
+		text, place, fits := t.figure(shapes[i])
+		href := t.Href
+		if s.slim() && !fits {
+			href = "" // a way without words; the table has it
+		}
+		s.linked(href, func() {
+			if href != "" && !s.slim() {
+				s.raw("<title>")
+				s.out = appendText(s.out, t.Name)
+				s.raw("</title>")
+			}
 			s.shape(shade(t), shapes[i]...)
 			if t.Standing == finding.Short {
 				s.hatchedShape(shapes[i], 6)
 			}
-			f.figure(s, t, shapes[i])
+			if fits {
+				s.text(t.figureClass(), place.x, place.y+rise/2, middle, text)
+			}
 		})
 	}
 	p := &placer{bounds: box{2, 2, s.w - 2, 1e6}, taken: slices.Clone(s.words)}
@@ -209,24 +221,31 @@ func (f *Unfolded) outlines(s *sheet, at flatField) {
 	s.strokes("g-station", all)
 }
 
-// figure sets the margin of a panel where it fits.
-func (f *Unfolded) figure(s *sheet, t *Tile, shape []point) {
-	text, class := "○", "g-soft g-label"
+// figure is the margin of a panel, and where in its shape it fits.
+func (t *Tile) figure(shape []point) (text string, at point, ok bool) {
 	switch {
 	case !judgedTile(t.Standing, t.Margin):
+		text = "○"
 	case t.Standing == finding.Short:
-		text, class = "▼"+ratioOf(t.Standing, t.Margin), "g-short g-label"
+		text = "▼" + ratioOf(t.Standing, t.Margin)
 	default:
-		text, class = ratio(t.Margin), "g-label"
+		text = ratio(t.Margin)
 	}
-	at, ok := roomIn(shape, text)
-	if !ok && t.Standing == finding.Short {
+	if at, ok = roomIn(shape, text); !ok && t.Standing == finding.Short {
 		text = "▼"
 		at, ok = roomIn(shape, text)
 	}
-	if ok {
-		s.text(class, at.x, at.y+rise/2, middle, text)
+	return text, at, ok
+}
+
+func (t *Tile) figureClass() string {
+	switch {
+	case !judgedTile(t.Standing, t.Margin):
+		return "g-soft g-label"
+	case t.Standing == finding.Short:
+		return "g-short g-label"
 	}
+	return "g-label"
 }
 
 // bar draws one member; one that is short is crossed and bears its figure.

@@ -22,12 +22,13 @@ type plate struct {
 
 // svg draws the plate for a page and for a phone.
 func (p plate) svg() string {
-	page, phone := newSheet(wide, 0), newSheet(narrow, 0)
-	paintSafely(page, p.paint)
-	paintSafely(phone, p.paint)
-	s := &sheet{out: make([]byte, 0, len(page.out)+len(phone.out)+2*(len(p.title)+len(p.alt))+1024)}
-	p.frame(s, page, "g-wide", p.id)
-	p.frame(s, phone, "g-narrow", p.id+"-n")
+	body := newSheet(wide, 0)
+	paintSafely(body, p.paint)
+	s := &sheet{out: make([]byte, 0, 2*(len(body.out)+len(p.title)+len(p.alt))+1024)}
+	p.frame(s, body, "g-wide", p.id)
+	*body = sheet{w: narrow, out: body.out[:0]} // the phone is painted where the page was
+	paintSafely(body, p.paint)
+	p.frame(s, body, "g-narrow", p.id+"-n")
 	return string(s.out)
 }
 

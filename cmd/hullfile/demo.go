@@ -50,8 +50,7 @@ func demo(ctx context.Context, d *desk, folder string) error {
 	for _, h := range r.dossiers() {
 		d.out.brief(h)
 	}
-	d.out.paragraph("", "Yard, people and boats are invented, and what is wrong with them is so on purpose. The records are in "+
-		yard+"; copy that folder, change a record and see what follows.")
+	d.out.paragraph("", "Yard, people and boats are invented, and what is wrong with them is so on purpose. The records are in "+yard+"; copy that folder, change a record and see what follows.")
 	return nil
 }
 

@@ -65,7 +65,9 @@ func (k Skin) Spot(m Pin, alt string) string {
 	s.num(s.w)
 	s.raw(" ")
 	s.num(s.h)
-	s.raw(`" role="img"><title>`)
+	s.raw(`" role="img" aria-label="`)
+	s.out = appendText(s.out, alt)
+	s.raw(`"><title>`)
 	s.out = appendText(s.out, alt)
 	s.raw(`</title>`)
 	for _, f := range m.Fields {

@@ -40,7 +40,7 @@ func statusOf(t *testing.T, cmd *exec.Cmd) (status int, said string) {
 }
 
 func TestFullDiskLeavesTheEarlierOutputWhole(t *testing.T) {
-	disk := smallDisk(t, "size=14m") // room for one hull, and not for two
+	disk := smallDisk(t, "size=34m") // room for one hull, and not for two
 	out := filepath.Join(disk, "files")
 	if status, said := statusOf(t, exec.Command("hullfile", "render", fleetYard(t, 1), "-o", out)); status != statusSound {
 		t.Fatalf("one hull does not fit: %s", said)

@@ -37,8 +37,11 @@ func (r *Result) judge(b *record.Builder, i *Item, rec *record.SurveyReading) Re
 
 // outcome gives the standing of a reading, the reading as text and a sentence.
 func outcome(i *Item, rec *record.SurveyReading) (s finding.Standing, has, says string) {
-	if rec.Measured.Set {
+	switch {
+	case rec.Measured.Set:
 		has = text(rec) + space(i.Unit)
+	case rec.Seen.V == "as expected", rec.Seen.V == "not as expected":
+		has = rec.Seen.V
 	}
 	switch {
 	case rec.Seen.V == "not reached":

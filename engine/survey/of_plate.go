@@ -87,7 +87,7 @@ func (in *Input) spots() []Item {
 		i := Item{Key: key("detail", s.Record.ID), Class: Worn, Subject: "spot " + s.Record.ID, Where: s.Record.Place.V, Places: []finding.Place{s.Record.At}}
 		i.Why = "number " + strconv.Itoa(n+1) + " of the ranking of welded details; " + unit.Text(100*s.Relative, 0) + " % of the damage of the first"
 		i.Do = "clean, light from the side, look along the toe of the weld with a lens; dye penetrant where in doubt"
-		i.Expect = Expect{Says: "no crack, no dark or wet line, no grey or white streak, no paint broken along the toe", Basis: finding.Practice}
+		i.Expect = Expect{Says: "no crack, no dark or wet line, no grey or white streak, no paint broken along the toe", Source: "practice", Basis: finding.Practice}
 		i.Spot.None = true
 		out = append(out, i)
 	}

@@ -118,5 +118,5 @@ func (i *Item) seamWork(j *seam.Joint) {
 		return
 	}
 	i.Do = "look along the whole seam from both sides where it can be reached"
-	i.Expect = Expect{Says: "no crack, no pore open to the surface, no undercut to be felt, no misfit of the plates", Basis: finding.Practice}
+	i.Expect = Expect{Says: "no crack, no pore open to the surface, no undercut to be felt, no misfit of the plates", Source: "practice", Basis: finding.Practice}
 }

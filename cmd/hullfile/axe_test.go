@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"maps"
 	"os"
 	"slices"
@@ -22,18 +23,17 @@ func TestAxeFindsNothing(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	r := openBrowser(t)
 	dir := demoFiles(t)
 	pages := pagesWithEveryPart(t, pagesOf(t, dir), dir)
-	for _, scheme := range []string{"light", "dark"} {
-		r.scheme(scheme)
-		for _, page := range pages {
+	inBrowsers(t, pages, func(t *testing.T, r *reader, page string) {
+		for _, scheme := range []string{"light", "dark"} {
+			r.scheme(scheme)
 			r.open(page)
 			for _, v := range violations(r, string(axe), scheme == "dark") {
 				t.Errorf("%s, %s: %s", short(dir, page), scheme, v)
 			}
 		}
-	}
+	})
 }
 
 // TestAxeCanFind proves that the check above can fail.
@@ -73,8 +73,8 @@ func violations(r *reader, axe string, colours bool) []string {
   JSON.stringify(found.violations.map(v => v.id + ": " + v.help + ": " + v.nodes.slice(0, 3).map(n => n.html.slice(0, 120)).join(" | "))))`))
 }
 
-// pagesWithEveryPart gives all pages at the top of the finished launch, and of the others, hull by hull, each that shows
-// an element within another that no page before it showed: so every kind of page is there, whatever its folder.
+// pagesWithEveryPart gives all pages at the top of the finished launch, and of the others, the shortest first, each that
+// shows an element within another that no page before it showed: so every kind of page is there, whatever its folder.
 func pagesWithEveryPart(t *testing.T, pages []string, dir string) []string {
 	t.Helper()
 	const whole = "HL74-012/"
@@ -90,10 +90,20 @@ func pagesWithEveryPart(t *testing.T, pages []string, dir string) []string {
 			take(page, true)
 		}
 	}
+	slices.SortStableFunc(pages, func(a, b string) int { return cmp.Compare(size(t, a), size(t, b)) })
 	for _, page := range pages {
 		take(page, false)
 	}
 	return some
+}
+
+func size(t *testing.T, page string) int64 {
+	t.Helper()
+	of, err := os.Stat(page)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return of.Size()
 }
 
 // newPart adds parts to those seen, and reports whether one of them is new.

@@ -8,6 +8,7 @@ import (
 	"os/exec"
 	"path/filepath"
 	"slices"
+	"strconv"
 	"strings"
 	"sync"
 	"testing"
@@ -71,6 +72,21 @@ func openBrowser(t *testing.T) *reader {
 		t.Fatal(err)
 	}
 	return r
+}
+
+// inBrowsers looks at pages in two browsers side by side, because a page is laid out by one processor only.
+func inBrowsers(t *testing.T, pages []string, look func(t *testing.T, r *reader, page string)) {
+	t.Helper()
+	const browsers = 2
+	for nth := range browsers {
+		t.Run("browser "+strconv.Itoa(nth+1), func(t *testing.T) {
+			t.Parallel()
+			r := openBrowser(t)
+			for i := nth; i < len(pages); i += browsers {
+				look(t, r, pages[i])
+			}
+		})
+	}
 }
 
 // hear takes down what the tab asks for and complains of.

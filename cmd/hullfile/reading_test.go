@@ -14,9 +14,8 @@ import (
 // TestEveryPageOpensInABrowser opens each page from its folder: no complaint in the console, no request beyond the
 // folder, no refusal by the page's own security policy.
 func TestEveryPageOpensInABrowser(t *testing.T) {
-	r := openBrowser(t)
 	dir := demoFiles(t)
-	for _, page := range pagesOf(t, dir) {
+	inBrowsers(t, pagesOf(t, dir), func(t *testing.T, r *reader, page string) {
 		r.heard()
 		r.open(page)
 		if ready := ask[string](r, "document.readyState"); ready != "complete" {
@@ -38,7 +37,7 @@ func TestEveryPageOpensInABrowser(t *testing.T) {
 				t.Errorf("%s asks for %s, beyond its own folder", short(dir, page), u)
 			}
 		}
-	}
+	})
 }
 
 // home is the folder that a page must not reach out of: that of its hull, or the whole for the register.

@@ -126,12 +126,13 @@ func (c centres) numbers(s *sheet, p profile, taken []box, bounds box) {
 	}
 	for n := range c.named() {
 		at, text := point{p.at(c.items[n].x), p.up(c.items[n].z)}, strconv.Itoa(n+1)
-		on := box{at.x - advance(text)/2, at.y - ascent/2, at.x + advance(text)/2, at.y + ascent/2}
+		base := at.y + rise/2
+		on := box{at.x - advance(text)/2, base - ascent, at.x + advance(text)/2, base + descent}
 		if c.radius(s, c.items[n]) < 9 || place.blocked(on) {
 			place.set(s, "g-label", at, text)
 			continue
 		}
-		s.text("g-label", at.x, at.y+rise/2, middle, text)
+		s.text("g-label", at.x, base, middle, text)
 		place.taken = append(place.taken, on)
 	}
 }

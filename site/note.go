@@ -62,7 +62,7 @@ func prose(markdown string, level int, way func(subject string) string) (templat
 		goldmark.WithParserOptions(parser.WithASTTransformers(util.Prioritized(tamer{level, way}, 900))),
 	)
 	var out bytes.Buffer
-	if err := md.Convert([]byte(markdown), &out); err != nil {
+	if err := md.Convert([]byte(shallow(markdown)), &out); err != nil {
 		return "", err
 	}
 	return template.HTML(out.String()), nil //nolint:gosec // goldmark's own output, raw HTML off

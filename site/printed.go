@@ -9,7 +9,7 @@ import (
 	"strings"
 )
 
-// A print edition is all pages of a book on one page, set for paper: title page, contents with the number of each page, and
+// A print edition is all pages of a book but the bench sheets on one page, set for paper: title page, contents with the number of each page, and
 // sections that begin on a new sheet and are counted for themselves, so that the number of a page follows from the
 // section and need not be measured. Figures and tables are numbered by section; a link to one prints its number.
 

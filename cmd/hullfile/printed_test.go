@@ -14,15 +14,15 @@ import (
 	"github.com/chromedp/chromedp"
 )
 
-// TestPrintEditions prints the owner's book of one hull and the beginning of the whole file of another, and holds the paper
-// against the contents: the page that a line names is the one on which its section begins. That nothing is wider than the
-// paper is looked for in all of both.
+// TestPrintEditions prints the owner's book of one hull and one volume of the file of another, and holds the paper against
+// the contents: the page that a line names is the one on which its section begins. That nothing is wider than the paper is
+// looked for in the book and in every volume.
 func TestPrintEditions(t *testing.T) {
 	r := openBrowser(t)
 	dir := demoFiles(t)
 	printed(t, r, filepath.Join(dir, "HL74-012", "owner", "print.html"), 25, 20)
 	if testing.Short() {
-		return // the whole file takes a minute
+		return // the volumes of a file take half a minute
 	}
 	out := t.TempDir()
 	var said, errs strings.Builder

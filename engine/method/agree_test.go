@@ -31,8 +31,9 @@ func reckoned(t *rapid.T, formula string, given GivenMap) (y *Shown, skip bool) 
 // TestAgreesWithTheLanguage holds our evaluation of the tree against the virtual machine of the expression language,
 // which compiles the same text by its own way.
 func TestAgreesWithTheLanguage(t *testing.T) {
-	finite := 0
+	tried, finite := 0, 0 // how many are tried is the library's choice, and fewer in a short run
 	rapid.Check(t, func(t *rapid.T) {
+		tried++
 		formula, given := randomNumber(t, 3), randomValues(t)
 		y, skip := reckoned(t, formula, given)
 		if skip || y.State == Broken {
@@ -44,8 +45,8 @@ func TestAgreesWithTheLanguage(t *testing.T) {
 		}
 		finite++
 	})
-	if finite < 20 {
-		t.Errorf("only %d formulas had a finite value", finite)
+	if finite == 0 || finite < tried/4 {
+		t.Errorf("only %d of %d formulas had a finite value", finite, tried)
 	}
 }
 

@@ -98,11 +98,15 @@ func (v *Vocabulary) names() []string {
 }
 
 // Facts is the values of one boat, taken once for all conditions of a vocabulary.
-type Facts struct{ all []*Shown }
+type Facts struct {
+	all   []*Shown
+	cells []cell
+}
 
 // Facts takes the values of a boat. One that the vocabulary cannot take, by its unit or kind, counts as not written.
 func (v *Vocabulary) Facts(given Given) *Facts {
-	w := &Working{Sheet: &Sheet{Name: "facts"}, Scope: v.scope, Inputs: make([]Shown, len(v.scope.Inputs)), all: make([]*Shown, len(v.scope.Inputs))}
+	n := len(v.scope.Inputs)
+	w := &Working{Sheet: &Sheet{Name: "facts"}, Scope: v.scope, Inputs: make([]Shown, n), all: make([]*Shown, n), cells: make([]cell, n)}
 	if err := w.takeInputs(given); err != nil {
 		for _, s := range w.all {
 			if s.State == Sound && s.Place == (Shown{}).Place && s.Value == 0 && s.Word == "" {
@@ -111,12 +115,15 @@ func (v *Vocabulary) Facts(given Given) *Facts {
 			}
 		}
 	}
-	return &Facts{w.all}
+	for i, s := range w.all {
+		w.cells[i] = s.cell()
+	}
+	return &Facts{w.all, w.cells}
 }
 
 // Hold reckons the condition for a boat. As in a sheet, one side of and / or alone may settle it.
 func (c *Condition) Hold(f *Facts) Held {
-	r := reckoner{scope: c.words.scope, all: f.all, used: make([]bool, len(f.all))}
+	r := reckoner{scope: c.words.scope, cells: f.cells, all: f.all, used: make([]bool, len(f.all))}
 	var h Held
 	h.Holds, h.Known = r.truth(c.Formula.Root)
 	for _, sym := range c.uses {

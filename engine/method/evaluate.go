@@ -22,7 +22,7 @@ func (s *Sheet) Evaluate(scope string, given Given, above *Working) (*Working, e
 		return nil, err
 	}
 	w := &Working{Sheet: s, Scope: sc, Above: above, Inputs: make([]Shown, len(sc.Inputs)), Steps: make([]Shown, len(sc.groups))}
-	w.all = make([]*Shown, len(sc.symbols))
+	w.all, w.cells = make([]*Shown, len(sc.symbols)), make([]cell, len(sc.symbols))
 	if above != nil {
 		copy(w.all, above.all)
 	}
@@ -66,13 +66,15 @@ func (w *Working) reckon(given Given) error {
 }
 
 func newReckoner(w *Working) *reckoner {
-	return &reckoner{scope: w.Scope, all: w.all, used: make([]bool, len(w.all)), seen: make([]int, 0, len(w.all))}
+	return &reckoner{scope: w.Scope, cells: w.cells, all: w.all, used: make([]bool, len(w.all)), seen: make([]int, 0, len(w.all))}
 }
 
 // through reckons every step of a working.
 func (r *reckoner) through(w *Working) {
 	for i, g := range w.Scope.groups {
-		r.group(g, &w.Steps[i])
+		out := &w.Steps[i]
+		r.group(g, out)
+		w.cells[g.symbol.slot] = out.cell()
 	}
 }
 
@@ -89,6 +91,9 @@ func (s *Sheet) fits(sc *Scope, above *Working) error {
 
 func (w *Working) takeInputs(given Given) error {
 	var wrong []error
+	if w.Above != nil {
+		copy(w.cells, w.Above.cells) // it may have been reckoned again
+	}
 	for i, in := range w.Scope.Inputs {
 		shown := &w.Inputs[i]
 		w.all[w.Scope.base+i] = shown
@@ -100,9 +105,10 @@ func (w *Working) takeInputs(given Given) error {
 		if !ok {
 			shown.begin(Missing, "not given")
 			shown.Lacks = []string{in.From}
+			w.cells[w.Scope.base+i] = cell{}
 			continue
 		}
-		if err := in.suits(q); err != nil {
+		if err := in.suits(&q); err != nil {
 			wrong = append(wrong, fmt.Errorf("%s, scope %s, input %s: %s %w", w.Sheet.Name, w.Scope.Name, in.Symbol, in.From, err))
 			continue
 		}
@@ -111,6 +117,7 @@ func (w *Working) takeInputs(given Given) error {
 		if why := in.outside(q); why != "" {
 			shown.begin(Outside, why)
 		}
+		w.cells[w.Scope.base+i] = shown.cell()
 	}
 	return errors.Join(wrong...)
 }
@@ -122,7 +129,7 @@ func (s *Shown) begin(state State, why string) {
 }
 
 // suits checks kind and unit of a value against the input that asks for it.
-func (in *Input) suits(q Quantity) error {
+func (in *Input) suits(q *Quantity) error {
 	switch {
 	case q.IsWord && in.Words == nil:
 		return fmt.Errorf("is the word %s, the sheet asks for a number", strconv.Quote(q.Word))
@@ -136,6 +143,14 @@ func (in *Input) suits(q Quantity) error {
 		return errors.New("is no finite number")
 	}
 	return nil
+}
+
+// beyond reports whether the method was not made for a value.
+func (in *Input) beyond(q *Quantity) bool {
+	if q.IsWord {
+		return !slices.Contains(in.Words, q.Word)
+	}
+	return in.Least != nil && q.Number < *in.Least || in.Most != nil && q.Number > *in.Most
 }
 
 // outside says why the method was not made for a value, empty if it was.

@@ -8,28 +8,28 @@ type Formula struct {
 }
 
 // Op says what a node of a formula is.
-type Op string
+type Op uint8
 
 // What a node can be. The comment gives its arguments.
 const (
-	OpNumber  Op = "number"  // Number
-	OpWord    Op = "word"    // Word
-	OpSymbol  Op = "symbol"  // Symbol
-	OpAdd     Op = "add"     // a, b
-	OpSub     Op = "sub"     // a, b
-	OpMul     Op = "mul"     // a, b
-	OpDiv     Op = "div"     // a, b: a fraction
-	OpPow     Op = "pow"     // a, b
-	OpNeg     Op = "neg"     // a
-	OpRoot    Op = "root"    // a: square root
-	OpCall    Op = "call"    // Symbol is the function (min, max, abs, sin, ln, ...), arguments
-	OpTable   Op = "table"   // Symbol is the table, arguments: read or interpolated
-	OpCompare Op = "compare" // Symbol is the sign (<, <=, ==, !=, >, >=, in), a, b
-	OpAnd     Op = "and"     // a, b
-	OpOr      Op = "or"      // a, b
-	OpNot     Op = "not"     // a
-	OpCases   Op = "cases"   // condition, then, otherwise
-	OpList    Op = "list"    // words, on the right of "in" only
+	OpNumber  Op = iota + 1 // Number
+	OpWord                  // Word
+	OpSymbol                // Symbol
+	OpAdd                   // a, b
+	OpSub                   // a, b
+	OpMul                   // a, b
+	OpDiv                   // a, b: a fraction
+	OpPow                   // a, b
+	OpNeg                   // a
+	OpRoot                  // a: square root
+	OpCall                  // Symbol is the function (min, max, abs, sin, ln, ...), arguments
+	OpTable                 // Symbol is the table, arguments: read or interpolated
+	OpCompare               // Symbol is the sign (<, <=, ==, !=, >, >=, in), a, b
+	OpAnd                   // a, b
+	OpOr                    // a, b
+	OpNot                   // a
+	OpCases                 // condition, then, otherwise
+	OpList                  // words, on the right of "in" only
 )
 
 // Node is one node of a formula.

@@ -71,7 +71,7 @@ func (t *block) rowsMatch(read *Table) {
 // row reads a table. Past the ends of a table of numbers the last value is held and the reading marked.
 func (r *reckoner) row(n *Node) (float64, bool) {
 	t := n.table
-	if !slices.Contains(r.tables, t) {
+	if !r.bare && !slices.Contains(r.tables, t) {
 		r.tables = append(r.tables, t)
 	}
 	if t.Words != nil {
@@ -90,7 +90,11 @@ func (r *reckoner) row(n *Node) (float64, bool) {
 		return 0, false
 	}
 	v, inside := t.at(x)
-	if !inside {
+	switch {
+	case inside:
+	case r.bare:
+		r.outside = true
+	default:
 		r.beyond = append(r.beyond, n)
 	}
 	return v, true

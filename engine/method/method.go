@@ -108,8 +108,9 @@ type Working struct {
 	Inputs []Shown
 	Steps  []Shown
 
-	all  []*Shown  // by slot: everything that the scope sees
-	desk *reckoner // of Turn, kept from turn to turn
+	all   []*Shown  // by slot: everything that the scope sees
+	cells []cell    // the same as formulas see it
+	desk  *reckoner // of Turn, kept from turn to turn
 }
 
 // Get finds an input or a result by symbol, here or in the scopes above; sigma_d and σ_d are one symbol.

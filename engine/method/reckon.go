@@ -9,7 +9,8 @@ import "math"
 // broken is that part.
 type reckoner struct {
 	scope  *Scope
-	all    []*Shown // by slot
+	cells  []cell   // by slot: what formulas see
+	all    []*Shown // by slot: what sentences tell; nil on a slate
 	used   []bool   // by slot: looked at since the last reset
 	seen   []int    // the slots looked at, in that order
 	broken *Node    // first part without a finite value
@@ -17,6 +18,23 @@ type reckoner struct {
 	tables []*Table // tables that were read
 	rows   []float64
 	silent bool // no sentences are wanted
+	bare   bool // nor basis, causes or what was looked at: numbers alone
+
+	outside bool // something that a bare reckoner looked at lies outside a range
+}
+
+// cell is a value as formulas see it.
+type cell struct {
+	value   float64
+	word    string
+	usable  bool
+	outside bool
+	none    bool // no step for it holds; what needs it is missing
+}
+
+// cell is what formulas see of a result.
+func (s *Shown) cell() cell {
+	return cell{value: s.Value, word: s.Word, usable: s.usable(), outside: s.State == Outside, none: s.State == NotSet}
 }
 
 func (r *reckoner) reset() {
@@ -34,7 +52,7 @@ func (r *reckoner) number(n *Node) (v float64, ok bool) {
 		return n.Number, true
 	case OpSymbol:
 		s := r.see(n)
-		return s.Value, s.usable()
+		return s.value, s.usable
 	case OpCases:
 		holds, ok := r.truth(n.Args[0])
 		switch {
@@ -102,12 +120,16 @@ func (r *reckoner) called(n *Node) (float64, bool) {
 	return r.finite(n, n.call(args))
 }
 
-func (r *reckoner) see(n *Node) *Shown {
-	if !r.used[n.slot] {
+func (r *reckoner) see(n *Node) *cell {
+	c := &r.cells[n.slot]
+	switch {
+	case r.bare:
+		r.outside = r.outside || c.outside
+	case !r.used[n.slot]:
 		r.used[n.slot] = true
 		r.seen = append(r.seen, n.slot)
 	}
-	return r.all[n.slot]
+	return c
 }
 
 func (s *Shown) usable() bool { return s.State == Sound || s.State == Outside }

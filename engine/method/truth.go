@@ -74,7 +74,7 @@ func (r *reckoner) word(n *Node) (w string, ok bool) {
 		return n.Word, true
 	case OpSymbol:
 		s := r.see(n)
-		return s.Word, s.usable()
+		return s.word, s.usable
 	}
 	holds, ok := r.truth(n.Args[0])
 	switch {

@@ -176,11 +176,7 @@ func (b *zoneBuild) plateMeets(l *laid, side [2]float64, part float64, thick uni
 	}
 	l.tray.set("panel.short_side_mm", math.Min(spacing, side[1]))
 	l.tray.set("panel.long_side_mm", math.Max(spacing, side[1]))
-	w, err := b.rule.turn("panel", l.tray)
-	if err != nil {
-		return false
-	}
-	needed, ok := neededBy(w)
+	needed, ok := b.rule.neededBy(l)
 	return ok && needed <= float64(thick)
 }
 

@@ -42,17 +42,21 @@ func (r *rule) layMember(at int, m *Member, all *bars) (laid, bool) {
 	if b == nil || b.values == nil || !m.Record.Attached.Set {
 		return laid{}, false
 	}
-	return r.layOn(at, m.Record, m.Count, b)
+	l, ok := r.layOn(at, m.Record, m.Count, b)
+	if ok {
+		l.tray = l.tray.copy()
+	}
+	return l, ok
 }
 
-// layOn lays a member with a bar that may not be its own.
+// layOn lays a member with a bar that may not be its own, to be asked before anything else is laid.
 func (r *rule) layOn(at int, rec *record.Member, count int, b *bar) (laid, bool) {
 	of, _ := r.metals.of(b.record.Alloy, unit.MM(b.thickness()), b.form())
 	t := r.tray(scopeOf(rec), &bound{given: given{boat: r.boat, rules: r.rules, kind: "member", entry: rec, own: memberStandIns, alloy: of}, bar: b.values})
 	if t == nil {
 		return laid{}, false
 	}
-	return laid{subject: "member " + rec.ID, tray: t.copy(), bar: b, of: of, on: rec.Attached.V, panel: -1, member: at, count: count}, true
+	return laid{subject: "member " + rec.ID, tray: t, bar: b, of: of, on: rec.Attached.V, panel: -1, member: at, count: count}, true
 }
 
 func (t *tray) copy() *tray {

@@ -9,38 +9,42 @@ import (
 
 // room asks a sheet and gives what is fitted over what is needed; ok is false where that is not shown.
 func (r *rule) room(l *laid) (margin float64, ok bool) {
-	w, err := r.turn(l.tray.scope.Name, l.tray)
-	if err != nil {
-		return 0, false
-	}
-	if l.bar != nil {
-		return l.roomOfBar(w)
-	}
-	needed, ok := neededBy(w)
-	if !ok {
-		return 0, false
-	}
-	return float64(l.fitted) / needed, true
-}
-
-// neededBy is the greatest thickness that a working of a panel asks for; ok is false where one is missing.
-func neededBy(w *method.Working) (float64, bool) {
-	most := 0.0
-	for _, symbol := range w.Scope.Gives["needed"] {
-		s, ok := w.Get(symbol)
-		switch {
-		case !ok || s.State == method.NotSet:
-			continue
-		case s.State == method.Missing || s.State == method.Broken:
+	if l.bar == nil {
+		needed, ok := r.neededBy(l)
+		if !ok {
 			return 0, false
 		}
-		most = math.Max(most, settled(s.Value))
+		return float64(l.fitted) / needed, true
+	}
+	s := r.slate(l.tray.scope.Name)
+	if s == nil || s.Reckon(l.tray) != nil {
+		return 0, false
+	}
+	return l.roomOfBar(s)
+}
+
+// neededBy is the greatest thickness that a sheet asks of a panel; ok is false where one is missing.
+func (r *rule) neededBy(l *laid) (float64, bool) {
+	s := r.slate(l.tray.scope.Name)
+	if s == nil || s.Reckon(l.tray) != nil {
+		return 0, false
+	}
+	most := 0.0
+	for _, symbol := range s.Gives("needed") {
+		v, there, applies := valueOf(s, symbol)
+		switch {
+		case !applies:
+			continue
+		case !there:
+			return 0, false
+		}
+		most = math.Max(most, settled(v))
 	}
 	return most, most > 0
 }
 
-func (l *laid) roomOfBar(w *method.Working) (float64, bool) {
-	breadth := unit.MM(greatest(w, "effective"))
+func (l *laid) roomOfBar(w *method.Slate) (float64, bool) {
+	breadth := unit.MM(w.Most("effective"))
 	if l.on > 0 && breadth <= 0 {
 		return 0, false
 	}
@@ -53,7 +57,7 @@ func (l *laid) roomOfBar(w *method.Working) (float64, bool) {
 		gives string
 		has   float64
 	}{{"modulus", f.modulus()}, {"shear", float64(f.props.Web)}, {"inertia", float64(f.props.I)}} {
-		for _, symbol := range w.Scope.Gives[one.gives] {
+		for _, symbol := range w.Gives(one.gives) {
 			v, there, applies := valueOf(w, symbol)
 			switch {
 			case !applies:
@@ -73,7 +77,7 @@ func (l *laid) roomOfBar(w *method.Working) (float64, bool) {
 }
 
 // slender is the greatest slenderness over its limit.
-func (l *laid) slender(w *method.Working, f *fitted) (float64, bool) {
+func (l *laid) slender(w *method.Slate, f *fitted) (float64, bool) {
 	most := 0.0
 	if !l.bar.open() {
 		yield, young := l.of.yield(), l.of.young()
@@ -82,7 +86,7 @@ func (l *laid) slender(w *method.Working, f *fitted) (float64, bool) {
 		}
 		return settled(math.Sqrt(yield / (f.elastic() * young))), true
 	}
-	for _, symbol := range w.Scope.Gives["slender"] {
+	for _, symbol := range w.Gives("slender") {
 		v, there, applies := valueOf(w, symbol)
 		if applies && !there {
 			return 0, false
@@ -93,15 +97,12 @@ func (l *laid) slender(w *method.Working, f *fitted) (float64, bool) {
 }
 
 // valueOf is the value of a symbol, whether it is there, and whether it applies.
-func valueOf(w *method.Working, symbol string) (v float64, there, applies bool) {
-	s, ok := w.Get(symbol)
-	if !ok || s.State == method.NotSet {
+func valueOf(w *method.Slate, symbol string) (v float64, there, applies bool) {
+	v, state, ok := w.Get(symbol)
+	if !ok || state == method.NotSet {
 		return 0, false, false
 	}
-	if s.State == method.Missing || s.State == method.Broken {
-		return 0, false, true
-	}
-	return s.Value, true, true
+	return v, state != method.Missing, true
 }
 
 // modulus is the lesser of those to the plate and to the free edge, cm³.

@@ -25,6 +25,7 @@ type rule struct {
 // desk is what is overwritten from panel to panel.
 type desk struct {
 	turned map[string]*method.Working // by scope
+	slates map[string]*method.Slate   // by scope; nil where the sheet has none
 	trays  map[string]*tray           // by scope
 	memo   map[string]judged          // panels by all that went in
 	kept   map[string]held            // members likewise
@@ -32,7 +33,7 @@ type desk struct {
 }
 
 func newDesk() desk {
-	return desk{turned: map[string]*method.Working{}, trays: map[string]*tray{}, memo: map[string]judged{}, kept: map[string]held{}}
+	return desk{turned: map[string]*method.Working{}, slates: map[string]*method.Slate{}, trays: map[string]*tray{}, memo: map[string]judged{}, kept: map[string]held{}}
 }
 
 // newRule reckons the craft by a sheet. A sheet that is not there, has no scope for the craft, or takes a value in another
@@ -81,20 +82,41 @@ func (r *rule) turn(scope string, from method.Given) (*method.Working, error) {
 	return w, err
 }
 
-// apart is the same sheet with a boat and a craft of its own, for questions of what if: the boat may be changed and the
-// craft reckoned again.
+// answers are what is asked of a sheet in a search: what a panel needs, and what a member needs on the plating that counts.
+var answers = []string{"needed", "effective", "modulus", "shear", "inertia", "slender"}
+
+// slate gives what answers a search in a scope, with the craft reckoned above it; nil where the sheet has none.
+func (r *rule) slate(scope string) *method.Slate {
+	s, made := r.slates[scope]
+	if made {
+		return s
+	}
+	craft := r.slates["craft"]
+	if craft == nil {
+		craft, _ = r.sheet.Slate("craft", nil) // there is such a scope: it has been reckoned
+		r.slates["craft"] = craft
+		_ = r.again()
+	}
+	s, _ = r.sheet.Slate(scope, craft, answers...)
+	r.slates[scope] = s
+	return s
+}
+
+// apart is the same sheet with a boat of its own, for questions of what if: the boat may be changed and the craft reckoned
+// again. It answers searches alone.
 func (r *rule) apart() *rule {
 	boat, own := *r.boat, *r
 	own.boat, own.desk = &boat, newDesk()
-	own.craft, _ = r.sheet.Evaluate("craft", own.tray("craft", own.given()), nil) // it did not fail before
 	return &own
 }
 
-// again reckons the craft once more after its boat was changed.
+// again reckons the craft of searches once more after its boat was changed.
 func (r *rule) again() error {
-	clear(r.memo)
-	clear(r.kept)
-	return r.craft.Turn(r.tray("craft", r.given()))
+	craft := r.slates["craft"]
+	if craft == nil {
+		return nil // the first that asks reckons it
+	}
+	return craft.Reckon(r.tray("craft", r.given()))
 }
 
 func (r *rule) public(governs bool) Rule {

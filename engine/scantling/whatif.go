@@ -82,10 +82,8 @@ func (r *rule) curve(l *laid, p *Panel) []SpacingPoint {
 		s := settled(now * (0.5 + 1.5*float64(i)/(curvePoints-1)))
 		set(l, s)
 		point := SpacingPoint{Spacing: unit.MM(s)}
-		if w, err := r.turn(l.tray.scope.Name, l.tray); err == nil {
-			if needed, ok := neededBy(w); ok {
-				point.Needed, point.Shown = unit.MM(needed), true
-			}
+		if needed, ok := r.neededBy(l); ok {
+			point.Needed, point.Shown = unit.MM(needed), true
 		}
 		out = append(out, point)
 	}

@@ -10,8 +10,8 @@
 //	bar.At(0.4)                             // moment, shear, force along, deflection at 0.4 m
 //	bar.Extremes()                          // the greatest and least, and where
 //
-// Ring and Bottom are the two models of a boat: the ring of a frame, and the grillage of a bottom between keel, chine and
-// bulkheads. Both say their assumptions and stand beside the formula for a single span.
+// The two models of a boat, the ring of a frame and the grillage of a bottom, are made in engine/scantling, from the grid
+// and the members that are judged there.
 //
 // Units: metres, kilonewtons, radians; so EI in kN·m², EA and GA in kN, moments in kN·m, line loads in kN/m. Axes: x to the
 // right and y up in a frame; x and y in the plane of a grillage, z square to it; turning is counterclockwise.

@@ -15,14 +15,11 @@ type Extremes struct {
 	MostSag, LeastSag       Spot // m, beside the line between the moved ends
 }
 
-// Moment is the one with the greater size; Shear and Sag likewise.
+// Moment is the one with the greater size; Shear likewise.
 func (e Extremes) Moment() Spot { return greater(e.MostMoment, e.LeastMoment) }
 
 // Shear is the one with the greater size.
 func (e Extremes) Shear() Spot { return greater(e.MostShear, e.LeastShear) }
-
-// Sag is the one with the greater size.
-func (e Extremes) Sag() Spot { return greater(e.MostSag, e.LeastSag) }
 
 func greater(a, b Spot) Spot {
 	if math.Abs(b.Value) > math.Abs(a.Value)*(1+1e-9) {
@@ -52,15 +49,6 @@ func (b Bar) forces(stops []float64) Extremes {
 		b.within(stops[i-1], stops[i], &e)
 	}
 	return e
-}
-
-// moving gives the greatest movement across.
-func (b Bar) moving(stops []float64) Spot {
-	most := greater(Spot{0, b.moved[0]}, Spot{b.Length, b.moved[1]})
-	for _, x := range b.flat(stops, 0) {
-		most = greater(most, Spot{x, b.moves(x)})
-	}
-	return most
 }
 
 // stops are the places where the laws along a member change.

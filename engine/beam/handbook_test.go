@@ -205,3 +205,31 @@ func TestPinsSpringsTruss(t *testing.T) {
 	s = solved(t, along)
 	hold(t, "statics: even load along, held at the start", row{"start", s.Bars[0].At(0).Along, 3 * l}, row{"end", s.Bars[0].At(l).Along, 0}, row{"reaction", s.Reactions[0].Force[0], -3 * l}, row{"move", s.Moves[1][0], 3 * l * l / 2 / (1e3 * ei)})
 }
+
+// A bottom frame rigid at keel and chine, and a side frame pinned at the sheer, corners held: moment distribution
+// (Cross) at the chine. The keel does not turn, because the other side pushes back alike.
+func TestHalfRingByMomentDistribution(t *testing.T) {
+	m := Model{Kind: Frame, Nodes: []Node{{"keel", 0, 0}, {"chine", 1, 0.36}, {"sheer", 1.12, 1.15}},
+		Members:  []Member{{Name: "bottom frame", From: 0, To: 1, EI: 70, EA: 9e4}, {Name: "side frame", From: 1, To: 2, EI: 35, EA: 6e4, PinTo: true}},
+		Supports: []Support{Fixed(0), Pinned(1), Pinned(2)}}
+	l1, l2 := math.Hypot(1, 0.36), math.Hypot(0.12, 0.79)
+	m.Members[0].Loads, m.Members[1].Loads = []Load{Uniform(l1, 31)}, []Load{Uniform(l2, 4)}
+	s := solved(t, m)
+	k1, k2 := 4*70/l1, 3*35/l2
+	f1, f2 := 31*l1*l1/12, 4*l2*l2/8
+	chine := f1 + k1/(k1+k2)*(f2-f1)
+	keel := f1 - (chine-f1)/2 // half of what the chine gains is carried over with the other sign
+	hold(t, "Cross, own arithmetic", row{"chine", s.Bars[0].At(l1).Moment, chine}, row{"keel", s.Bars[0].At(0).Moment, keel}, row{"side at the chine", s.Bars[1].At(0).Moment, chine})
+}
+
+// A load that rises over a length at each end and is even between, as a field of plating hands it to a frame: at fixed ends
+// ql²/12 (1 - 2a² + a³), a the sloping part of the span; in the middle between pinned ends ql²/24 (3 - 4a²). Handbook of beams,
+// recalled.
+func TestTrapezoid(t *testing.T) {
+	const a = 0.25 / l
+	field := []Load{Varying(0, a*l, 0, -w), Varying(a*l, l-a*l, -w, -w), Varying(l-a*l, l, -w, 0)}
+	s := solved(t, span(l, ei, []Support{Fixed(0), Fixed(1)}, field...))
+	hold(t, "fixed, trapezoid", row{"end", s.Bars[0].At(0).Moment, -w * l * l / 12 * (1 - 2*a*a + a*a*a)}, row{"other end", s.Bars[0].At(l).Moment, -w * l * l / 12 * (1 - 2*a*a + a*a*a)})
+	s = solved(t, span(l, ei, []Support{Pinned(0), Roller(1)}, field...))
+	hold(t, "pinned, trapezoid", row{"middle", s.Bars[0].At(l / 2).Moment, w * l * l / 24 * (3 - 4*a*a)})
+}

@@ -26,23 +26,3 @@ func StiffnessOf(p section.Properties, young unit.MPa, poisson unit.Ratio) Stiff
 		GJ: g * float64(p.Torsion) * 1e-5,
 	}
 }
-
-// member gives a member of this stiffness.
-func (s Stiffness) member(name string, from, to int) Member {
-	return Member{Name: name, From: from, To: to, EI: s.EI, EA: s.EA, GA: s.GA, GJ: s.GJ}
-}
-
-// Joint is how a bar meets its neighbour.
-type Joint string
-
-// The joints.
-const (
-	Rigid Joint = "fixed"  // bracketed or welded through: it passes moments
-	Hinge Joint = "pinned" // it passes no moment
-)
-
-func (j Joint) faults(where string, fs *Faults) {
-	if j != Rigid && j != Hinge {
-		fs.add(where, "joint %q is not known; write %s or %s", j, Rigid, Hinge)
-	}
-}

@@ -84,17 +84,20 @@ func decked(r *grid.Ring) bool {
 	return false
 }
 
+// place is a point of the section.
+type place struct{ Y, Z float64 }
+
 // interior is a place inside the ring, on the centre line halfway up.
-func interior(all []grid.Joint) beam.Place {
+func interior(all []grid.Joint) place {
 	low, high := math.Inf(1), math.Inf(-1)
 	for _, j := range all {
 		low, high = math.Min(low, j.At.Z), math.Max(high, j.At.Z)
 	}
-	return beam.Place{Y: 0, Z: (low + high) / 2}
+	return place{Y: 0, Z: (low + high) / 2}
 }
 
 // ringMember is one stretch under the pressure of its own zone, pressed inward.
-func ringMember(s *span, r *grid.Ring, middle beam.Place) beam.Member {
+func ringMember(s *span, r *grid.Ring, middle place) beam.Member {
 	a, b := r.Joints[s.From].At, r.Joints[s.To].At
 	inward := 1.0
 	if float64((b.Y-a.Y)*(middle.Z-a.Z))-float64((b.Z-a.Z)*(middle.Y-a.Y)) < 0 {

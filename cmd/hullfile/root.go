@@ -52,7 +52,7 @@ type verbPart struct {
 func verbsInOrder(d *desk) []verbPart {
 	return []verbPart{
 		{"To begin", []*cobra.Command{demoCommand(d), startCommand(d)}},
-		{"While records are written", []*cobra.Command{checkCommand(d), previewCommand(d), traceCommand(d)}},
+		{"While records are written", []*cobra.Command{keysCommand(d), checkCommand(d), previewCommand(d), traceCommand(d)}},
 		{"The technical files", []*cobra.Command{renderCommand(d), registerCommand(d), sealCommand(d), verifyCommand(d), compareCommand(d), handoverCommand(d)}},
 		{"About the program", []*cobra.Command{proofCommand(d), schemaCommand(d), completionCommand(d)}},
 	}

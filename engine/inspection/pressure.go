@@ -19,9 +19,6 @@ func Expected(start, air, from, to float64) float64 {
 	return float64((start+air)*t2/t1) - air
 }
 
-// Lost gives the drop that temperature does not account for, kPa: what a tight chamber would show less what was read.
-func Lost(start, end, air, from, to float64) float64 { return Expected(start, air, from, to) - end }
-
 // Head gives the height of a column of fresh water in a U-tube for a gauge pressure in kPa, metres: h = p / (rho g) with
 // rho = 1000 kg/m³ and g = 9.80665 m/s².
 func Head(kPa float64) float64 { return kPa / 9.80665 }

@@ -1,10 +1,13 @@
 package record
 
 import (
+	"errors"
 	"flag"
 	"os"
 	"path/filepath"
 	"testing"
+
+	"hullfile/engine/finding"
 )
 
 var update = flag.Bool("update", false, "write the messages that are given now into expected.txt; read them before you keep them")
@@ -40,7 +43,7 @@ func holdsMessages(t *testing.T, dir string) {
 	if y != nil || err == nil {
 		t.Fatal("a broken yard was read without a fault")
 	}
-	if _, ok := AsFaults(err); !ok {
+	if all := (finding.Faults)(nil); !errors.As(err, &all) {
 		t.Fatalf("not a list of faults: %v", err)
 	}
 	got, file := err.Error()+"\n", filepath.Join(dir, "expected.txt")

@@ -2,6 +2,7 @@ package record
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"io/fs"
 	"os"
@@ -11,6 +12,8 @@ import (
 	"testing"
 	"time"
 	"unicode/utf8"
+
+	"hullfile/engine/finding"
 )
 
 // yardDir writes a yard folder of its own for one test.
@@ -38,7 +41,7 @@ func faultsOf(t *testing.T, dir string) string {
 	}
 	defer root.Close()
 	_, err = Read(root, knownForTests)
-	if _, ok := AsFaults(err); !ok {
+	if all := (finding.Faults)(nil); !errors.As(err, &all) {
 		t.Fatalf("expected faults, got %v", err)
 	}
 	return err.Error()

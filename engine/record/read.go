@@ -1,7 +1,6 @@
 package record
 
 import (
-	"errors"
 	"fmt"
 	"maps"
 	"os"
@@ -229,10 +228,4 @@ func (r *reading) yard() *Yard {
 		y.Designs = append(y.Designs, DesignName{Name: name, BasedOn: on, At: l.root.key})
 	}
 	return y
-}
-
-// AsFaults gives the faults in an error of Read; ok is false for an error of another kind.
-func AsFaults(err error) (all finding.Faults, ok bool) {
-	ok = errors.As(err, &all)
-	return all, ok
 }

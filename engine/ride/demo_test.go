@@ -33,7 +33,7 @@ func TestDemoRecordIsTheGenerators(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	p, err := Find(Record{Rate: 500, Values: log.Values}, Standard())
+	p, err := found(Record{Rate: 500, Values: log.Values}, Standard())
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -31,9 +31,6 @@ func (p Peaks) Average() float64 {
 // 1 + ln n. It follows exactly from the law; that peaks of planing craft do so is Fridsma's finding (1971).
 func Exponential(n float64) float64 { return 1 + math.Log(n) }
 
-// Expected is the expected greatest of n exponential peaks over their mean: ln n + 0.577 (Euler's constant).
-func Expected(n float64) float64 { return math.Log(n) + 0.5772156649015329 }
-
 // Departure is how far the mean of the highest 1/n lies from the exponential law fitted to all peaks, as a part: 0.1 is a
 // tenth above it. Peaks are only seen above the RMS, where an exponential law begins anew: the law is taken from there.
 // A large departure means a clipped sensor, or runs of different speed in one record.

@@ -39,14 +39,9 @@ type Peaks struct {
 	Clipped int       // samples at the highest value held for three samples or more: a sensor at its stop
 }
 
-// Find takes the mean away, filters, and collects the peaks. Errors: fewer than two samples, a rate too slow for the
-// filter (five samples to a period of its corner), a value that is no number.
-func Find(r Record, rule Rule) (Peaks, error) {
-	p, _, err := find(r, rule)
-	return p, err
-}
-
-// find also gives the record as it was when the peaks were picked: without its mean and filtered.
+// find takes the mean away, filters, and collects the peaks; it also gives the record as it was when they were picked.
+// Errors: fewer than two samples, a rate too slow for the filter (five samples to a period of its corner), a value that
+// is no number.
 func find(r Record, rule Rule) (Peaks, []float64, error) {
 	if len(r.Values) < 2 || !(r.Rate > 0) {
 		return Peaks{}, nil, fmt.Errorf("a record of %d samples at %g a second", len(r.Values), r.Rate)

@@ -110,12 +110,3 @@ func (s Section) flange(p Part, young unit.MPa) []Slender {
 	}
 	return rows
 }
-
-// Critical is the buckling stress with yielding taken into account: the elastic one up to half the yield strength, above it
-// yield (1 - yield/(4 elastic)). Source: parabola of Johnson and Ostenfeld, as class rules use it, recalled.
-func Critical(elastic, yield unit.MPa) unit.MPa {
-	if elastic <= yield/2 {
-		return elastic
-	}
-	return unit.MPa(float64(yield) * (1 - float64(yield)/(4*float64(elastic))))
-}

@@ -40,14 +40,6 @@ func TestSlender(t *testing.T) {
 	}
 }
 
-func TestCritical(t *testing.T) {
-	for _, row := range []struct{ elastic, yield, want float64 }{{40, 125, 40}, {62.5, 125, 62.5}, {125, 125, 93.75}, {1250, 125, 121.875}} {
-		if got := float64(Critical(mpa(row.elastic), mpa(row.yield))); math.Abs(got-row.want) > 1e-9 {
-			t.Errorf("Johnson-Ostenfeld, own arithmetic: elastic %v, yield %v: %v, want %v", row.elastic, row.yield, got, row.want)
-		}
-	}
-}
-
 // The formula of Lag, derived again by numbers: Airy's function f(y) sin(a x) with f = A cosh a y + B a y sinh a y, no
 // movement across at the stiffener, and the breadth that with the strain of the stiffener carries the same force.
 func TestLagAgainstAiry(t *testing.T) {

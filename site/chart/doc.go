@@ -30,7 +30,6 @@
 //	chart.FrameSection(cut)                    the half section at a frame with its sizes
 //	chart.RingModel(m) GrillageModel(m)        a ring or a bottom as beams, with its moments
 //	chart.Section(key, name, sound, softened)  a stiffener on its plating, with neutral axis and softened strips
-//	chart.FrameRing(key, name, ring, result)   the ring of a frame with its bending moments
 //	chart.BodyPlan(lines)                      the sections, aft to the left and forward to the right
 //	chart.Arrangement(lines, frames)           the hull from the side and from above, with water and centres
 //	chart.SeamMap(lines, seams)                the skin unrolled with the seams on it

@@ -81,6 +81,9 @@ func (d modelDrawing) words() string {
 	return fmt.Sprintf("%d stretches; the greatest moment is %s kN·m, in %s.", len(d.Bars), unit.Text(most, 2), of.Member)
 }
 
+// ordinate is how long the longest ordinate of a ring is drawn.
+const ordinate = 44.0
+
 // layout fits places into the sheet with room around them.
 func layout(s *sheet, places [][2]float64, around, tallest float64) func(a, b float64) point {
 	var x, y extent

@@ -29,32 +29,42 @@ func byKey(all []value) map[string]value {
 
 // entries gathers the values that the other side does not have by the entry that they stand in.
 func entries(how string, values []value, other map[string]value) []Change {
-	var all []Change
-	at := map[string]int{}
+	g := gathered{how: how, at: map[string]int{}}
 	for _, v := range values {
-		if _, there := other[v.key]; there {
-			continue
+		if _, there := other[v.key]; !there {
+			g.take(v.key, '.', v.text, v.at)
 		}
-		entry, key := v.key, ""
-		if i := strings.LastIndexByte(v.key, '.'); i >= 0 {
-			entry, key = v.key[:i], v.key[i+1:]+" "
-		}
-		i, begun := at[entry]
-		if !begun {
-			i = len(all)
-			at[entry] = i
-			all = append(all, Change{How: how, What: entry, At: v.at})
-		}
-		text := &all[i].New
-		if how == Gone {
-			text = &all[i].Old
-		}
-		if *text != "" {
-			*text += ", "
-		}
-		*text += key + v.text
 	}
-	return all
+	return g.all
+}
+
+// gathered is what one side alone has, an entry at a time.
+type gathered struct {
+	how string
+	all []Change
+	at  map[string]int // places in all, by entry
+}
+
+// take adds one value to its entry: what stands before the last separator of its key.
+func (g *gathered) take(whole string, separator byte, text string, at string) {
+	entry, key := whole, ""
+	if i := strings.LastIndexByte(whole, separator); i >= 0 {
+		entry, key = whole[:i], whole[i+1:]+" "
+	}
+	i, begun := g.at[entry]
+	if !begun {
+		i = len(g.all)
+		g.at[entry] = i
+		g.all = append(g.all, Change{How: g.how, What: entry, At: at})
+	}
+	into := &g.all[i].New
+	if g.how == Gone {
+		into = &g.all[i].Old
+	}
+	if *into != "" {
+		*into += ", "
+	}
+	*into += key + text
 }
 
 // sized says by how much a number changed; of a whole number without a unit, such as that of an issue, no percentage.

@@ -45,32 +45,13 @@ func byPath(all []leaf) map[string]string {
 
 // apartFrom gathers the results that the other side does not have by the entry that they stand in.
 func apartFrom(other map[string]string, all []leaf, how string) []Change {
-	var out []Change
-	at := map[string]int{}
+	g := gathered{how: how, at: map[string]int{}}
 	for _, l := range all {
-		if _, there := other[l.path]; there {
-			continue
+		if _, there := other[l.path]; !there {
+			g.take(l.path, ' ', brief(l.text), "")
 		}
-		entry, key := l.path, ""
-		if i := strings.LastIndexByte(l.path, ' '); i >= 0 {
-			entry, key = l.path[:i], l.path[i+1:]+" "
-		}
-		i, begun := at[entry]
-		if !begun {
-			i = len(out)
-			at[entry] = i
-			out = append(out, Change{How: how, What: entry})
-		}
-		text := &out[i].New
-		if how == Gone {
-			text = &out[i].Old
-		}
-		if *text != "" {
-			*text += ", "
-		}
-		*text += key + brief(l.text)
 	}
-	return out
+	return g.all
 }
 
 // brief is a result in a list of several: numbers rounded for reading, of a curve only that there is one.

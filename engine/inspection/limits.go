@@ -52,12 +52,9 @@ type Level struct {
 
 // Beside is a limit of another work for the same imperfection, printed beside and judging nothing.
 type Beside struct {
-	Work    string        `toml:"work"`
-	Edition string        `toml:"edition"`
-	Clause  string        `toml:"clause"`
-	Times   float64       `toml:"times"`
-	Most    float64       `toml:"most"`
-	Basis   finding.Basis `toml:"basis"`
+	held.Cited
+	Times float64 `toml:"times"`
+	Most  float64 `toml:"most"`
 }
 
 type limitsFile struct {

@@ -59,19 +59,19 @@ func (p *judged) underPressure() string {
 
 // places lists the record lines of the panel that the outcome rests on, that of the thickness first.
 func (p *judged) places() []finding.Place {
-	out := make([]finding.Place, 0, 8)
-	add := func(at finding.Place) {
+	return onlyKnown(p.Record.At, append([]finding.Place{p.Record.Thickness.At, p.Record.Alloy.At}, p.rests...))
+}
+
+// onlyKnown gives the places that are known, each once; where there is none, that of the record itself.
+func onlyKnown(record finding.Place, all []finding.Place) []finding.Place {
+	out := make([]finding.Place, 0, 10)
+	for _, at := range all {
 		if at.Known() && !slices.Contains(out, at) {
 			out = append(out, at)
 		}
 	}
-	add(p.Record.Thickness.At)
-	add(p.Record.Alloy.At)
-	for _, at := range p.rests {
-		add(at)
-	}
-	if len(out) == 0 {
-		add(p.Record.At)
+	if len(out) == 0 && record.Known() {
+		out = append(out, record)
 	}
 	return out
 }

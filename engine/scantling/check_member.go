@@ -118,18 +118,5 @@ func settleBy(missing []string) string {
 
 // places lists the record lines of the member that the outcome rests on.
 func (m *held) places() []finding.Place {
-	out := make([]finding.Place, 0, 10)
-	add := func(at finding.Place) {
-		if at.Known() && !slices.Contains(out, at) {
-			out = append(out, at)
-		}
-	}
-	add(m.Record.Section.At)
-	for _, at := range m.rests {
-		add(at)
-	}
-	if len(out) == 0 {
-		add(m.Record.At)
-	}
-	return out
+	return onlyKnown(m.Record.At, append([]finding.Place{m.Record.Section.At}, m.rests...))
 }

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"io/fs"
 	"slices"
-	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/held"
@@ -22,28 +21,9 @@ type Limits struct {
 	Thickness   Thickness   `toml:"thickness"`
 }
 
-// Cited is what every row says of where it comes from.
-type Cited struct {
-	Work    string        `toml:"work"`
-	Edition string        `toml:"edition"`
-	Clause  string        `toml:"clause"`
-	Basis   finding.Basis `toml:"basis"`
-}
-
-// String gives work, edition and clause on one line.
-func (c Cited) String() string {
-	var parts []string
-	for _, p := range []string{c.Work, c.Edition, c.Clause} {
-		if p != "" {
-			parts = append(parts, p)
-		}
-	}
-	return strings.Join(parts, ", ")
-}
-
 // Corrosion is the acceptance of marine tempers.
 type Corrosion struct {
-	Cited
+	held.Cited
 	Tempers     []string `toml:"tempers"`
 	Met         float64  `toml:"met_mg_cm2"`
 	Most        float64  `toml:"most_mg_cm2"`
@@ -55,7 +35,7 @@ type Corrosion struct {
 
 // Acid is the change of acid between editions of the mass-loss test.
 type Acid struct {
-	Cited
+	held.Cited
 	Old    string    `toml:"old"`
 	New    string    `toml:"new"`
 	Higher []float64 `toml:"higher_by_mg_cm2"` // least and most
@@ -63,13 +43,13 @@ type Acid struct {
 
 // Certificate says which kinds of certificate show the delivered lot itself.
 type Certificate struct {
-	Cited
+	held.Cited
 	Enough []string `toml:"enough"`
 }
 
 // Bend is the least inside radius in one range of thickness.
 type Bend struct {
-	Cited
+	held.Cited
 	Tempers []string `toml:"tempers"`
 	Over    float64  `toml:"over_mm"`
 	To      float64  `toml:"to_mm"`
@@ -78,7 +58,7 @@ type Bend struct {
 
 // Thickness says how far a measured thickness may lie under the drawing.
 type Thickness struct {
-	Cited
+	held.Cited
 	Under float64 `toml:"under_percent"`
 }
 

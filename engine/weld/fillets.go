@@ -13,13 +13,13 @@ import (
 type Fillets struct {
 	Held  held.Table `toml:"-"` // whose rows these are, and who held them
 	Metal struct {
-		Cited
+		held.Cited
 		Partial  float64                       `toml:"partial_factor"`
 		Strength map[string]map[string]float64 `toml:"strength"`
 		As       map[string]string             `toml:"as"`
 	} `toml:"metal"`
 	Factor struct {
-		Cited
+		held.Cited
 		Note       string             `toml:"note"`
 		Continuous float64            `toml:"continuous_from"`
 		Least      float64            `toml:"least_throat_mm"`
@@ -41,25 +41,6 @@ type Consumption struct {
 	OperatingTIG float64       `toml:"operating_141"`
 	Gas          float64       `toml:"gas_l_min"`
 	Speed        float64       `toml:"speed_mm_min"`
-}
-
-// Cited is what every table says of where it comes from.
-type Cited struct {
-	Work    string        `toml:"work"`
-	Edition string        `toml:"edition"`
-	Clause  string        `toml:"clause"`
-	Basis   finding.Basis `toml:"basis"`
-}
-
-// String gives work, edition and clause on one line.
-func (c Cited) String() string {
-	var parts []string
-	for _, p := range []string{c.Work, c.Edition, c.Clause} {
-		if p != "" {
-			parts = append(parts, p)
-		}
-	}
-	return strings.Join(parts, ", ")
 }
 
 func (f *Fillets) check(fault func(key, says string)) {

@@ -4,11 +4,12 @@ import (
 	"slices"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/held"
 )
 
 // HeatRow is what one work says of how far the heat of a seam softens the plate.
 type HeatRow struct {
-	Cited
+	held.Cited
 	Name    string  `toml:"name"`
 	Process string  `toml:"process"` // "" for any
 	Over    float64 `toml:"over_mm"` // thickness, not itself in the range

@@ -63,118 +63,103 @@ type NearWeld struct {
 
 // Near lists what the dossier of a hull takes from the other hulls, in order of their number.
 func (n *Neighbours) Near(h *record.Hull) []Neighbour {
-	by := map[*record.Hull]*Neighbour{}
-	for _, group := range n.of[h] {
-		kind, what, _ := strings.Cut(group, " ")
-		for _, other := range n.seen(h, group) {
-			if other == h {
-				continue
+	own, err := n.load(h.Number)
+	if err != nil || !n.of[h] {
+		return nil
+	}
+	near, _ := n.NearOf(own) // a yard in memory has every brief
+	return near
+}
+
+// NearOf does the same by the brief of the hull. The error is that of loading the brief of another.
+func (n *Neighbours) NearOf(own *Brief) ([]Neighbour, error) {
+	g := gathering{n: n, own: own, by: map[int]*Neighbour{}}
+	for _, i := range n.family[n.bottomOf(own.Design)].around(own.Number, false) {
+		g.from(i, (*Neighbour).boat)
+	}
+	for _, i := range n.designs[own.Design].around(own.Number, true) {
+		g.from(i, (*Neighbour).life)
+	}
+	for _, s := range own.shares() {
+		if c := n.circles[s.group()]; c != nil {
+			for _, i := range c.members {
+				g.from(i, func(o *Neighbour, b *Brief) { o.take(b, s.kind, s.name) })
 			}
-			if by[other] == nil {
-				by[other] = &Neighbour{Number: other.Number}
-			}
-			n.take(by[other], h, other, kind, what)
 		}
 	}
+	for _, number := range n.Named(own) {
+		g.from(n.at[number], func(o *Neighbour, b *Brief) { o.named(own, b) })
+	}
 	var out []Neighbour
-	for _, o := range by {
+	for _, o := range g.by {
+		if o.Design != "" {
+			o.Bottom = n.bottomOf(o.Design)
+		}
 		if o.brings() {
 			out = append(out, *o)
 		}
 	}
 	slices.SortFunc(out, func(a, b Neighbour) int { return strings.Compare(a.Number, b.Number) })
-	return out
+	return out, g.failed
+}
+
+// gathering is what has been taken from other hulls so far.
+type gathering struct {
+	n      *Neighbours
+	own    *Brief
+	by     map[int]*Neighbour
+	failed error
+}
+
+// from takes something from the hull at a place of the yard.
+func (g *gathering) from(i int, take func(*Neighbour, *Brief)) {
+	number := g.n.tokens[i].Number
+	if number == g.own.Number || g.failed != nil {
+		return
+	}
+	b, err := g.n.load(number)
+	if err != nil {
+		g.failed = fmt.Errorf("hull %s, which hull %s takes from: %w", number, g.own.Number, err)
+		return
+	}
+	if g.by[i] == nil {
+		g.by[i] = &Neighbour{Number: number}
+	}
+	take(g.by[i], b)
 }
 
 func (o *Neighbour) brings() bool {
 	return o.Design != "" || o.HIN != nil || o.Named || len(o.Parts)+len(o.Welds) > 0
 }
 
-// take adds what another hull brings to a group, as shares names it.
-func (n *Neighbours) take(o *Neighbour, h, other *record.Hull, kind, what string) {
+// boat takes what hulls of one family of designs tell each other.
+func (o *Neighbour) boat(b *Brief) { o.Design, o.Mass, o.Power = b.Design, b.Mass, b.Power }
+
+// life takes what hulls of one design tell each other.
+func (o *Neighbour) life(b *Brief) { o.Design, o.Hours, o.Looks = b.Design, b.Hours, b.Looks }
+
+// take adds what another hull brings to a group, as shares names it. A hull that does not belong to the group brings nothing.
+func (o *Neighbour) take(b *Brief, kind, name string) {
 	switch kind {
 	case "hin", "serial":
-		o.HIN = noted(other.Identity.HIN)
-	case "family":
-		o.Design, o.Bottom = other.Design.V, what
-		o.Mass, o.Power = quantity(other.Boat.LoadedMass), quantity(other.Boat.Power)
-	case "design":
-		o.Design, o.Bottom = other.Design.V, n.family(other.Design.V)
-		o.running(other)
+		o.HIN = b.HIN
 	case "lot":
-		o.parts(other, what)
+		o.Parts = append(o.Parts, b.partsOf(name)...)
 	case "hours":
-		o.welds(other, what)
-	case "names":
-		o.named(h, other)
-	}
-}
-
-func noted(v record.Val[string]) *Noted[string] {
-	if !v.Set {
-		return nil
-	}
-	return &Noted[string]{v.V, v.At}
-}
-
-func quantity[T ~float64](v record.Val[T]) *Noted[float64] {
-	if !v.Set {
-		return nil
-	}
-	return &Noted[float64]{float64(v.V), v.At}
-}
-
-func (o *Neighbour) running(h *record.Hull) {
-	for i := range h.Hours {
-		o.Hours = append(o.Hours, [2]float64{float64(h.Hours[i].From.V), float64(h.Hours[i].To.V)})
-	}
-	for i := range h.Looks {
-		l := NearLook{Meter: float64(h.Looks[i].Meter.V)}
-		for k := range h.Looks[i].Indications {
-			l.Is = append(l.Is, h.Looks[i].Indications[k].Is.V)
-		}
-		o.Looks = append(o.Looks, l)
-	}
-}
-
-func (o *Neighbour) parts(h *record.Hull, lot string) {
-	for i := range h.Parts {
-		p := &h.Parts[i]
-		if p.Lot.V == lot {
-			o.Parts = append(o.Parts, NearPart{Key: p.ID, Lot: lot, Count: written(p.Count, func(n int) int { return n }), Length: written(p.Length, plainM), Width: written(p.Width, plainM),
-				Area: written(p.Area, func(a unit.M2) float64 { return float64(a) })})
-		}
-	}
-}
-
-func plainM(m unit.M) float64 { return float64(m) }
-
-func written[T, U any](v record.Val[T], plain func(T) U) *U {
-	if !v.Set {
-		return nil
-	}
-	u := plain(v.V)
-	return &u
-}
-
-// welds adds the hours of a group as hoursOf names it: stamp and day.
-func (o *Neighbour) welds(h *record.Hull, group string) {
-	for i := range h.Welds {
-		w := &h.Welds[i]
-		if w.Date.Set && w.Begin.Set && w.End.Set && w.Welder.V+" "+w.Date.V.String() == group {
-			o.Welds = append(o.Welds, NearWeld{Welder: w.Welder.V, Joint: w.Joint.V, Date: w.Date.V.String(), Begin: w.Begin.V, At: w.Begin.At, End: w.End.V})
+		for i := range b.Welds {
+			if b.Welds[i].stint() == name {
+				o.Welds = append(o.Welds, b.Welds[i])
+			}
 		}
 	}
 }
 
 // named takes another hull that a paper of this one could name.
-func (o *Neighbour) named(h, other *record.Hull) {
-	for i := range h.Documents {
-		d := &h.Documents[i]
-		text := strings.Join([]string{d.Title.V, d.Number.V, d.File.V}, " ")
-		o.Named = o.Named || strings.Contains(text, other.Number)
-		if hin := other.Identity.HIN; hin.V != "" && strings.Contains(text, hin.V) {
-			o.HIN = noted(hin)
+func (o *Neighbour) named(own, b *Brief) {
+	for _, text := range own.Papers {
+		o.Named = o.Named || strings.Contains(text, b.Number)
+		if hin := b.hin(); hin != "" && strings.Contains(text, hin) {
+			o.HIN = b.HIN
 		}
 	}
 }

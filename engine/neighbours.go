@@ -2,16 +2,11 @@ package engine
 
 import (
 	"crypto/sha256"
-	"fmt"
+	"encoding/binary"
 	"hash"
-	"reflect"
 	"slices"
-	"strconv"
-	"strings"
 
 	"hullfile/engine/crosscheck"
-	"hullfile/engine/finding"
-	"hullfile/engine/identity"
 	"hullfile/engine/record"
 )
 
@@ -19,201 +14,159 @@ import (
 // and only read after. As long as a hull's own records, those of the yard and its digest here are the same, so is its
 // dossier.
 type Neighbours struct {
-	yard   *record.Yard
-	bottom map[string]string                             // design -> design that it comes from in the end
-	groups map[string]hash.Hash                          // what the hulls of a group bring, in order of number
-	own    map[string]map[*record.Hull][sha256.Size]byte // the same hull by hull, where one looks at some of them only
-	of     map[*record.Hull][]string                     // the groups of a hull
-	in     map[string][]*record.Hull                     // the hulls of a group, in order of number
+	tokens  []Token // in order of number
+	at      map[string]int
+	bottom  map[string]string // design -> design that it comes from in the end
+	designs map[string]*kin[int]
+	family  map[string]*kin[int]
+	circles map[uint64]*circle // of two hulls and more
+	names   *crosscheck.Names
+	load    func(number string) (*Brief, error)
+	of      map[*record.Hull]bool // the hulls of a yard that is in memory as a whole
 }
 
-// share is what a hull brings to a group of hulls that look at each other.
-type share struct {
-	group string
-	what  []any
-	some  bool // a hull looks at some hulls of the group only
+// circle are the hulls of one group.
+type circle struct {
+	members []int // in order of number
+	what    Mark
 }
 
-// NewNeighbours gathers what hulls bring to each other.
+// NewNeighbours gathers what hulls bring to each other, from a yard that is in memory as a whole.
 func NewNeighbours(y *record.Yard) *Neighbours {
-	n := &Neighbours{
-		yard: y, bottom: map[string]string{}, groups: map[string]hash.Hash{}, own: map[string]map[*record.Hull][sha256.Size]byte{},
-		of: map[*record.Hull][]string{}, in: map[string][]*record.Hull{},
+	briefs := map[string]*Brief{}
+	of := map[*record.Hull]bool{}
+	tokens := make([]Token, len(y.Hulls))
+	for i, h := range y.Hulls {
+		b := BriefOf(h)
+		briefs[h.Number], tokens[i], of[h] = b, b.Token(), true
 	}
-	for _, d := range y.Designs {
-		n.bottom[d.Name] = bottomDesign(y, d.Name)
-	}
-	var text []byte
-	for _, h := range y.Hulls {
-		n.of[h] = nil
-		for _, s := range n.shares(h) {
-			text = strconv.AppendQuote(text[:0], h.Number)
-			for _, w := range s.what {
-				text = spell(text, reflect.ValueOf(w))
-			}
-			n.brings(h, s, text)
-			n.of[h] = append(n.of[h], s.group)
-		}
-	}
+	n := NeighboursBy(y.Designs, tokens, func(number string) (*Brief, error) { return briefs[number], nil })
+	n.of = of
 	return n
 }
 
-func (n *Neighbours) brings(h *record.Hull, s share, text []byte) {
-	if s.some {
-		if n.own[s.group] == nil {
-			n.own[s.group] = map[*record.Hull][sha256.Size]byte{}
-		}
-		n.own[s.group][h] = sha256.Sum256(text)
-		return
+// NeighboursBy does the same from the tokens of all hulls, in order of number; load gives the brief of one of them.
+func NeighboursBy(designs []record.DesignName, tokens []Token, load func(number string) (*Brief, error)) *Neighbours {
+	n := &Neighbours{tokens: tokens, at: make(map[string]int, len(tokens)), bottom: map[string]string{}, load: load}
+	for _, d := range designs {
+		n.bottom[d.Name] = bottomDesign(designs, d.Name)
 	}
-	if n.groups[s.group] == nil {
-		n.groups[s.group] = sha256.New()
+	marks := make([]crosscheck.Marks, len(tokens))
+	for i := range tokens {
+		n.at[tokens[i].Number] = i
+		marks[i] = crosscheck.Marks{Number: tokens[i].Number, HIN: tokens[i].HIN}
 	}
-	n.groups[s.group].Write(text)
-	n.in[s.group] = append(n.in[s.group], h)
+	n.names = crosscheck.NewNames(marks)
+	one := func(i int) (int, kinship) {
+		t := &tokens[i]
+		return i, kinship{t.Number, t.Design, t.Cracked}
+	}
+	n.designs = kinBy(len(tokens), one, func(design string) string { return design })
+	n.family = kinBy(len(tokens), one, n.bottomOf)
+	n.circles = circlesOf(tokens)
+	return n
 }
 
-// seen gives the hulls of a group that a hull looks at; it may be among them.
-func (n *Neighbours) seen(h *record.Hull, group string) []*record.Hull {
-	switch kind, _, _ := strings.Cut(group, " "); kind {
-	case "family":
-		return family(n.yard, h)
-	case "design":
-		return sisters(n.yard, h)
-	case "names":
-		return crosscheck.Named(n.yard, h)
-	}
-	return n.in[group]
-}
-
-// Digest changes when something changes that the hull's dossier takes from another hull. It also changes with what the
-// hull itself brings to the others. A hull of another yard has none.
-func (n *Neighbours) Digest(h *record.Hull) []byte {
-	groups, known := n.of[h]
-	if !known {
-		return nil
-	}
-	all := sha256.New()
-	for _, group := range groups {
-		own := n.own[group]
-		if own == nil {
-			fmt.Fprintf(all, "%q%x", group, n.groups[group].Sum(nil))
-			continue
-		}
-		fmt.Fprintf(all, "%q%x", group, own[h])
-		for _, other := range n.seen(h, group) {
-			fmt.Fprintf(all, "%x", own[other])
+// circlesOf finds the groups that more than one hull belongs to.
+func circlesOf(tokens []Token) map[uint64]*circle {
+	var groups []uint64
+	for i := range tokens {
+		for _, s := range tokens[i].Shares {
+			groups = append(groups, s.Group)
 		}
 	}
-	return all.Sum(nil)
-}
-
-// shares lists the groups of a hull: those that one HIN or one serial number would bring together (crosscheck,
-// identity), the family of designs (planing), the design (running), each lot that parts were cut from (stock), papers
-// that may name another hull and the hours of each welder (crosscheck). A place belongs to it only where it is printed.
-func (n *Neighbours) shares(h *record.Hull) []share {
-	var all []share
-	if hin := h.Identity.HIN; hin.Set {
-		number := identity.Parse(hin.V)
-		all = append(all, share{group: "hin " + bare(hin.V), what: []any{hin.V, hin.At}}, share{group: "serial " + strings.ToUpper(number.Maker+number.Serial), what: []any{hin.V, hin.At}})
-	}
-	if h.Design.Set {
-		b := &h.Boat
-		all = append(all, share{group: "family " + n.family(h.Design.V), what: []any{h.Design.V, b.LoadedMass.V, b.LoadedMass.Set, b.LoadedMass.At, b.Power.V, b.Power.Set, b.Power.At}, some: true})
-		all = append(all, share{group: "design " + h.Design.V, what: []any{h.Hours, h.Looks}, some: true})
-	}
-	for _, lot := range lotsOf(h) {
-		all = append(all, share{group: "lot " + lot, what: partsOf(h, lot)})
-	}
-	all = append(all, share{group: "names", what: []any{h.Identity.HIN.V}, some: true})
-	return append(all, hoursOf(h)...)
-}
-
-// hoursOf gives the hours that each stamp welded on each day, in order: a welder who was at two boats at one time is told
-// on both (crosscheck).
-func hoursOf(h *record.Hull) []share {
-	at := map[string]int{}
-	var all []share
-	for i := range h.Welds {
-		w := &h.Welds[i]
-		if !w.Date.Set || !w.Begin.Set || !w.End.Set {
-			continue
+	slices.Sort(groups)
+	all := map[uint64]*circle{}
+	for i := 1; i < len(groups); i++ {
+		if groups[i] == groups[i-1] {
+			all[groups[i]] = &circle{}
 		}
-		group := "hours " + w.Welder.V + " " + w.Date.V.String()
-		k, known := at[group]
-		if !known {
-			k, at[group] = len(all), len(all)
-			all = append(all, share{group: group})
+	}
+	sums := map[uint64]hash.Hash{}
+	for i := range tokens {
+		for _, s := range tokens[i].Shares {
+			c := all[s.Group]
+			if c == nil {
+				continue
+			}
+			if sums[s.Group] == nil {
+				sums[s.Group] = sha256.New()
+			}
+			tell(sums[s.Group], tokens[i].Number, s.What)
+			if k := len(c.members); k == 0 || c.members[k-1] != i {
+				c.members = append(c.members, i)
+			}
 		}
-		all[k].what = append(all[k].what, w.Joint.V, w.Begin.V, w.Begin.At, w.End.V)
+	}
+	for group, sum := range sums {
+		copy(all[group].what[:], sum.Sum(nil))
 	}
 	return all
 }
 
-func (n *Neighbours) family(design string) string {
+// tell adds a name and a mark to a hash.
+func tell(to hash.Hash, name string, m Mark) {
+	to.Write(binary.AppendUvarint(nil, uint64(len(name))))
+	to.Write([]byte(name))
+	to.Write(m[:])
+}
+
+// bottomOf gives the design that one comes from in the end.
+func (n *Neighbours) bottomOf(design string) string {
 	if bottom, known := n.bottom[design]; known {
 		return bottom
 	}
 	return design
 }
 
-var readable = strings.NewReplacer(" ", "", "-", "", "\u00a0", "")
-
-// bare is a hull identification number without what people add to read it.
-func bare(hin string) string {
-	return strings.ToUpper(readable.Replace(hin))
+// Digest changes when something changes that the hull's dossier takes from another hull. It also changes with what the
+// hull itself brings to the others. A hull of another yard has none.
+func (n *Neighbours) Digest(h *record.Hull) []byte {
+	if !n.of[h] {
+		return nil
+	}
+	b, err := n.load(h.Number)
+	if err != nil {
+		return nil
+	}
+	return n.DigestOf(h.Number, n.Named(b))
 }
 
-// lotsOf lists the lots that a hull names, in order.
-func lotsOf(h *record.Hull) []string {
-	var all []string
-	for i := range h.Parts {
-		all = append(all, h.Parts[i].Lot.V)
+// DigestOf does the same by number; named are the hulls that its papers may be taken to name.
+func (n *Neighbours) DigestOf(number string, named []string) []byte {
+	at, known := n.at[number]
+	if !known {
+		return nil
 	}
-	for _, p := range h.Plated() {
-		all = append(all, p.Lot.V)
-	}
-	slices.Sort(all)
-	return slices.DeleteFunc(slices.Compact(all), func(lot string) bool { return lot == "" })
-}
-
-// partsOf gives the sizes of the parts that were cut from a lot.
-func partsOf(h *record.Hull, lot string) []any {
-	var all []any
-	for i := range h.Parts {
-		if p := &h.Parts[i]; p.Lot.V == lot {
-			all = append(all, p.ID, p.Count, p.Length, p.Width, p.Area)
+	t := &n.tokens[at]
+	all := sha256.New()
+	tell(all, number, t.Marked)
+	tell(all, t.Design, t.Boat)
+	tell(all, n.bottomOf(t.Design), t.Life)
+	for _, s := range t.Shares {
+		if c := n.circles[s.Group]; c != nil {
+			tell(all, "group", c.what)
 		}
+		tell(all, "own", s.What)
+	}
+	for _, i := range n.family[n.bottomOf(t.Design)].around(number, false) {
+		tell(all, "family "+n.tokens[i].Number, n.tokens[i].Boat)
+	}
+	for _, i := range n.designs[t.Design].around(number, true) {
+		tell(all, "design "+n.tokens[i].Number, n.tokens[i].Life)
+	}
+	for _, other := range named {
+		tell(all, "named "+other, n.tokens[n.at[other]].Marked)
+	}
+	return all.Sum(nil)
+}
+
+// Named gives the numbers of the other hulls that the papers of a hull may be taken to name. It changes only with those
+// papers and with the numbers on the hulls of the yard.
+func (n *Neighbours) Named(b *Brief) []string {
+	var all []string
+	for _, i := range n.names.Named(b.Papers, b.Number) {
+		all = append(all, n.tokens[i].Number)
 	}
 	return all
-}
-
-// spell appends a value so that two values that differ are spelt differently. Places are left out of records: they
-// change with every line that is written above them. A place that is given by itself is spelt.
-func spell(to []byte, v reflect.Value) []byte {
-	switch v.Kind() {
-	case reflect.Struct:
-		alone := v.Type() == reflect.TypeFor[finding.Place]()
-		for i := range v.NumField() {
-			if f := v.Field(i); alone || f.Type() != reflect.TypeFor[finding.Place]() {
-				to = spell(to, f)
-			}
-		}
-	case reflect.Slice:
-		to = append(strconv.AppendInt(append(to, '['), int64(v.Len()), 10), ':')
-		for i := range v.Len() {
-			to = spell(to, v.Index(i))
-		}
-	case reflect.String:
-		to = strconv.AppendQuote(to, v.String())
-	case reflect.Bool:
-		to = strconv.AppendBool(to, v.Bool())
-	case reflect.Int:
-		to = append(strconv.AppendInt(to, v.Int(), 10), ';')
-	case reflect.Float64:
-		to = append(strconv.AppendFloat(to, v.Float(), 'g', -1, 64), ';')
-	default:
-		to = fmt.Appendf(to, "(%v)", v.Interface())
-	}
-	return to
 }

@@ -67,9 +67,9 @@ func (d *Dossier) papers() map[string]string {
 }
 
 // bottomDesign follows what designs are based on. The reader refuses a circle.
-func bottomDesign(y *record.Yard, name string) string {
-	for range y.Designs {
-		for _, d := range y.Designs {
+func bottomDesign(designs []record.DesignName, name string) string {
+	for range designs {
+		for _, d := range designs {
 			if d.Name == name && d.BasedOn != "" {
 				name = d.BasedOn
 			}

@@ -12,37 +12,28 @@ import (
 // otherHull finds papers in this file that name another hull of the yard, by number or identification number, and not this
 // one.
 func otherHull(b *build) []told {
-	own := b.Hull
+	own := marksOf(b.Hull)
 	names := record.Once(b.yard, namesOf)
 	var all []told
-	for i := range own.Documents {
-		d := &own.Documents[i]
+	for i := range b.Hull.Documents {
+		d := &b.Hull.Documents[i]
 		text := titleOf(d)
 		if mentions(text, own) {
 			continue
 		}
-		if h := names.first(text, own); h != nil {
+		if other, ok := names.first(text, own.Number); ok {
 			all = append(all, tell("document "+d.ID, "put the paper of this boat here", []finding.Place{d.At, d.Title.At},
-				"document %s, %q, names hull %s; this file is of hull %s", d.ID, strings.TrimSpace(d.Title.V+" "+d.Number.V), h.Number, own.Number))
+				"document %s, %q, names hull %s; this file is of hull %s", d.ID, strings.TrimSpace(d.Title.V+" "+d.Number.V), other.Number, own.Number))
 		}
 	}
 	return all
 }
 
-// Named gives the other hulls of a yard that papers of a hull may be taken to name, in the order of the yard.
-func Named(y *record.Yard, h *record.Hull) []*record.Hull {
-	yard := record.Once(y, namesOf)
-	found := map[int]bool{}
+// Papers gives what each paper of a hull says of itself, in their order.
+func Papers(h *record.Hull) []string {
+	var all []string
 	for i := range h.Documents {
-		yard.each(titleOf(&h.Documents[i]), func(at int) {
-			if yard.hulls[at] != h {
-				found[at] = true
-			}
-		})
-	}
-	var all []*record.Hull
-	for _, at := range slices.Sorted(maps.Keys(found)) {
-		all = append(all, yard.hulls[at])
+		all = append(all, titleOf(&h.Documents[i]))
 	}
 	return all
 }
@@ -52,17 +43,31 @@ func titleOf(d *record.Document) string {
 	return strings.Join([]string{d.Title.V, d.Number.V, d.File.V}, " ")
 }
 
-// names are the hulls of a yard by the words of their number and identification number.
-type names struct {
-	hulls []*record.Hull
-	by    map[string][]int // places in hulls
+// Marks are what a paper may name a hull by.
+type Marks struct{ Number, HIN string }
+
+func marksOf(h *record.Hull) Marks { return Marks{h.Number, h.Identity.HIN.V} }
+
+// Names finds hulls of a yard by the words of their number and identification number.
+type Names struct {
+	marks []Marks
+	by    map[string][]int // places in marks
 	odd   []int            // hulls with a number that is not found by its words
 }
 
-func namesOf(hulls []*record.Hull) *names {
-	n := &names{hulls: hulls, by: map[string][]int{}}
+func namesOf(hulls []*record.Hull) *Names {
+	marks := make([]Marks, len(hulls))
 	for i, h := range hulls {
-		for _, number := range []string{h.Number, h.Identity.HIN.V} {
+		marks[i] = marksOf(h)
+	}
+	return NewNames(marks)
+}
+
+// NewNames takes the hulls of a yard in their order.
+func NewNames(marks []Marks) *Names {
+	n := &Names{marks: marks, by: map[string][]int{}}
+	for i, m := range marks {
+		for _, number := range []string{m.Number, m.HIN} {
 			words := strings.TrimFunc(number, func(r rune) bool { return r > 0x7f || !letter(byte(r)) })
 			switch runs := runsOfWords(words); {
 			case len(number) < shortest:
@@ -76,25 +81,38 @@ func namesOf(hulls []*record.Hull) *names {
 	return n
 }
 
-// first gives the first hull of the yard but one that a text names, or nil.
-func (n *names) first(text string, but *record.Hull) *record.Hull {
-	found := len(n.hulls)
+// Named gives the places of the hulls, but for one, that texts of papers may be taken to name, in the order of the yard.
+func (n *Names) Named(papers []string, but string) []int {
+	found := map[int]bool{}
+	for _, text := range papers {
+		n.each(text, func(at int) {
+			if n.marks[at].Number != but {
+				found[at] = true
+			}
+		})
+	}
+	return slices.Sorted(maps.Keys(found))
+}
+
+// first gives the first hull of the yard but one that a text names.
+func (n *Names) first(text, but string) (Marks, bool) {
+	found := len(n.marks)
 	n.each(text, func(at int) {
-		if n.hulls[at] != but {
+		if n.marks[at].Number != but {
 			found = min(found, at)
 		}
 	})
-	if found == len(n.hulls) {
-		return nil
+	if found == len(n.marks) {
+		return Marks{}, false
 	}
-	return n.hulls[found]
+	return n.marks[found], true
 }
 
 // each calls do with the place of every hull that a text names.
-func (n *names) each(text string, do func(at int)) {
+func (n *Names) each(text string, do func(at int)) {
 	try := func(all []int) {
 		for _, at := range all {
-			if mentions(text, n.hulls[at]) {
+			if mentions(text, n.marks[at]) {
 				do(at)
 			}
 		}
@@ -136,8 +154,8 @@ func runsOfWords(text string) []string {
 const shortest = 4
 
 // mentions reports whether a text names a hull, as whole words.
-func mentions(text string, h *record.Hull) bool {
-	return hasWord(text, h.Number) || hasWord(text, h.Identity.HIN.V)
+func mentions(text string, m Marks) bool {
+	return hasWord(text, m.Number) || hasWord(text, m.HIN)
 }
 
 func hasWord(text, word string) bool {

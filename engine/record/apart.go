@@ -5,7 +5,7 @@ import "hullfile/engine/finding"
 // apart finds days in different records of one hull that cannot both be true. Two dates in one table that stand in the
 // wrong order are a fault and keep the file from being made; these are left in, because either record may be the wrong
 // one and the reader of the file must see it.
-func apart(y *Yard, h *Hull) {
+func apart(h *Hull) []YardDoubt {
 	a := apartness{issue: h.Issue.Date, launched: h.Identity.Launched}
 	for i := range h.Weighings {
 		w := &h.Weighings[i]
@@ -20,9 +20,11 @@ func apart(y *Yard, h *Hull) {
 		d := &h.Documents[i]
 		a.issued("document "+d.ID, d.Date)
 	}
+	var all []YardDoubt
 	for _, f := range a.found {
-		y.Doubts = append(y.Doubts, YardDoubt{Hull: h.Number, Finding: f})
+		all = append(all, YardDoubt{Hull: h.Number, Finding: f})
 	}
+	return all
 }
 
 type apartness struct {

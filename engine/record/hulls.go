@@ -54,20 +54,24 @@ func (r *reading) circle(name string) {
 	}
 }
 
-// readHulls reads every hull and lays it over its design, several at a time.
-func (r *reading) readHulls() {
+// listHulls finds the folders of hulls.
+func (r *reading) listHulls() {
+	r.dirs = r.recordDirs(hullsDir, hullFile)
 	seen := map[string]string{}
-	dirs := r.recordDirs(hullsDir, hullFile)
-	for _, name := range dirs {
+	for _, name := range r.dirs {
 		if other, twice := seen[strings.ToLower(name)]; twice {
 			r.faults.add(placeAt(path.Join(hullsDir, name)), "", "give one of the two hulls another number", "the number differs from that of hulls/%s only in letter case", other)
 		}
 		seen[strings.ToLower(name)] = name
 	}
-	read := make([]*reading, len(dirs))
-	together(len(dirs), func(i int) {
+}
+
+// readHulls reads every hull and lays it over its design, several at a time.
+func (r *reading) readHulls() {
+	read := make([]*reading, len(r.dirs))
+	together(len(r.dirs), func(i int) {
 		read[i] = r.alone()
-		read[i].hull(dirs[i], dirs)
+		read[i].hull(r.dirs[i], r.dirs)
 	})
 	for _, one := range read {
 		r.join(one)

@@ -26,7 +26,8 @@ func Read(root *os.Root, known Known) (*Yard, error) {
 		return nil, fmt.Errorf("the yard folder cannot be read: %w", bottom(err))
 	}
 	r := newReading(root, known)
-	r.yardFolder()
+	r.shared()
+	r.readHulls()
 	if all := r.faults.told(); len(all) > 0 {
 		return nil, all
 	}
@@ -48,6 +49,7 @@ type reading struct {
 	tables            []SheetSource // tables of limits
 	own               []List        // lists of requirements
 	designs           map[string]*level
+	dirs              []string // folders of hulls
 	hulls             []*laid
 	doubts            []YardDoubt
 }
@@ -67,8 +69,8 @@ const (
 	stockDir, requirementsDir, logsDir = "stock", "requirements", "logs"
 )
 
-// yardFolder reads everything, in the order in which one record needs another.
-func (r *reading) yardFolder() {
+// shared reads everything but the folders of hulls, in the order in which one record needs another.
+func (r *reading) shared() {
 	found := r.disk.look(".", topFolder())
 	r.lone = found[hullFile] && !found[yardFile]
 	r.lists(found[requirementsDir] && !r.lone)
@@ -99,7 +101,7 @@ func (r *reading) yardFolder() {
 		r.readDesigns()
 	}
 	if found[hullsDir] {
-		r.readHulls()
+		r.listHulls()
 	}
 	r.unread()
 }
@@ -206,6 +208,18 @@ func (r *reading) doubt(hull string, all []finding.Finding) {
 
 // yard fills the structs from the checked trees.
 func (r *reading) yard() *Yard {
+	y := r.sharedYard()
+	y.Doubts = r.doubts
+	for _, l := range r.hulls {
+		l.fill()
+		y.Hulls = append(y.Hulls, l.hull)
+		y.Doubts = append(y.Doubts, apart(l.hull)...)
+	}
+	return y
+}
+
+// sharedYard fills what belongs to no hull.
+func (r *reading) sharedYard() *Yard {
 	y := &Yard{Doubts: r.doubts, Sheets: r.sheets, Chapters: r.texts, Limits: r.tables, Lists: r.own, Files: r.disk.files}
 	slices.SortFunc(y.Files, func(a, b File) int { return strings.Compare(a.Path, b.Path) })
 	if r.builder != nil {
@@ -216,11 +230,6 @@ func (r *reading) yard() *Yard {
 	}
 	if r.procedures != nil {
 		fill(proceduresTable, r.procedures, reflect.ValueOf(&y.Welding).Elem())
-	}
-	for _, l := range r.hulls {
-		l.fill()
-		y.Hulls = append(y.Hulls, l.hull)
-		apart(y, l.hull)
 	}
 	for _, name := range r.names["design"] {
 		l := r.designs[name]

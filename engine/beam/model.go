@@ -55,11 +55,6 @@ func Varying(from, to, first, last float64) Load {
 	return Load{From: from, To: to, Across: [2]float64{first, last}}
 }
 
-// Point is a single force across a member, kN.
-func Point(at, across float64) Load {
-	return Load{Point: true, From: at, To: at, Across: [2]float64{across, 0}}
-}
-
 // NodeLoad is a force or moment at a node, kN and kN·m, in the order of the ways of its kind.
 type NodeLoad struct {
 	Node  int
@@ -72,15 +67,3 @@ type Support struct {
 	Fixed  [3]bool
 	Spring [3]float64
 }
-
-// Fixed holds a node in every way.
-func Fixed(node int) Support { return Support{Node: node, Fixed: [3]bool{true, true, true}} }
-
-// Pinned holds a node of a frame in place and lets it turn.
-func Pinned(node int) Support { return Support{Node: node, Fixed: [3]bool{true, true, false}} }
-
-// Roller holds a node of a frame along y alone.
-func Roller(node int) Support { return Support{Node: node, Fixed: [3]bool{false, true, false}} }
-
-// Held holds a node of a grillage along z and lets it turn.
-func Held(node int) Support { return Support{Node: node, Fixed: [3]bool{true, false, false}} }

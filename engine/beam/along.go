@@ -21,7 +21,6 @@ type Ordinate struct {
 	Shear  float64 // kN; sum of all forces across before this place, so that it is the slope of the moment
 	Along  float64 // kN, tension above nought
 	Moves  float64 // m, across, to the left; along z in a grillage
-	Sag    float64 // m, the same beside the straight line between the moved ends
 }
 
 // result keeps what is needed to look into a member.
@@ -42,9 +41,7 @@ func (p *bar) result(own, ends [6]float64) Bar {
 // load stands the shear is that beyond it.
 func (b Bar) At(x float64) Ordinate {
 	x = min(max(x, 0), b.Length)
-	o := Ordinate{At: x, Moment: b.moment(x), Shear: b.shear(x, true), Along: b.tension(x), Moves: b.moves(x)}
-	o.Sag = o.Moves - b.moved[0] - float64((b.moved[1]-b.moved[0])*x)/b.Length
-	return o
+	return Ordinate{At: x, Moment: b.moment(x), Shear: b.shear(x, true), Along: b.tension(x), Moves: b.moves(x)}
 }
 
 // before gives the loads before x in their order n: n = 0 their sum, 1 their moment, 2 and 3 its integrals,
@@ -116,11 +113,6 @@ func (b Bar) tension(x float64) float64 {
 	return -sum
 }
 
-// turn is the slope of the section less that at the start.
-func (b Bar) turn(x float64) float64 {
-	return (float64(b.Start.Across*x*x)/2 - float64(b.Start.Moment*x) + b.before(x, 2, true)) / b.bar.EI
-}
-
 // moves gives the deflection across:
 //
 //	w = w_0 + ψ_0 x + (F x³/6 - M x²/2 + loads)/EI - (M(x) - M(0))/GA
@@ -131,13 +123,4 @@ func (b Bar) moves(x float64) float64 {
 		w -= (b.moment(x) + b.Start.Moment) / b.bar.GA
 	}
 	return w
-}
-
-// slopeAt is the slope of the deflected line.
-func (b Bar) slopeAt(x float64, beyond bool) float64 {
-	i := b.slope + b.turn(x)
-	if b.bar.GA > 0 {
-		i -= b.shear(x, beyond) / b.bar.GA
-	}
-	return i
 }

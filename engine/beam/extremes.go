@@ -12,7 +12,6 @@ type Spot struct{ At, Value float64 }
 type Extremes struct {
 	MostMoment, LeastMoment Spot // kN·m
 	MostShear, LeastShear   Spot // kN
-	MostSag, LeastSag       Spot // m, beside the line between the moved ends
 }
 
 // Moment is the one with the greater size; Shear likewise.
@@ -28,21 +27,11 @@ func greater(a, b Spot) Spot {
 	return a
 }
 
-// Extremes gives the greatest and least moment, shear and sag, exact on the member: between loads the shear is a parabola,
-// so that the places where it or its slope is nought have closed forms; the sag is greatest where its slope changes
-// sign, which is closed in upon.
+// Extremes gives the greatest and least moment and shear, exact on the member: between loads the shear is a parabola, so
+// that the places where it or its slope is nought have closed forms.
 func (b Bar) Extremes() Extremes {
-	stops := b.stops()
-	e := b.forces(stops)
-	for _, x := range b.flat(stops, (b.moved[1]-b.moved[0])/b.Length) {
-		e.sagAt(Spot{x, b.At(x).Sag})
-	}
-	return e
-}
-
-// forces gives the extremes of moment and shear.
-func (b Bar) forces(stops []float64) Extremes {
 	var e Extremes
+	stops := b.stops()
 	e.MostMoment, e.LeastMoment = Spot{0, b.moment(0)}, Spot{0, b.moment(0)}
 	e.MostShear, e.LeastShear = Spot{0, b.shear(0, true)}, Spot{0, b.shear(0, true)}
 	for i := 1; i < len(stops); i++ {
@@ -110,55 +99,8 @@ func roots(a, b, c float64) []float64 {
 	return []float64{q / a, c / q}
 }
 
-// pieces is into how many parts a stretch is cut to find where the slope changes sign; the slope is a quartic, which
-// changes sign at most four times.
-const pieces = 6
-
-// flat gives the places where the deflected line runs at a given slope: stops where it breaks, and in between where the
-// difference changes sign.
-func (b Bar) flat(stops []float64, tilt float64) []float64 {
-	var out []float64
-	for i := 1; i < len(stops); i++ {
-		from, to := stops[i-1], stops[i]
-		step := (to - from) / pieces
-		low, before := from, b.slopeAt(from, true)-tilt
-		for k := 1; k <= pieces; k++ {
-			high := from + float64(step*float64(k))
-			after := b.slopeAt(high, k < pieces) - tilt
-			if (before < 0) != (after < 0) {
-				out = append(out, b.close(low, high, before, after, tilt))
-			}
-			low, before = high, after
-		}
-		if i+1 < len(stops) && b.bar.GA > 0 { // soft in shear the line breaks under a point load
-			out = append(out, to)
-		}
-	}
-	return out
-}
-
-// close closes in upon a change of sign between two places by the rule of false position, in the form that halves the value
-// of an end that stays (Illinois), down to a thousand-millionth.
-func (b Bar) close(low, high, before, after, tilt float64) float64 {
-	x, first := low, math.Max(math.Abs(before), math.Abs(after))
-	for range 40 {
-		x = low + (high-low)*before/(before-after)
-		at := b.slopeAt(x, true) - tilt
-		if high-low < 1e-9*b.Length || math.Abs(at) < 1e-9*first {
-			break
-		}
-		if (at < 0) == (before < 0) {
-			low, before, after = x, at, after/2
-		} else {
-			high, after, before = x, at, before/2
-		}
-	}
-	return x
-}
-
 func (e *Extremes) momentAt(s Spot) { widen(&e.MostMoment, &e.LeastMoment, s) }
 func (e *Extremes) shearAt(s Spot)  { widen(&e.MostShear, &e.LeastShear, s) }
-func (e *Extremes) sagAt(s Spot)    { widen(&e.MostSag, &e.LeastSag, s) }
 
 func widen(most, least *Spot, s Spot) {
 	if s.Value > most.Value {

@@ -38,6 +38,15 @@ func hold(t *testing.T, where string, rows ...row) {
 	}
 }
 
+// deepest holds how far a bar gives way at a place, and that it does so less on both sides of it.
+func deepest(t *testing.T, where string, b Bar, place, sag float64) {
+	t.Helper()
+	hold(t, where, row{"sag", b.At(place).Moves, -sag})
+	if beside := b.Length / 100; b.At(place-beside).Moves <= b.At(place).Moves || b.At(place+beside).Moves <= b.At(place).Moves {
+		t.Errorf("%s: not the deepest place", where)
+	}
+}
+
 const (
 	l, w, p, ei = 1.3, 7.0, 4.2, 310.0 // m, kN/m, kN, kN·m²
 )
@@ -49,22 +58,30 @@ func TestSingleSpans(t *testing.T) {
 	b := solved(t, span(l, ei, both, Uniform(l, -w))).Bars[0]
 	e := b.Extremes()
 	hold(t, "fixed, even load: wl²/12, wl²/24, wl⁴/384EI, wl/2", row{"end", e.LeastMoment.Value, -w * l * l / 12}, row{"middle", e.MostMoment.Value, w * l * l / 24},
-		row{"sag", e.LeastSag.Value, -w * math.Pow(l, 4) / 384 / ei}, row{"its place", e.LeastSag.At, l / 2}, row{"shear", e.MostShear.Value, w * l / 2}, row{"place of the middle", e.MostMoment.At, l / 2})
+		row{"shear", e.MostShear.Value, w * l / 2}, row{"place of the middle", e.MostMoment.At, l / 2})
+	deepest(t, "fixed, even load: wl⁴/384EI in the middle", b, l/2, w*math.Pow(l, 4)/384/ei)
 
-	e = solved(t, span(l, ei, hinged, Uniform(l, -w))).Bars[0].Extremes()
-	hold(t, "pinned, even load: wl²/8, 5wl⁴/384EI", row{"moment", e.MostMoment.Value, w * l * l / 8}, row{"end", e.LeastMoment.Value, 0}, row{"sag", e.LeastSag.Value, -5 * w * math.Pow(l, 4) / 384 / ei})
+	b = solved(t, span(l, ei, hinged, Uniform(l, -w))).Bars[0]
+	e = b.Extremes()
+	hold(t, "pinned, even load: wl²/8, 5wl⁴/384EI", row{"moment", e.MostMoment.Value, w * l * l / 8}, row{"end", e.LeastMoment.Value, 0})
+	deepest(t, "pinned, even load: 5wl⁴/384EI in the middle", b, l/2, 5*w*math.Pow(l, 4)/384/ei)
 
 	s := solved(t, span(l, ei, cantilever, Uniform(l, -w)))
 	hold(t, "cantilever, even load: wl²/2, wl⁴/8EI, wl³/6EI", row{"moment", s.Bars[0].Extremes().Moment().Value, -w * l * l / 2}, row{"tip", s.Moves[1][1], -w * math.Pow(l, 4) / 8 / ei}, row{"turn", s.Moves[1][2], -w * l * l * l / 6 / ei})
 
 	s = solved(t, span(l, ei, propped, Uniform(l, -w)))
 	e = s.Bars[0].Extremes()
-	hold(t, "propped, even load: wl²/8, 9wl²/128 at 5l/8, 3wl/8, sag 0.0054161 wl⁴/EI at (15+√33)/16 from the prop", row{"fixed end", e.LeastMoment.Value, -w * l * l / 8}, row{"span", e.MostMoment.Value, 9 * w * l * l / 128},
-		row{"place", e.MostMoment.At, 5 * l / 8}, row{"prop", s.Reactions[1].Force[1], 3 * w * l / 8}, row{"place of the sag", e.LeastSag.At, l * (1 - (1+math.Sqrt(33))/16)})
+	hold(t, "propped, even load: wl²/8, 9wl²/128 at 5l/8, 3wl/8", row{"fixed end", e.LeastMoment.Value, -w * l * l / 8}, row{"span", e.MostMoment.Value, 9 * w * l * l / 128},
+		row{"place", e.MostMoment.At, 5 * l / 8}, row{"prop", s.Reactions[1].Force[1], 3 * w * l / 8})
+	prop := l * (1 + math.Sqrt(33)) / 16
+	deepest(t, "propped, even load: w x (l³ - 3 l x² + 2 x³)/48EI at x = l (1+√33)/16 from the prop", s.Bars[0], l-prop, w*prop*(l*l*l-3*l*prop*prop+2*prop*prop*prop)/48/ei)
 
-	e = solved(t, span(l, ei, hinged, Varying(0, l, 0, -w))).Bars[0].Extremes()
-	hold(t, "pinned, load from nought to w: wl²/(9√3) at l/√3, sag 0.0065222 wl⁴/EI at l √(1-√(8/15))", row{"moment", e.MostMoment.Value, w * l * l / 9 / math.Sqrt(3)}, row{"place", e.MostMoment.At, l / math.Sqrt(3)},
-		row{"place of the sag", e.LeastSag.At, l * math.Sqrt(1-math.Sqrt(8.0/15))}, row{"shear", e.Shear().Value, -w * l / 3})
+	b = solved(t, span(l, ei, hinged, Varying(0, l, 0, -w))).Bars[0]
+	e = b.Extremes()
+	hold(t, "pinned, load from nought to w: wl²/(9√3) at l/√3", row{"moment", e.MostMoment.Value, w * l * l / 9 / math.Sqrt(3)}, row{"place", e.MostMoment.At, l / math.Sqrt(3)},
+		row{"shear", e.Shear().Value, -w * l / 3})
+	deep := l * math.Sqrt(1-math.Sqrt(8.0/15))
+	deepest(t, "pinned, load from nought to w: w x (7 l⁴ - 10 l² x² + 3 x⁴)/360 l EI at l √(1-√(8/15))", b, deep, w*deep*(7*math.Pow(l, 4)-10*l*l*deep*deep+3*math.Pow(deep, 4))/360/l/ei)
 
 	e = solved(t, span(l, ei, both, Varying(0, l, -w, -3*w))).Bars[0].Extremes()
 	hold(t, "fixed, load from w to 3w: l²(3q₁+2q₂)/60 and l²(2q₁+3q₂)/60", row{"heavy end", e.LeastMoment.Value, -l * l * (2 + 9) * w / 60})
@@ -73,9 +90,9 @@ func TestSingleSpans(t *testing.T) {
 	s = solved(t, span(l, ei, hinged, Point(a, -p)))
 	e = s.Bars[0].Extremes()
 	rest := l - a
-	hold(t, "pinned, point load: Pab/l, sag P b (l²-b²)^1.5/(9√3 EI l) at √((l²-b²)/3)", row{"moment", e.MostMoment.Value, p * a * rest / l}, row{"place", e.MostMoment.At, a},
-		row{"sag", e.LeastSag.Value, -p * rest * math.Pow(l*l-rest*rest, 1.5) / (9 * math.Sqrt(3) * ei * l)}, row{"place of the sag", e.LeastSag.At, math.Sqrt((l*l - rest*rest) / 3)},
+	hold(t, "pinned, point load: Pab/l", row{"moment", e.MostMoment.Value, p * a * rest / l}, row{"place", e.MostMoment.At, a},
 		row{"shear before", e.MostShear.Value, p * rest / l}, row{"shear after", e.LeastShear.Value, -p * a / l})
+	deepest(t, "pinned, point load: P b (l²-b²)^1.5/(9√3 EI l) at √((l²-b²)/3)", s.Bars[0], math.Sqrt((l*l-rest*rest)/3), p*rest*math.Pow(l*l-rest*rest, 1.5)/(9*math.Sqrt(3)*ei*l))
 
 	e = solved(t, span(l, ei, both, Point(a, -p))).Bars[0].Extremes()
 	hold(t, "fixed, point load: Pa²b/l² at the near end, 2Pa²b²/l³ under it", row{"near end", e.LeastMoment.Value, -p * a * a * rest / l / l}, row{"under", e.MostMoment.Value, 2 * p * a * a * rest * rest / l / l / l})
@@ -172,10 +189,11 @@ func TestShearFlexibility(t *testing.T) {
 	}
 	s := solved(t, soft(Model(span(l, ei, []Support{Fixed(0)}, Point(l, -p)))))
 	hold(t, "cantilever: Pl³/3EI + Pl/GA", row{"tip", s.Moves[1][1], -p*l*l*l/3/ei - p*l/ga})
-	e := solved(t, soft(span(l, ei, []Support{Pinned(0), Roller(1)}, Uniform(l, -w)))).Bars[0].Extremes()
-	hold(t, "pinned: 5wl⁴/384EI + wl²/8GA", row{"sag", e.LeastSag.Value, -5*w*math.Pow(l, 4)/384/ei - w*l*l/8/ga})
-	e = solved(t, soft(span(l, ei, []Support{Fixed(0), Fixed(1)}, Uniform(l, -w)))).Bars[0].Extremes()
-	hold(t, "fixed: wl⁴/384EI + wl²/8GA, moments unchanged", row{"sag", e.LeastSag.Value, -w*math.Pow(l, 4)/384/ei - w*l*l/8/ga}, row{"end", e.LeastMoment.Value, -w * l * l / 12})
+	b := solved(t, soft(span(l, ei, []Support{Pinned(0), Roller(1)}, Uniform(l, -w)))).Bars[0]
+	deepest(t, "pinned: 5wl⁴/384EI + wl²/8GA", b, l/2, 5*w*math.Pow(l, 4)/384/ei+w*l*l/8/ga)
+	b = solved(t, soft(span(l, ei, []Support{Fixed(0), Fixed(1)}, Uniform(l, -w)))).Bars[0]
+	deepest(t, "fixed: wl⁴/384EI + wl²/8GA", b, l/2, w*math.Pow(l, 4)/384/ei+w*l*l/8/ga)
+	hold(t, "fixed: moments unchanged by shear", row{"end", b.Extremes().LeastMoment.Value, -w * l * l / 12})
 	s = solved(t, soft(span(l, ei, []Support{Fixed(0), Roller(1)}, Uniform(l, -w))))
 	own := (w*math.Pow(l, 4)/8/ei + w*l*l/2/ga) / (l*l*l/3/ei + l/ga)
 	hold(t, "own force method: prop of a beam soft in shear", row{"prop", s.Reactions[1].Force[1], own})

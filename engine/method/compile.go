@@ -42,6 +42,9 @@ func (c *compiler) scope(d *draft, done map[string]*Scope, below []string) *Scop
 	}
 	for _, g := range c.ordered(s, all) {
 		c.judge(g)
+		for _, st := range g.steps {
+			st.word = g.symbol.kind == word
+		}
 		s.groups = append(s.groups, g.group)
 		s.Steps = append(s.Steps, g.steps...)
 	}

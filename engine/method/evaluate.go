@@ -145,12 +145,12 @@ func (in *Input) suits(q *Quantity) error {
 	return nil
 }
 
-// beyond reports whether the method was not made for a value.
-func (in *Input) beyond(q *Quantity) bool {
-	if q.IsWord {
-		return !slices.Contains(in.Words, q.Word)
+// beyond reports whether the method was not made for a number, or for a word where the input is one.
+func (in *Input) beyond(v float64, word string) bool {
+	if in.Words != nil {
+		return !slices.Contains(in.Words, word)
 	}
-	return in.Least != nil && q.Number < *in.Least || in.Most != nil && q.Number > *in.Most
+	return in.Least != nil && v < *in.Least || in.Most != nil && v > *in.Most
 }
 
 // outside says why the method was not made for a value, empty if it was.

@@ -45,6 +45,7 @@ type Step struct {
 	uses   []*symbol // of formula, then of when, in the order in which they stand there
 	named  []string  // the names of uses
 	ranges []*symbol // of range
+	word   bool      // it gives a word
 }
 
 // group is all the steps for one symbol.

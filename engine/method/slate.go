@@ -14,6 +14,7 @@ type Slate struct {
 	above *Slate
 	plan  []*group // what the answers need, in the order of the scope
 	desk  reckoner
+	own   *Taken // of Reckon
 }
 
 // Slate prepares a scope. above is the slate of the scope above, nil for a scope at the top. Where answers are named, such
@@ -63,15 +64,22 @@ func (sc *Scope) planOf(answers []string) []*group {
 	return plan
 }
 
-// Reckon wipes the slate and reckons it with other values; the scope above must have been reckoned before. The error says
-// that a value does not suit the sheet, as that of Evaluate does.
-func (s *Slate) Reckon(given Given) error {
-	cells, base := s.desk.cells, s.scope.base
-	if s.above != nil {
-		copy(cells, s.above.desk.cells)
-	}
+// Taken is the inputs of a scope, looked up and held against the sheet once, to be reckoned many times with some of them
+// changed.
+type Taken struct {
+	scope *Scope
+	cells []cell
+}
+
+// Take looks the inputs of the scope up. The error says that a value does not suit the sheet, as that of Evaluate does.
+func (s *Slate) Take(given Given) (*Taken, error) {
+	t := &Taken{scope: s.scope, cells: make([]cell, len(s.scope.Inputs))}
+	return t, s.take(given, t)
+}
+
+func (s *Slate) take(given Given, into *Taken) error {
 	for i, in := range s.scope.Inputs {
-		c := &cells[base+i]
+		c := &into.cells[i]
 		*c = cell{}
 		q, ok := given.Lookup(in.From)
 		if !ok {
@@ -80,47 +88,84 @@ func (s *Slate) Reckon(given Given) error {
 		if err := in.suits(&q); err != nil {
 			return fmt.Errorf("%s, scope %s, input %s: %s %w", s.sheet.Name, s.scope.Name, in.Symbol, in.From, err)
 		}
-		c.value, c.word, c.usable, c.outside = q.Number, q.Word, true, in.beyond(&q)
-	}
-	for _, g := range s.plan {
-		cells[g.symbol.slot] = s.desk.lean(g)
+		*c = cell{value: q.Number, word: q.Word, usable: true, outside: in.beyond(q.Number, q.Word)}
 	}
 	return nil
 }
 
+// Set changes a number that was given, by the record name under which the sheet asks for it; false where the scope does not
+// ask for it, or it was not given. v is in the unit of the sheet.
+func (t *Taken) Set(from string, v float64) bool {
+	for i, in := range t.scope.Inputs {
+		if c := &t.cells[i]; in.From == from && c.usable && in.Words == nil {
+			c.value, c.outside = v, in.beyond(v, "")
+			return true
+		}
+	}
+	return false
+}
+
+// Reckon takes values and works the slate with them.
+func (s *Slate) Reckon(given Given) error {
+	if s.own == nil {
+		s.own = &Taken{scope: s.scope, cells: make([]cell, len(s.scope.Inputs))}
+	}
+	if err := s.take(given, s.own); err != nil {
+		return err
+	}
+	s.Work(s.own)
+	return nil
+}
+
+// Work wipes the slate and reckons it with values that were taken for this scope; the scope above must have been reckoned
+// before.
+func (s *Slate) Work(with *Taken) {
+	cells := s.desk.cells
+	if s.above != nil {
+		copy(cells, s.above.desk.cells)
+	}
+	copy(cells[s.scope.base:], with.cells)
+	for _, g := range s.plan {
+		s.desk.lean(g, &cells[g.symbol.slot])
+	}
+}
+
 // lean reckons the step that holds for one symbol.
-func (r *reckoner) lean(g *group) cell {
+func (r *reckoner) lean(g *group, out *cell) {
 	r.outside = false
 	for _, st := range g.steps {
 		if st.When != nil {
 			holds, ok := r.truth(st.When.Root)
 			if !ok {
-				return cell{}
+				*out = cell{}
+				return
 			}
 			if !holds {
 				continue
 			}
 		}
-		return r.leanStep(st, g.symbol.kind == word)
+		r.leanStep(st, out)
+		return
 	}
-	return cell{none: true}
+	*out = cell{none: true}
 }
 
-func (r *reckoner) leanStep(st *Step, isWord bool) (c cell) {
-	if isWord {
-		c.word, c.usable = r.word(st.Formula.Root)
+func (r *reckoner) leanStep(st *Step, out *cell) {
+	if out.word = ""; st.word {
+		out.word, out.usable = r.word(st.Formula.Root)
 	} else {
-		c.value, c.usable = r.number(st.Formula.Root)
+		out.value, out.usable = r.number(st.Formula.Root)
 	}
-	if !c.usable {
-		return cell{}
+	if !out.usable {
+		*out = cell{}
+		return
 	}
-	c.outside = r.outside
-	if st.Range != nil && !c.outside {
+	out.none = false
+	if st.Range != nil && !r.outside {
 		holds, ok := r.truth(st.Range.Root)
-		c.outside = !ok || !holds
+		r.outside = r.outside || !ok || !holds
 	}
-	return c
+	out.outside = r.outside
 }
 
 // Get gives value and state of a symbol; ok is false where the scope does not see it. Missing stands for Broken too: there

@@ -174,8 +174,8 @@ func (b *zoneBuild) plateMeets(l *laid, side [2]float64, part float64, thick uni
 		p := b.rule.panel(&other, true, false)
 		return p.Standing == finding.Met
 	}
-	l.tray.set("panel.short_side_mm", math.Min(spacing, side[1]))
-	l.tray.set("panel.long_side_mm", math.Max(spacing, side[1]))
+	l.set("panel.short_side_mm", math.Min(spacing, side[1]))
+	l.set("panel.long_side_mm", math.Max(spacing, side[1]))
 	needed, ok := b.rule.neededBy(l)
 	return ok && needed <= float64(thick)
 }

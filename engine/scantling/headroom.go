@@ -57,7 +57,7 @@ func (j *judge) headrooms(out *Result) {
 
 // headroom finds the greatest value on the dial at which nothing that is laid is short. What has the least room today is asked
 // first at the highest value that is still open; where it is short there, halving finds how far it goes, and that becomes
-// the highest for all that follow. At the end all are asked once more at the value found, because not everything grows
+// the highest for all that follow. Round it goes until each has been asked at the value found, because not everything grows
 // with speed or mass; where one is short there, the search goes on below.
 func (r *rule) headroom(d dial, all []laid) Headroom {
 	h := Headroom{Of: d.of, Unit: d.sign, Now: d.now, Counts: len(all)}
@@ -68,22 +68,19 @@ func (r *rule) headroom(d dial, all []laid) Headroom {
 	h.Shown = true
 	top := int(math.Round((d.last - d.first) / d.step))
 	at := top
-	for again := true; again; {
-		again = false
-		r.turnTo(d, at)
-		for i := range all {
-			if all[i].stuck || r.holds(&all[i]) {
-				continue
-			}
-			low := r.below(d, &all[i], at)
-			if low < 0 {
-				h.Never = append(h.Never, all[i].subject)
-				all[i].stuck = true
-			} else {
-				h.Limits, at, again = all[i].subject, low, true
-			}
-			r.turnTo(d, at)
+	r.turnTo(d, at)
+	for i, asked := 0, 0; asked < len(all); i, asked = (i+1)%len(all), asked+1 {
+		if all[i].stuck || r.holds(&all[i]) {
+			continue
 		}
+		low := r.below(d, &all[i], at)
+		if low < 0 {
+			h.Never = append(h.Never, all[i].subject())
+			all[i].stuck = true
+		} else {
+			h.Limits, at, asked = all[i].subject(), low, 0
+		}
+		r.turnTo(d, at)
 	}
 	at = r.between(d, all, at, &h)
 	for i := range all {
@@ -111,7 +108,7 @@ func (r *rule) between(d dial, all []laid, at int, h *Headroom) int {
 				continue
 			}
 			if low := r.below(d, &all[n], k); low >= 0 {
-				h.Limits = all[n].subject
+				h.Limits = all[n].subject()
 				return low
 			}
 		}

@@ -12,17 +12,19 @@ import (
 // laid is a panel or member with all its inputs looked up once, so that it can be asked many times with one value
 // changed.
 type laid struct {
-	subject string
-	tray    *tray
-	fitted  unit.MM // of a panel
-	bar     *bar    // of a member
-	of      *metal
-	on      unit.MM // plate that a member is welded to
-	margin  float64 // by the governing sheet as it is
-	panel   int     // index, or -1
-	member  int
-	count   int
-	stuck   bool // short at every value of the dial that is turned
+	kind   string // "panel " or "member "
+	id     string
+	scope  string
+	taken  *method.Taken // nil where the sheet cannot take them
+	fitted unit.MM       // of a panel
+	bar    *bar          // of a member
+	of     *metal
+	on     unit.MM // plate that a member is welded to
+	margin float64 // by the governing sheet as it is
+	panel  int     // index, or -1
+	member int
+	count  int
+	stuck  bool // short at every value of the dial that is turned
 }
 
 // lay looks up everything of a panel by a rule.
@@ -34,7 +36,7 @@ func (r *rule) layPanel(at int, p *Panel) (laid, bool) {
 	if t == nil {
 		return laid{}, false
 	}
-	return laid{subject: "panel " + p.Record.ID, tray: t.copy(), fitted: p.Fitted, of: of, panel: at, member: -1, count: p.Count}, true
+	return laid{kind: "panel ", id: p.Record.ID, scope: "panel", taken: r.take(t), fitted: p.Fitted, of: of, panel: at, member: -1, count: p.Count}, true
 }
 
 func (r *rule) layMember(at int, m *Member, all *bars) (laid, bool) {
@@ -42,27 +44,40 @@ func (r *rule) layMember(at int, m *Member, all *bars) (laid, bool) {
 	if b == nil || b.values == nil || !m.Record.Attached.Set {
 		return laid{}, false
 	}
-	l, ok := r.layOn(at, m.Record, m.Count, b)
-	if ok {
-		l.tray = l.tray.copy()
-	}
-	return l, ok
+	return r.layOn(at, m.Record, m.Count, b)
 }
 
-// layOn lays a member with a bar that may not be its own, to be asked before anything else is laid.
+// layOn lays a member with a bar that may not be its own.
 func (r *rule) layOn(at int, rec *record.Member, count int, b *bar) (laid, bool) {
 	of, _ := r.metals.of(b.record.Alloy, unit.MM(b.thickness()), b.form())
 	t := r.tray(scopeOf(rec), &bound{given: given{boat: r.boat, rules: r.rules, kind: "member", entry: rec, own: memberStandIns, alloy: of}, bar: b.values})
 	if t == nil {
 		return laid{}, false
 	}
-	return laid{subject: "member " + rec.ID, tray: t, bar: b, of: of, on: rec.Attached.V, panel: -1, member: at, count: count}, true
+	return laid{kind: "member ", id: rec.ID, scope: t.scope.Name, taken: r.take(t), bar: b, of: of, on: rec.Attached.V, panel: -1, member: at, count: count}, true
 }
 
-func (t *tray) copy() *tray {
-	out := *t
-	out.lies, out.there = append([]method.Quantity(nil), t.lies...), append([]bool(nil), t.there...)
-	return &out
+// take hands what lies on a tray to the slate of its scope; nil where the sheet cannot take it.
+func (r *rule) take(t *tray) *method.Taken {
+	s := r.slate(t.scope.Name)
+	if s == nil {
+		return nil
+	}
+	taken, err := s.Take(t)
+	if err != nil {
+		return nil
+	}
+	return taken
+}
+
+// subject is how findings call it.
+func (l *laid) subject() string { return l.kind + l.id }
+
+// set changes one number.
+func (l *laid) set(from string, v float64) {
+	if l.taken != nil {
+		l.taken.Set(from, v)
+	}
 }
 
 // layAll lays everything that a rule shows, that with the least room first.

@@ -16,17 +16,27 @@ func (r *rule) room(l *laid) (margin float64, ok bool) {
 		}
 		return float64(l.fitted) / needed, true
 	}
-	s := r.slate(l.tray.scope.Name)
-	if s == nil || s.Reckon(l.tray) != nil {
+	s := r.worked(l)
+	if s == nil {
 		return 0, false
 	}
 	return l.roomOfBar(s)
 }
 
+// worked reckons the slate for what is laid; nil where the sheet cannot take it.
+func (r *rule) worked(l *laid) *method.Slate {
+	if l.taken == nil {
+		return nil
+	}
+	s := r.slate(l.scope)
+	s.Work(l.taken)
+	return s
+}
+
 // neededBy is the greatest thickness that a sheet asks of a panel; ok is false where one is missing.
 func (r *rule) neededBy(l *laid) (float64, bool) {
-	s := r.slate(l.tray.scope.Name)
-	if s == nil || s.Reckon(l.tray) != nil {
+	s := r.worked(l)
+	if s == nil {
 		return 0, false
 	}
 	most := 0.0

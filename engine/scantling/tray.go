@@ -42,17 +42,6 @@ func (t *tray) Lookup(from string) (method.Quantity, bool) {
 	return method.Quantity{}, false
 }
 
-// set changes one number and reports whether the scope asks for it.
-func (t *tray) set(from string, v float64) bool {
-	for i, in := range t.scope.Inputs {
-		if in.From == from && t.there[i] {
-			t.lies[i].Number = v
-			return true
-		}
-	}
-	return false
-}
-
 // key writes what lies on the tray as bytes; where it was written does not count.
 func (t *tray) key(into []byte) []byte {
 	into = append(into[:0], t.scope.Name...)

@@ -67,12 +67,12 @@ func leastStiffener(out *Result, zone string) int {
 func (r *rule) setSides(p *Panel) func(*laid, float64) {
 	long := float64(p.Record.Long.V)
 	return func(l *laid, spacing float64) {
-		l.tray.set("panel.short_side_mm", math.Min(spacing, long))
-		l.tray.set("panel.long_side_mm", math.Max(spacing, long))
+		l.set("panel.short_side_mm", math.Min(spacing, long))
+		l.set("panel.long_side_mm", math.Max(spacing, long))
 	}
 }
 
-func setSpacing(l *laid, spacing float64) { l.tray.set("member.spacing_mm", spacing) }
+func setSpacing(l *laid, spacing float64) { l.set("member.spacing_mm", spacing) }
 
 // curve is the thickness needed from half to twice the spacing of today.
 func (r *rule) curve(l *laid, p *Panel) []SpacingPoint {

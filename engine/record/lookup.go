@@ -30,19 +30,60 @@ func Lookup(entry any, key string) (field Field, ok bool) {
 }
 
 func lookup(v reflect.Value, key string) (Field, bool) {
-	t := byType[v.Type()]
-	if t == nil || t.byKey[key] == nil {
+	f := valueField(v.Type(), key)
+	if f == nil {
 		return Field{}, false
 	}
-	f := t.byKey[key]
-	if f.sub != nil {
-		return Field{}, false
+	return f.of(v), true
+}
+
+// valueField finds the field of one value in a table, nil where the table has none of that key.
+func valueField(t reflect.Type, key string) *field {
+	if of := byType[t]; of != nil {
+		if f := of.byKey[key]; f != nil && f.sub == nil {
+			return f
+		}
 	}
+	return nil
+}
+
+// of reads the field in the struct of a table.
+func (f *field) of(v reflect.Value) Field {
 	val := v.Field(f.index)
 	field := Field{Set: val.Field(1).Bool(), Unit: f.unit.Sign, Doc: f.doc}
 	field.At = *val.Field(2).Addr().Interface().(*finding.Place)
 	field.read(f.kind, val.Field(0))
-	return field, true
+	return field
+}
+
+// Key is one key of the tables of one kind, found once to be read in many of them.
+type Key struct {
+	table reflect.Type
+	field *field
+}
+
+// KeyOf finds a key for tables of the kind of entry, which is a pointer as for Lookup.
+func KeyOf(entry any, key string) Key {
+	t := reflect.TypeOf(entry)
+	if t == nil || t.Kind() != reflect.Pointer {
+		return Key{table: t}
+	}
+	return Key{t, valueField(t.Elem(), key)}
+}
+
+// Fits reports whether a table is of the kind for which the key was found.
+func (k *Key) Fits(entry any) bool { return reflect.TypeOf(entry) == k.table }
+
+// In gives the value of the key in a table that fits; ok is false when such tables have no such key.
+func (k *Key) In(entry any) (field Field, ok bool) {
+	if k.field == nil {
+		return Field{}, false
+	}
+	v := reflect.ValueOf(entry)
+	if v.IsNil() {
+		return Field{}, false
+	}
+	return k.field.of(v.Elem()), true
 }
 
 // read takes the value over in the form in which a sheet uses it.

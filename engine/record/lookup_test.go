@@ -40,6 +40,32 @@ func TestLookup(t *testing.T) {
 	}
 }
 
+// A key found once reads every table of its kind as Lookup does, and says of others that they are not its own.
+func TestKey(t *testing.T) {
+	at := place("hull.toml", 3, 1)
+	one, other := Panel{Short: Written[mm](300, at)}, Panel{}
+	k := KeyOf(&one, "short_side_mm")
+	for _, p := range []*Panel{&one, &other} {
+		want, known := Lookup(p, "short_side_mm")
+		if got, ok := k.In(p); ok != known || got != want || !k.Fits(p) {
+			t.Errorf("%+v, expected %+v", got, want)
+		}
+	}
+	if k.Fits(&Member{}) || k.Fits(one) || k.Fits(nil) {
+		t.Error("a table of another kind fits")
+	}
+	for _, entry := range []any{one, nil, new(int), &Entry{}} {
+		if k := KeyOf(entry, "alloy"); k.Fits(entry) != (entry != nil) && entry != nil {
+			t.Errorf("%T does not fit itself", entry)
+		} else if _, ok := k.In(entry); ok {
+			t.Errorf("%T has an alloy", entry)
+		}
+	}
+	if _, ok := k.In((*Panel)(nil)); ok {
+		t.Error("no panel has a side")
+	}
+}
+
 func TestHullValue(t *testing.T) {
 	h := yardOf(t, "layers").Hulls[0]
 	for _, c := range []struct {

@@ -81,12 +81,17 @@ type spot struct{ bound }
 
 // Lookup finds the value that a sheet asks for.
 func (s *spot) Lookup(from string) (method.Quantity, bool) {
-	if from == "spot.plate_mm" {
-		if q, ok := s.own[from]; ok {
+	w := want(from)
+	return s.find(&w)
+}
+
+func (s *spot) find(w *wanted) (method.Quantity, bool) {
+	if w.from == "spot.plate_mm" {
+		if q, ok := s.own[w.from]; ok {
 			return q, true
 		}
 	}
-	return s.bound.Lookup(from)
+	return s.bound.find(w)
 }
 
 // under hands the member under a fitting to the sheet, with the plate that works with it by plate theory.

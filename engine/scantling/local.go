@@ -42,7 +42,7 @@ type local struct {
 }
 
 // judge reckons a scope and holds what it asks for against what is fitted.
-func (l *local) judge(scope string, g method.Given) {
+func (l *local) judge(scope string, g finder) {
 	l.Standing = finding.NotShown
 	if l.rule.refuses != "" {
 		l.Why = l.rule.refuses

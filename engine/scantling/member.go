@@ -62,11 +62,16 @@ type bound struct {
 
 // Lookup finds the value that a sheet asks for.
 func (b *bound) Lookup(from string) (method.Quantity, bool) {
-	if strings.HasPrefix(from, "section.") {
-		q, ok := b.bar[from]
+	w := want(from)
+	return b.find(&w)
+}
+
+func (b *bound) find(w *wanted) (method.Quantity, bool) {
+	if w.kind == "section" {
+		q, ok := b.bar[w.from]
 		return q, ok
 	}
-	return b.given.Lookup(from)
+	return b.given.find(w)
 }
 
 // begin finds the section of a member and says why nothing can be judged.

@@ -3,7 +3,6 @@ package scantling
 import (
 	"encoding/binary"
 	"math"
-	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/method"
@@ -13,20 +12,27 @@ import (
 // over again with one value changed, and what lies on it is the key under which an answer is remembered.
 type tray struct {
 	scope *method.Scope
+	asks  []wanted
 	lies  []method.Quantity
 	there []bool
 	next  int
 }
 
 // fill looks every input of the scope up.
-func (t *tray) fill(g method.Given) {
+func (t *tray) fill(g finder) {
 	for i, in := range t.scope.Inputs {
-		q, ok := g.Lookup(in.From)
-		if strings.HasPrefix(in.From, "rules.") && q.Unit == "" {
+		w := &t.asks[i]
+		q := &t.lies[i]
+		*q, t.there[i] = g.find(w)
+		if q.Unit == "" && w.kind == "rules" {
 			q.Unit = in.Unit // a value entered for a sheet is in the unit that the sheet asks for
 		}
-		t.lies[i], t.there[i] = q, ok
 	}
+}
+
+// finder finds what a scope asks for.
+type finder interface {
+	find(*wanted) (method.Quantity, bool)
 }
 
 // Lookup gives what lies on the tray. A sheet asks in the order of its inputs, so the search ends at the first look.
@@ -60,12 +66,15 @@ func (t *tray) key(into []byte) []byte {
 }
 
 // tray gives the tray of a scope, filled; nil where the sheet has no such scope.
-func (r *rule) tray(scope string, g method.Given) *tray {
+func (r *rule) tray(scope string, g finder) *tray {
 	t := r.trays[scope]
 	if t == nil {
 		for _, s := range r.sheet.Scopes {
 			if s.Name == scope {
 				t = &tray{scope: s, lies: make([]method.Quantity, len(s.Inputs)), there: make([]bool, len(s.Inputs))}
+				for _, in := range s.Inputs {
+					t.asks = append(t.asks, want(in.From))
+				}
 				r.trays[scope] = t
 			}
 		}

@@ -257,7 +257,7 @@ func needRows(all []scantling.Need, governs string, steps map[string]string) []N
 			row.Step.Href = "#" + at
 		}
 		if n.State != method.Sound {
-			row.State, row.Why = string(n.State), n.Why
+			row.State, row.Why = string(n.State), n.Why()
 		}
 		out = append(out, row)
 	}

@@ -158,7 +158,7 @@ func loadRows(r *capacity.Result) []LeftRow {
 		v, there := r.Figures.Value(symbol)
 		row := LeftRow{Name: s.Name, Value: has(there, unit.Text(v, 0), "not shown"), Unit: "kg"}
 		if s.State != method.Sound {
-			row.Remark = s.Why
+			row.Remark = s.Why()
 		}
 		out = append(out, row)
 	}

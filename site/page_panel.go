@@ -78,7 +78,7 @@ func askRow(a scantling.Ask, governs, step string) AskRow {
 		row.Step.Href = "#" + step
 	}
 	if a.State != method.Sound {
-		row.State, row.Why = string(a.State), a.Why
+		row.State, row.Why = string(a.State), a.Why()
 	}
 	return row
 }

@@ -133,7 +133,7 @@ func (l *leaf) inputRow(s *method.Shown, id string) InputRow {
 		ID: id, Symbol: symbolMath(s.Symbol), Name: s.Name, Value: shown(s), Unit: s.Unit, Basis: basis(s.Basis), Source: s.Source, Place: l.place(s.Place),
 	}
 	if s.State != method.Sound {
-		row.State, row.Why = string(s.State), s.Why
+		row.State, row.Why = string(s.State), s.Why()
 	}
 	return row
 }
@@ -148,7 +148,7 @@ func (l *leaf) stepRow(w *method.Working, s *method.Shown, id string) (StepRow, 
 		row.Rests = basis(s.Rests)
 	}
 	if s.State != method.Sound {
-		row.State, row.Why = string(s.State), s.Why
+		row.State, row.Why = string(s.State), s.Why()
 	}
 	if s.State == method.NotSet {
 		return row, nil // its reason names every form that does not apply

@@ -121,7 +121,7 @@ func (a *assessor) floats() {
 	case !ok && s == nil:
 		return
 	case !ok:
-		c.Says, c.Missing = "the foam needed could not be reckoned: "+s.Why, nil
+		c.Says, c.Missing = "the foam needed could not be reckoned: "+s.Why(), nil
 		for _, from := range s.Lacks {
 			c.Missing = append(c.Missing, recordKey(from))
 		}

@@ -106,7 +106,7 @@ func TestTextSaysWhatIsReckoned(t *testing.T) {
 				continue
 			}
 			if back.State == Broken || !close(back.Value, y.Value) {
-				t.Fatalf("%s = %v; its text %s, read back as %s, gives %v (%s)", formula, y.Value, text, typed(text), back.Value, back.Why)
+				t.Fatalf("%s = %v; its text %s, read back as %s, gives %v (%s)", formula, y.Value, text, typed(text), back.Value, back.Why())
 			}
 			read++
 		}

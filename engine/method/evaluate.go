@@ -42,7 +42,7 @@ func (w *Working) Again(given Given) error {
 	return w.reckon(given)
 }
 
-// Turn is Again without the sentences: Why stays empty in every result. It is for questions that are asked a thousand
+// Turn is Again without the sentences: Why is empty for every result. It is for questions that are asked a thousand
 // times and read as numbers and states alone; what is to be read is reckoned by Again.
 func (w *Working) Turn(given Given) error {
 	clear(w.Steps)
@@ -66,7 +66,7 @@ func (w *Working) reckon(given Given) error {
 }
 
 func newReckoner(w *Working) *reckoner {
-	return &reckoner{scope: w.Scope, cells: w.cells, all: w.all, used: make([]bool, len(w.all)), seen: make([]int, 0, len(w.all))}
+	return &reckoner{scope: w.Scope, of: w, cells: w.cells, all: w.all, used: make([]bool, len(w.all)), seen: make([]int, 0, len(w.all))}
 }
 
 // through reckons every step of a working.
@@ -124,7 +124,7 @@ func (w *Working) takeInputs(given Given) error {
 
 // begin marks a result in which something other than sound begins.
 func (s *Shown) begin(state State, why string) {
-	s.State, s.Why = state, why
+	s.State, s.why = state, why
 	s.Causes = []string{s.Symbol}
 }
 

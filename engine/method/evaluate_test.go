@@ -71,7 +71,7 @@ func TestEvaluateBottomPanel(t *testing.T) {
 			continue
 		}
 		if figure := spaced(got.Figure()); got.State != Sound || figure != r.want {
-			t.Errorf("own arithmetic: %s = %q, %s %s, want %q", r.symbol, figure, got.State, got.Why, r.want)
+			t.Errorf("own arithmetic: %s = %q, %s %s, want %q", r.symbol, figure, got.State, got.Why(), r.want)
 		}
 	}
 }

@@ -65,7 +65,7 @@ func FuzzFormula(f *testing.F) {
 		if y.State == Sound && (math.IsNaN(y.Value) || math.IsInf(y.Value, 0)) {
 			t.Errorf("%s = %v and is called sound", text, y.Value)
 		}
-		if y.State != Sound && y.Why == "" {
+		if y.State != Sound && y.Why() == "" {
 			t.Errorf("%s is %q and nobody says why", text, y.State)
 		}
 	})
@@ -82,8 +82,8 @@ func evaluated(t *testing.T, s *Sheet, sc *Scope) *Working {
 		t.Fatal(err)
 	}
 	for _, st := range w.Steps {
-		if st.State == "" || st.State != Sound && st.Why == "" {
-			t.Errorf("%s is %q, why %q", st.Symbol, st.State, st.Why)
+		if st.State == "" || st.State != Sound && st.Why() == "" {
+			t.Errorf("%s is %q, why %q", st.Symbol, st.State, st.Why())
 		}
 		if text := st.Formula.With(w.Get); !clean(text) {
 			t.Errorf("%s is written %q", st.Symbol, text)

@@ -6,7 +6,11 @@
 // symbol under different conditions (when), and the first that holds is taken and shown.
 package method
 
-import "hullfile/engine/finding"
+import (
+	"slices"
+
+	"hullfile/engine/finding"
+)
 
 // Sheet is one method sheet, parsed and compiled. It is never changed after Load and may be used from many goroutines.
 type Sheet struct {
@@ -78,7 +82,6 @@ type Shown struct {
 	Word    string // for words
 	IsWord  bool
 	State   State
-	Why     string        // for a state other than sound: what is missing or outside, with the figures
 	Causes  []string      // symbols at which a state other than sound began; its own where it began here
 	Lacks   []string      // record names of the inputs that are missing under it, e.g. "panel.x_m"
 	Basis   finding.Basis // of this formula or value alone
@@ -92,6 +95,19 @@ type Shown struct {
 	Formula *Formula      // nil for an input, and where no step applies
 	Uses    []string      // symbols that the step used, in the order in which they stand in the formula
 	Passed  []Passed      // steps for the same symbol whose condition did not hold
+
+	why string   // of a state other than sound and NotSet
+	of  *Working // of NotSet, whose reason is found when it is asked for
+}
+
+// Why says for a state other than sound what is missing or outside, with the figures; of a result that does not apply, where
+// it does. Hundreds do not apply and few are read, so that sentence is made here.
+func (s *Shown) Why() string {
+	if s.State != NotSet || s.of == nil {
+		return s.why
+	}
+	at := slices.IndexFunc(s.of.Scope.groups, func(g *group) bool { return g.symbol.name == s.Symbol })
+	return newReckoner(s.of).appliesWhere(s.of.Scope.groups[at])
 }
 
 // Passed is a step that was not taken, with its condition.

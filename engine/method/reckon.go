@@ -9,6 +9,7 @@ import "math"
 // broken is that part.
 type reckoner struct {
 	scope  *Scope
+	of     *Working // whose results they are; nil where sentences are told at once
 	cells  []cell   // by slot: what formulas see
 	all    []*Shown // by slot: what sentences tell; nil on a slate
 	used   []bool   // by slot: looked at since the last reset

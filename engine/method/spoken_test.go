@@ -70,8 +70,8 @@ from = "panel.walked"
 		if err != nil {
 			t.Fatal(err)
 		}
-		if y, _ := w.Get("y"); spaced(y.Why) != c.says {
-			t.Errorf("%v:\n says %q,\n want %q", c.whens, spaced(y.Why), c.says)
+		if y, _ := w.Get("y"); spaced(y.Why()) != c.says {
+			t.Errorf("%v:\n says %q,\n want %q", c.whens, spaced(y.Why()), c.says)
 		}
 	}
 }
@@ -126,9 +126,9 @@ func wordedReasons(t *testing.T, s *Sheet, sc *Scope) (n int) {
 				continue
 			}
 			n++
-			where, here, _ := strings.Cut(step.Why, "; here ")
+			where, here, _ := strings.Cut(step.Why(), "; here ")
 			if strings.ContainsAny(where, "=<>≤≥≠&|") || strings.Contains(here, " = ") || !strings.HasPrefix(where, "applies where ") || where == "applies where " {
-				t.Errorf("%s, %s, %s: %q", s.Name, sc.Name, step.Symbol, step.Why)
+				t.Errorf("%s, %s, %s: %q", s.Name, sc.Name, step.Symbol, step.Why())
 			}
 		}
 	}

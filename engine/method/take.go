@@ -113,15 +113,15 @@ func (s *Shown) doubt(state State, cause, why string) {
 	} else if cause != s.Symbol {
 		return
 	}
-	if s.Why != "" {
-		s.Why += "; "
+	if s.why != "" {
+		s.why += "; "
 	}
-	s.Why += why
+	s.why += why
 }
 
 // why gives the sentence of the symbol at which a doubt began.
 func (r *reckoner) why(cause string) string {
-	return r.all[r.scope.symbols[Written(cause)].slot].Why
+	return r.all[r.scope.symbols[Written(cause)].slot].Why()
 }
 
 // inRange marks a result whose formula was not made for these values.
@@ -155,12 +155,12 @@ func (r *reckoner) unsettled(out *Shown) {
 	if len(out.Causes) == 0 {
 		out.Causes = []string{out.Symbol}
 		if !r.silent {
-			out.Why = r.noValue()
+			out.why = r.noValue()
 		}
 		return
 	}
 	if !r.silent {
-		out.Why = r.needs(out)
+		out.why = r.needs(out)
 	}
 }
 
@@ -184,6 +184,6 @@ func (r *reckoner) none(g *group, out *Shown) {
 	out.Causes = g.itself
 	out.Passed = slices.Clip(g.passed)
 	if !r.silent {
-		out.Why = r.appliesWhere(g)
+		out.of = r.of
 	}
 }

@@ -17,7 +17,7 @@ func (r *reckoner) needs(out *Shown) string {
 	}
 	for _, cause := range out.Causes {
 		if s := r.all[r.scope.symbols[Written(cause)].slot]; len(s.Lacks) == 0 {
-			parts = append(parts, "needs "+r.calledBy(cause)+": "+s.Why)
+			parts = append(parts, "needs "+r.calledBy(cause)+": "+s.Why())
 		}
 	}
 	return strings.Join(parts, "; ")

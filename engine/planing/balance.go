@@ -143,7 +143,7 @@ func number(w *method.Working, symbol string) (float64, error) {
 		if !found {
 			return 0, fmt.Errorf("sheet %s does not give %s", w.Sheet.Name, symbol)
 		}
-		return 0, fmt.Errorf("%w: %s %s: %s", ErrNoBalance, symbol, s.State, s.Why)
+		return 0, fmt.Errorf("%w: %s %s: %s", ErrNoBalance, symbol, s.State, s.Why())
 	}
 	return v, nil
 }

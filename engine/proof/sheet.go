@@ -48,9 +48,9 @@ func (o *outcome) take(symbol string) error {
 	v, ok := o.under.Value(symbol)
 	if !ok {
 		if len(shown.Lacks) > 0 {
-			return fmt.Errorf("%s: %s %s (%s)", symbol, shown.State, shown.Why, strings.Join(shown.Lacks, ", "))
+			return fmt.Errorf("%s: %s %s (%s)", symbol, shown.State, shown.Why(), strings.Join(shown.Lacks, ", "))
 		}
-		return fmt.Errorf("%s: %s %s", symbol, shown.State, shown.Why)
+		return fmt.Errorf("%s: %s %s", symbol, shown.State, shown.Why())
 	}
 	o.got, o.unit = v, shown.Unit
 	return nil

@@ -118,7 +118,7 @@ func outsideOf(w *method.Working) []*method.Shown {
 }
 
 func doubtOf(s *method.Shown, w *method.Working, subject string) finding.Finding {
-	says := s.Name + ": " + strings.Replace(ownWhy(s.Why), "made for ", "the formula was made for ", 1)
+	says := s.Name + ": " + strings.Replace(ownWhy(s.Why()), "made for ", "the formula was made for ", 1)
 	if s.Note != "" {
 		says += ". " + opened(s.Note)
 	}

@@ -95,14 +95,14 @@ func (l *local) pair(w *method.Working, one, other string, most bool) {
 	if !ok || !both {
 		return
 	}
-	n := Need{What: a.Name, Symbol: one, Name: a.Name, Unit: a.Unit, Most: most, State: a.State, Why: a.Why}
+	n := Need{What: a.Name, Symbol: one, Name: a.Name, Unit: a.Unit, Most: most, State: a.State, reason: reasonOf(a)}
 	if !most {
 		n.What, n.Name = b.Name, b.Name
 	}
 	x, shown := w.Value(one)
 	y, known := w.Value(other)
 	if a.State != method.NotSet && !known {
-		n.State, n.Why = b.State, b.Why
+		n.State, n.reason = b.State, reasonOf(b)
 	}
 	l.size(&n, x, y, shown && known)
 	l.Needs = append(l.Needs, n)
@@ -115,7 +115,7 @@ func (l *local) size(n *Need, x, y float64, shown bool) {
 	}
 	x, y = settled(x), settled(y)
 	if x <= 0 {
-		n.State, n.Why = method.NotSet, "nothing is asked"
+		n.State, n.reason = method.NotSet, reason{says: "nothing is asked"}
 		return
 	}
 	n.Shown = true
@@ -133,7 +133,7 @@ func (l *local) fitted(w *method.Working, gives string, has float64, there bool)
 		if !ok || s.State == method.NotSet {
 			continue
 		}
-		n := Need{What: s.Name, Symbol: symbol, Name: s.Name, Unit: s.Unit, State: s.State, Why: s.Why}
+		n := Need{What: s.Name, Symbol: symbol, Name: s.Name, Unit: s.Unit, State: s.State, reason: reasonOf(s)}
 		x, shown := w.Value(symbol)
 		if !there && shown {
 			n.State = method.Missing

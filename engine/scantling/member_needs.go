@@ -27,7 +27,7 @@ func (m *held) need(w *method.Working, what, gives, sign string, has float64) {
 		if !ok {
 			continue
 		}
-		n := Need{What: what, Symbol: symbol, Name: shown.Name, Unit: sign, State: shown.State, Why: shown.Why, Fitted: settled(has)}
+		n := Need{What: what, Symbol: symbol, Name: shown.Name, Unit: sign, State: shown.State, reason: reasonOf(shown), Fitted: settled(has)}
 		if v, ok := w.Value(symbol); ok && v > 0 {
 			n.Needed, n.Shown = settled(v), true
 			n.Margin = n.Fitted / n.Needed
@@ -43,7 +43,7 @@ func (m *held) slender(w *method.Working) {
 		if !ok {
 			continue
 		}
-		n := Need{What: "slenderness", Symbol: symbol, Name: shown.Name, Most: true, Needed: 1, State: shown.State, Why: shown.Why}
+		n := Need{What: "slenderness", Symbol: symbol, Name: shown.Name, Most: true, Needed: 1, State: shown.State, reason: reasonOf(shown)}
 		if v, ok := w.Value(symbol); ok && v > 0 {
 			n.Fitted, n.Shown = settled(v), true
 			n.Margin = 1 / n.Fitted
@@ -57,7 +57,7 @@ func (m *held) slender(w *method.Working) {
 func (m *held) parts(of *metal) {
 	yield, young := of.yield(), of.young()
 	if yield <= 0 || young <= 0 {
-		m.Needs = append(m.Needs, Need{What: "slenderness", Name: "slenderness of its parts", Most: true, Needed: 1, State: method.Missing, Why: "no strength or stiffness of the alloy"})
+		m.Needs = append(m.Needs, Need{What: "slenderness", Name: "slenderness of its parts", Most: true, Needed: 1, State: method.Missing, reason: reason{says: "no strength or stiffness of the alloy"}})
 		return
 	}
 	for _, s := range m.Bar.Slender(unit.MPa(young)) {

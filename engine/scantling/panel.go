@@ -113,7 +113,7 @@ func (p *judged) ask(w *method.Working) {
 		if !ok {
 			continue
 		}
-		a := Ask{Symbol: symbol, Name: shown.Name, State: shown.State, Why: shown.Why}
+		a := Ask{Symbol: symbol, Name: shown.Name, State: shown.State, reason: reasonOf(shown)}
 		v, ok := w.Value(symbol)
 		if ok {
 			a.Value, a.Shown = unit.MM(settled(v)), true

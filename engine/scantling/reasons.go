@@ -29,7 +29,7 @@ func (l *lacks) look(w *method.Working, symbols []string) {
 			continue
 		}
 		if len(shown.Lacks) == 0 {
-			l.why(shown.Name + ": " + shown.Why)
+			l.why(shown.Name + ": " + shown.Why())
 		}
 		for _, from := range shown.Lacks {
 			key, says := l.lacking(from, w)

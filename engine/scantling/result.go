@@ -74,5 +74,26 @@ type Ask struct {
 	Value  unit.MM
 	Shown  bool
 	State  method.State
-	Why    string
+	reason
+}
+
+// reason says why a result is not sound.
+type reason struct {
+	says string
+	of   *method.Shown // of a result that does not apply, whose sentence is made when it is asked for
+}
+
+func reasonOf(s *method.Shown) reason {
+	if s.State == method.NotSet {
+		return reason{of: s}
+	}
+	return reason{says: s.Why()}
+}
+
+// Why says why the result is not sound; empty where it is.
+func (r reason) Why() string {
+	if r.of != nil {
+		return r.of.Why()
+	}
+	return r.says
 }

@@ -44,7 +44,7 @@ type Need struct {
 	Margin float64 // above 1 is room, 0 where not shown
 	Shown  bool
 	State  method.State
-	Why    string
+	reason
 }
 
 // Need gives what the sheet asks for one thing; of several steps for it the one that asks the most.

@@ -159,7 +159,7 @@ func TestMembersNeedMoreOverLongerSpans(t *testing.T) {
 					v, ok := w.Value(symbol)
 					if !ok {
 						s, _ := w.Get(symbol)
-						t.Fatalf("%s, %s: %s: %s", name, scope, symbol, s.Why)
+						t.Fatalf("%s, %s: %s: %s", name, scope, symbol, s.Why())
 					}
 					most = math.Max(most, v)
 				}

@@ -48,7 +48,7 @@ func (j *judge) ask(q question) finding.Standing {
 			c.Needed = unit.Text(needed, q.decimals) + sign(q.unit)
 		}
 	case shown.State != method.Sound && shown.State != method.Outside:
-		c.Says, c.Missing = "not shown: "+shown.Why, append(c.Missing, shown.Lacks...)
+		c.Says, c.Missing = "not shown: "+shown.Why(), append(c.Missing, shown.Lacks...)
 	default:
 		q.decide(&c, needed, shown)
 	}
@@ -76,7 +76,7 @@ func (q *question) decide(c *finding.Check, needed float64, shown *method.Shown)
 		c.Standing, c.Settle = finding.Met, ""
 	}
 	if shown.State == method.Outside {
-		c.Says += "; outside the range of the method: " + shown.Why
+		c.Says += "; outside the range of the method: " + shown.Why()
 		if reached {
 			c.Standing, c.Settle = finding.NotShown, "another method, or a test or calculation by a naval architect"
 		}

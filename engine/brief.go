@@ -42,7 +42,7 @@ func BriefOf(h *record.Hull) *Brief {
 	}
 	for i := range h.Welds {
 		if w := &h.Welds[i]; w.Date.Set && w.Begin.Set && w.End.Set {
-			b.Welds = append(b.Welds, NearWeld{Welder: w.Welder.V, Joint: w.Joint.V, Date: w.Date.V.String(), Begin: w.Begin.V, At: w.Begin.At, End: w.End.V})
+			b.Welds = append(b.Welds, NearWeld{Welder: w.Welder.V, Joint: w.Joint.V, Date: w.Date.V.ISO(), Begin: w.Begin.V, At: w.Begin.At, End: w.End.V})
 		}
 	}
 	return b

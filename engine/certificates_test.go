@@ -73,7 +73,7 @@ func certificate(l *record.Lot) []byte {
 	alloy, temper, _ := strings.Cut(l.Alloy.V, "-")
 	row := func(name, value string) string { return fmt.Sprintf("%-30s%s", name, value) }
 	lines := []string{
-		row("Certificate no.", l.Certificate.V), row("Day", l.Certified.V.String()), row("Works", l.Maker.V), row("Kind, EN 10204", l.Type.V), "",
+		row("Certificate no.", l.Certificate.V), row("Day", l.Certified.V.ISO()), row("Works", l.Maker.V), row("Kind, EN 10204", l.Type.V), "",
 		row("Product", l.Kind.V+", EN AW-"+alloy+", temper "+temper), row("Product standard", l.Standard.V+":"+l.Edition.V), row("Thickness", l.Thickness.Text+" mm"),
 		row("Pieces", fmt.Sprintf("%d of %s x %s mm", l.Pieces.V, l.Width.Text, l.Length.Text)), row("Cast", l.Cast.V), row("Lot", lot), "",
 		"Composition of the cast, mass per cent; aluminium the rest",

@@ -98,7 +98,7 @@ func (b *book) runningWords() (left, right string) {
 		issue = "issue " + wordsOfInt(b.hull.Issue.Number.V)
 	}
 	if b.hull.Issue.Date.Set {
-		issue += ", " + b.hull.Issue.Date.V.Long()
+		issue += ", " + b.hull.Issue.Date.V.String()
 	}
 	right = b.dossier.Builder.Name.V
 	if b.dossier.Builder.Invented.V {

@@ -128,7 +128,7 @@ func wordsOf(v reflect.Value, sign string) string {
 		return strings.Join(parts, ", ")
 	}
 	if d, ok := v.Interface().(record.Date); ok {
-		return d.Long()
+		return d.String()
 	}
 	return ""
 }
@@ -136,8 +136,8 @@ func wordsOf(v reflect.Value, sign string) string {
 // word gives a recorded text as a figure.
 func word(v record.Val[string]) Figure { return has(v.V != "", v.V, "not recorded") }
 
-// day gives a recorded date as a figure.
-func day(v record.Val[record.Date]) Figure { return has(v.Set, v.V.Long(), "not recorded") }
+// day gives a recorded date as a sentence or a fact says it.
+func day(v record.Val[record.Date]) Figure { return has(v.Set, v.V.String(), "not recorded") }
 
 // measured gives a recorded quantity as a figure, as it was written.
 func measured[T ~float64](v record.Val[T], sign string) Figure {

@@ -98,7 +98,7 @@ func (l *leaf) block() Block {
 		b.Issue = strconv.Itoa(h.Issue.Number.V)
 	}
 	if h.Issue.Date.Set {
-		b.Date = h.Issue.Date.V.Long()
+		b.Date = h.Issue.Date.V.String()
 	}
 	return b
 }

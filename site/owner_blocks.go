@@ -291,7 +291,7 @@ func (l *leaf) paperTable(system string) *OwnerTable {
 			if rec.Owner.V && doc.Present {
 				copied, way = Figure{Text: "in this book"}, escapePath(ownerPaper(doc))
 			}
-			t.row(Figure{Text: rec.Title.V}, dash(rec.Number.V), has(rec.Date.Set, rec.Date.V.Long(), "–"), dash(rec.By.V), copied)
+			t.row(Figure{Text: rec.Title.V}, dash(rec.Number.V), has(rec.Date.Set, rec.Date.V.ISO(), "–"), dash(rec.By.V), copied)
 			cells := t.Rows[len(t.Rows)-1].Cells
 			cells[len(cells)-1].Href = way
 		}

@@ -35,7 +35,7 @@ func (l *leaf) serviceTable() *OwnerTable {
 	t := newOwnerTable("Register of service", "Day", "Hours|h|n", "What was done", "By", "Remark")
 	for i := range l.hull.Serviced {
 		s := &l.hull.Serviced[i]
-		t.row(day(s.Date), hoursFigure(s.Meter), Figure{Text: s.What.V}, dash(s.By.V), dash(s.Note.V))
+		t.row(dated(s.Date), hoursFigure(s.Meter), Figure{Text: s.What.V}, dash(s.By.V), dash(s.Note.V))
 	}
 	t.blank(blankLines)
 	return t
@@ -46,7 +46,7 @@ func (l *leaf) hoursTable() *OwnerTable {
 	rows := l.hull.Hours
 	if n := len(rows); n > 1 {
 		first, last := &rows[0], &rows[n-1]
-		t.row(Figure{Text: "the yard, " + first.Date.V.Long() + " to " + last.Date.V.Long()}, hoursFigure(first.From), hoursFigure(last.To), dash(""), dash(""), Figure{Text: plural(n, "entry", "entries") + " in the yard's file"})
+		t.row(Figure{Text: "the yard, " + first.Date.V.ISO() + " to " + last.Date.V.ISO()}, hoursFigure(first.From), hoursFigure(last.To), dash(""), dash(""), Figure{Text: plural(n, "entry", "entries") + " in the yard's file"})
 	}
 	t.blank(2 * blankLines)
 	return t
@@ -77,7 +77,7 @@ func (l *leaf) warrantyEnd(w *record.Warranty) Figure {
 	months := int(d.Month) - 1 + int(float64(w.Years.V)*12+0.5)
 	d.Year, d.Month = d.Year+months/12, time.Month(months%12+1)
 	d.Day = min(d.Day, daysIn(d.Month, d.Year))
-	return Figure{Text: d.Long()}
+	return Figure{Text: d.ISO()}
 }
 
 // daysIn counts the days of a month.
@@ -122,7 +122,7 @@ func (l *leaf) claimTable() *OwnerTable {
 		if answer == "" {
 			answer = "open"
 		}
-		t.row(day(c.Date), dash(part), hoursFigure(c.Meter), Figure{Text: c.What.V}, Figure{Text: answer}, dash(c.Done.V), has(c.Closed.Set, c.Closed.V.Long(), "–"))
+		t.row(dated(c.Date), dash(part), hoursFigure(c.Meter), Figure{Text: c.What.V}, Figure{Text: answer}, dash(c.Done.V), has(c.Closed.Set, c.Closed.V.ISO(), "–"))
 	}
 	t.blank(blankLines)
 	return t
@@ -147,7 +147,7 @@ func (l *leaf) lookTable() *OwnerTable {
 		if r.Looks[i].Cracks > 0 {
 			found = plural(r.Looks[i].Cracks, "indication that counts as a crack", "indications that count as cracks")
 		}
-		t.row(hoursFigure(rec.Meter), day(rec.Date), word(rec.Method), Figure{Text: strings.Join(rec.Places.V, ", ")}, Figure{Text: found})
+		t.row(hoursFigure(rec.Meter), dated(rec.Date), word(rec.Method), Figure{Text: strings.Join(rec.Places.V, ", ")}, Figure{Text: found})
 	}
 	var places []string
 	for i := range r.Places {

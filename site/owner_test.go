@@ -249,10 +249,10 @@ func TestWarrantiesEnd(t *testing.T) {
 		years unit.Ratio
 		want  string
 	}{
-		{record.Date{Year: 2026, Month: time.August, Day: 5}, 5, "5 August 2031"},
-		{record.Date{Year: 2024, Month: time.February, Day: 29}, 1, "28 February 2025"},
-		{record.Date{Year: 2026, Month: time.August, Day: 31}, 1.5, "29 February 2028"},
-		{record.Date{Year: 2026, Month: time.December, Day: 31}, 2, "31 December 2028"},
+		{record.Date{Year: 2026, Month: time.August, Day: 5}, 5, "2031-08-05"},
+		{record.Date{Year: 2024, Month: time.February, Day: 29}, 1, "2025-02-28"},
+		{record.Date{Year: 2026, Month: time.August, Day: 31}, 1.5, "2028-02-29"},
+		{record.Date{Year: 2026, Month: time.December, Day: 31}, 2, "2028-12-31"},
 	} {
 		l := &leaf{book: &book{hull: &record.Hull{}}}
 		w := &record.Warranty{Years: record.Written(row.years, finding.Place{}), From: record.Written(row.from, finding.Place{})}

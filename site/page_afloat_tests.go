@@ -151,7 +151,7 @@ func (l *leaf) findingsAt(anchor string) []FindingRow {
 
 func (l *leaf) inclinePart(t *stability.Inclining, n int) (InclinePart, error) {
 	subject := "heel_test " + t.Record.ID
-	p := InclinePart{ID: l.anchor(subject), Key: t.Record.ID, Date: t.Record.Date.V.Long(), Checks: l.checkRows(checksOf(l.afloatChecks(), subject)),
+	p := InclinePart{ID: l.anchor(subject), Key: t.Record.ID, Date: t.Record.Date.V.String(), Checks: l.checkRows(checksOf(l.afloatChecks(), subject)),
 		Picture: l.shiftsPicture(t), Facts: onlyWritten(l.fields(t.Record, "note", "shift")), Note: t.Record.Note.V, Why: t.Why}
 	p.Findings = l.findingsAt(p.ID)
 	l.linkFacts(p.Facts)
@@ -180,7 +180,7 @@ func fact(name string, ok bool, v float64, n int, sign string) Fact {
 
 func (l *leaf) freeboardPart(t *stability.Freeboards) FreeboardPart {
 	subject := "freeboard " + t.Record.ID
-	p := FreeboardPart{ID: l.anchor(subject), Key: t.Record.ID, Date: t.Record.Date.V.Long(), Checks: l.checkRows(checksOf(l.afloatChecks(), subject)),
+	p := FreeboardPart{ID: l.anchor(subject), Key: t.Record.ID, Date: t.Record.Date.V.String(), Checks: l.checkRows(checksOf(l.afloatChecks(), subject)),
 		Facts: onlyWritten(l.fields(t.Record, "point")), Why: t.Why}
 	p.Findings = l.findingsAt(p.ID)
 	l.linkFacts(p.Facts)

@@ -113,12 +113,12 @@ func (l *leaf) designFact() Fact {
 }
 
 func (l *leaf) personRow(p *record.Person) PersonRow {
-	return PersonRow{l.anchor("person " + p.ID), p.ID, p.Name.V, p.Role.V, day(p.Since), day(p.Until), l.place(p.At)}
+	return PersonRow{l.anchor("person " + p.ID), p.ID, p.Name.V, p.Role.V, dated(p.Since), dated(p.Until), l.place(p.At)}
 }
 
 func (l *leaf) instrumentRow(i *record.Instrument) InstrumentRow {
 	return InstrumentRow{
-		ID: l.anchor("instrument " + i.ID), Key: i.ID, Name: i.Name.V, Serial: word(i.Serial), Calibrated: day(i.Calibrated), Due: day(i.Due),
+		ID: l.anchor("instrument " + i.ID), Key: i.ID, Name: i.Name.V, Serial: word(i.Serial), Calibrated: dated(i.Calibrated), Due: dated(i.Due),
 		Certificate: word(i.Document), Place: l.place(i.At),
 	}
 }

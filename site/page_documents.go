@@ -83,7 +83,7 @@ func unique(sums []sum) []sum {
 func (l *leaf) paperRow(d *document.Document) PaperRow {
 	rec := d.Record
 	row := PaperRow{
-		ID: l.anchor("document " + rec.ID), Key: rec.ID, Title: Link{Text: rec.Title.V}, Kind: rec.Kind.V, Number: word(rec.Number), Date: day(rec.Date), Until: day(rec.Until),
+		ID: l.anchor("document " + rec.ID), Key: rec.ID, Title: Link{Text: rec.Title.V}, Kind: rec.Kind.V, Number: word(rec.Number), Date: dated(rec.Date), Until: dated(rec.Until),
 		By: word(rec.By), Place: l.place(rec.At), Type: d.Type,
 	}
 	row.State, row.Standing = l.paperStanding(d)

@@ -191,7 +191,7 @@ func (l *leaf) boatFacts() []Fact {
 		factIf("what it is", h.Title, h.Title.V), {Name: "yard's number", Value: Figure{Text: h.Number}}, factIf("hull identification number", h.Identity.HIN, h.Identity.HIN.V),
 		factIf("design", h.Design, h.Design.V), factIf("category", h.Boat.Category, h.Boat.Category.V), factIf("length of hull", h.Boat.LengthHull, metres(h.Boat.LengthHull)),
 		factIf("beam of hull", h.Boat.BeamHull, metres(h.Boat.BeamHull)), factIf("persons", h.Boat.Persons, wordsOfInt(h.Boat.Persons.V)), {Name: "greatest load on the plate", Value: load},
-		factIf("greatest power", power, unit.Text(power.V, 0)+" kW"), factIf("building began", h.Identity.KeelLaid, h.Identity.KeelLaid.V.Long()),
+		factIf("greatest power", power, unit.Text(power.V, 0)+" kW"), factIf("building began", h.Identity.KeelLaid, h.Identity.KeelLaid.V.String()),
 	}
 }
 

@@ -169,7 +169,7 @@ func placeRows(r *running.Result) []PlaceRow {
 func (l *leaf) lookPart(k *running.Look) LookPart {
 	rec := k.Record
 	subject := "look " + rec.ID
-	p := LookPart{ID: l.anchor(subject), Key: rec.ID, At: unit.Text(rec.Meter.V, 1), Date: rec.Date.V.Long(), Facts: onlyWritten(l.fields(rec, "note", "date", "at_h")), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject))}
+	p := LookPart{ID: l.anchor(subject), Key: rec.ID, At: unit.Text(rec.Meter.V, 1), Date: rec.Date.V.String(), Facts: onlyWritten(l.fields(rec, "note", "date", "at_h")), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject))}
 	l.linkFacts(p.Facts)
 	for i := range rec.Indications {
 		ind := &rec.Indications[i]
@@ -203,7 +203,7 @@ func (l *leaf) hoursRow(r *running.Row) HoursRow {
 	rec := r.Record
 	subject := "hours " + rec.ID
 	return HoursRow{
-		ID: l.anchor(subject), Date: rec.Date.V.Long(), From: unit.Text(rec.From.V, 1), To: unit.Text(rec.To.V, 1), Hours: unit.Text(r.Hours, 1), Load: measured(rec.Load, "kg"),
+		ID: l.anchor(subject), Date: rec.Date.V.ISO(), From: unit.Text(rec.From.V, 1), To: unit.Text(rec.To.V, 1), Hours: unit.Text(r.Hours, 1), Load: measured(rec.Load, "kg"),
 		Wave: has(rec.Wave.Set, unit.Plain(rec.Wave.V), "not recorded"), Speed: has(rec.Speed.Set, unit.Plain(rec.Speed.V), "not recorded"), G: has(r.G > 0, unit.Text(r.G, 1), "not reckoned"),
 		Note: rec.Note.V, Place: l.place(rec.At), Findings: l.findingsHere(l.anchor(subject)),
 	}

@@ -33,7 +33,7 @@ func (l *leaf) issueRows() []IssueRow {
 }
 
 func (l *leaf) issueRow(number record.Val[int], date record.Val[record.Date], reason, by record.Val[string], at finding.Place) IssueRow {
-	row := IssueRow{Number: wordsOfInt(number.V), Date: day(date), Reason: word(reason), By: Figure{Why: "not recorded"}, Place: l.place(at)}
+	row := IssueRow{Number: wordsOfInt(number.V), Date: dated(date), Reason: word(reason), By: Figure{Why: "not recorded"}, Place: l.place(at)}
 	if by.Set {
 		row.By = Figure{Text: l.nameOf("person", by.V)}
 	}

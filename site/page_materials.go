@@ -156,7 +156,7 @@ func (l *leaf) lotRow(lot *stock.Lot) LotRow {
 	rec, u := lot.Record, lot.Used
 	row := LotRow{
 		Link: l.subjectAs("lot "+rec.ID, rec.ID), Alloy: rec.Alloy.V, Thickness: asWritten(rec.Thickness), Cast: has(rec.Cast.Set, rec.Cast.V, "not recorded"),
-		Type: has(rec.Type.Set, rec.Type.V, "not recorded"), Received: has(rec.Received.Set, rec.Received.V.String(), "not recorded"),
+		Type: has(rec.Type.Set, rec.Type.V, "not recorded"), Received: has(rec.Received.Set, rec.Received.V.ISO(), "not recorded"),
 		Came: has(u.HasReceived, unit.Text(u.Received, 1), "not recorded"), Cut: unit.Text(u.Cut, 1), Here: unit.Text(u.Here, 1),
 		Store: has(u.HasRemnant, unit.Text(u.Remnant, 1), "not recorded"), Unit: u.Unit, Hulls: lot.Hulls, Place: l.place(rec.At),
 		Paper: has(rec.Certificate.Set, rec.Certificate.V, "not recorded"),
@@ -195,7 +195,7 @@ func (l *leaf) partRow(part *stock.Part) CutRow {
 	row := CutRow{
 		ID: l.anchor("part " + p.ID), Key: p.ID, Name: p.Name.V, Where: p.Where.V, Count: max(1, p.Count.V), Place: l.place(p.At),
 		Drawn: has(p.Drawn.Set, asWritten(p.Drawn), "not recorded"), Measured: has(p.Measured.Set, asWritten(p.Measured), "not measured"),
-		Area: has(p.Area.Set, asWritten(p.Area), "not recorded"), Mass: has(p.Mass.Set, asWritten(p.Mass), "not recorded"), Cut: has(p.Cut.Set, p.Cut.V.String(), "not recorded"),
+		Area: has(p.Area.Set, asWritten(p.Area), "not recorded"), Mass: has(p.Mass.Set, asWritten(p.Mass), "not recorded"), Cut: has(p.Cut.Set, p.Cut.V.ISO(), "not recorded"),
 	}
 	if p.Panel.Set {
 		row.Panel = l.subjectAs(l.plateSubject(p.Panel.V), p.Panel.V)

@@ -121,7 +121,7 @@ func thicknessText(t unit.MM) string { return unit.Text(t, 2) }
 
 func (l *leaf) gaugedRow(g *scantling.Gauged, panel *scantling.Panel) GaugedRow {
 	rec := g.Record
-	return GaugedRow{Key: rec.ID, Panel: l.subjectAs("panel "+panel.Record.ID, panel.Record.ID), Place: l.place(rec.At), Date: rec.Date.V.Long(), By: rec.By.V, Measured: unit.Text(g.Measured, 2), Built: written(float64(panel.Fitted), "mm"),
+	return GaugedRow{Key: rec.ID, Panel: l.subjectAs("panel "+panel.Record.ID, panel.Record.ID), Place: l.place(rec.At), Date: rec.Date.V.ISO(), By: rec.By.V, Measured: unit.Text(g.Measured, 2), Built: written(float64(panel.Fitted), "mm"),
 		Lost: unit.Text(g.Lost, 2), Share: unit.Text(100*g.Share, 1), Left: unit.Text(g.Left, 2), Used: unit.Text(100*g.Used, 0), Instrument: standing(g.Instrument), Standing: standing(g.Standing), Renew: g.Renew, Watched: g.Watched, Says: closed(capital(g.Says))}
 }
 

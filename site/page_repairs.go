@@ -85,7 +85,7 @@ func (l *leaf) repairedShare() string {
 func (l *leaf) caseRow(n *record.Nonconformity) NonconformityRow {
 	row := NonconformityRow{
 		ID: l.anchor("nonconformity " + n.ID), Key: n.ID, About: n.About.V, Raised: dated(n.Raised), Cause: word(n.Cause), Disposition: word(n.Disposition), Approved: Link{Text: "nobody named"},
-		Closed: has(n.Closed.Set, n.Closed.V.String(), "open"), Standing: agreed(n.Closed.Set), Place: l.place(n.At),
+		Closed: has(n.Closed.Set, n.Closed.V.ISO(), "open"), Standing: agreed(n.Closed.Set), Place: l.place(n.At),
 	}
 	if n.Approved.Set {
 		row.Approved = l.subjectAs("person "+n.Approved.V, l.nameOf("person", n.Approved.V))
@@ -130,7 +130,7 @@ func (l *leaf) holdsPage() (HoldsPage, error) {
 	for i := range h.HoldPoints {
 		r := &h.HoldPoints[i]
 		row := HoldRow{
-			ID: l.anchor("hold point " + r.ID), Key: r.ID, What: r.What.V, Kind: r.Kind.V, Released: has(r.Released.Set, r.Released.V.String(), "not released"), By: Link{Text: "nobody named"},
+			ID: l.anchor("hold point " + r.ID), Key: r.ID, What: r.What.V, Kind: r.Kind.V, Released: has(r.Released.Set, r.Released.V.ISO(), "not released"), By: Link{Text: "nobody named"},
 			Witness: word(r.Witness), Next: word(r.Next), Began: dated(r.NextBegan), Standing: released(r.Released.Set), Place: l.place(r.At),
 		}
 		if r.By.Set {

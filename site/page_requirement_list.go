@@ -98,7 +98,7 @@ func (l *leaf) askedRow(it *requirement.Item) AskedRow {
 		row.Evidence = append(row.Evidence, l.evidenceRow(&it.Answers[i]))
 	}
 	for _, acc := range it.Accepted {
-		row.Accepted = append(row.Accepted, AcceptedRow{l.subjectAs("person "+acc.By.V, l.nameOf("person", acc.By.V)), acc.As.V, acc.Date.V.Long(), note(acc), l.place(acc.At)})
+		row.Accepted = append(row.Accepted, AcceptedRow{l.subjectAs("person "+acc.By.V, l.nameOf("person", acc.By.V)), acc.As.V, acc.Date.V.ISO(), note(acc), l.place(acc.At)})
 	}
 	return row
 }

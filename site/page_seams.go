@@ -153,7 +153,7 @@ func weldedBy(j *seam.Joint) (stamps, last string) {
 			stamps += ", " + s
 		}
 		if w.Date.Set {
-			last = w.Date.V.String()
+			last = w.Date.V.ISO()
 		}
 	}
 	if stamps != "" {

@@ -204,7 +204,7 @@ func (l *leaf) panelOf(key string) *record.Panel {
 
 func (l *leaf) surveyRead(r *survey.Reading) SurveyRead {
 	rec := r.Record
-	out := SurveyRead{Key: rec.Item.V, Seen: rec.Seen.V, Day: rec.Date.V.Long(), By: rec.By.V, Note: rec.Note.V, Standing: standing(r.Standing), Says: closed(capital(r.Says)), Place: l.place(rec.At)}
+	out := SurveyRead{Key: rec.Item.V, Seen: rec.Seen.V, Day: rec.Date.V.String(), By: rec.By.V, Note: rec.Note.V, Standing: standing(r.Standing), Says: closed(capital(r.Says)), Place: l.place(rec.At)}
 	if rec.Measured.Set {
 		out.Measured = written(float64(rec.Measured.V), "")
 	}

@@ -269,7 +269,7 @@ func (r *reach) days() DaySpan {
 	case first.Year == 0:
 		return DaySpan{}
 	case first == last:
-		return DaySpan{First: first.String()}
+		return DaySpan{First: first.ISO()}
 	}
-	return DaySpan{first.String(), last.String()}
+	return DaySpan{first.ISO(), last.ISO()}
 }

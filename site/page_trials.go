@@ -121,7 +121,7 @@ func (l *leaf) trialPart(t *trial.Trial) TrialPart {
 	rec := t.Record
 	subject := "trial " + rec.ID
 	p := TrialPart{
-		ID: l.anchor(subject), Key: rec.ID, Date: rec.Date.V.Long(), Says: l.trialSays(t), Facts: onlyWritten(l.fields(rec, "note", "date")), RangeWhy: t.RangeWhy,
+		ID: l.anchor(subject), Key: rec.ID, Date: rec.Date.V.String(), Says: l.trialSays(t), Facts: onlyWritten(l.fields(rec, "note", "date")), RangeWhy: t.RangeWhy,
 		Checks: l.checkRows(checksOf(l.dossier.Trials.Checks, subject)), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject)),
 	}
 	p.Speed, p.Mile, p.Trim = l.trialPictures(t)
@@ -198,7 +198,7 @@ func (l *leaf) trialsSays() TrialsSays {
 }
 
 func (l *leaf) trialSays(t *trial.Trial) TrialsSays {
-	s := TrialsSays{Date: t.Record.Date.V.Long(), Way: l.subjectAs("trial "+t.Record.ID, t.Record.ID), Tally: tally(checksOf(l.dossier.Trials.Checks, "trial "+t.Record.ID))}
+	s := TrialsSays{Date: t.Record.Date.V.String(), Way: l.subjectAs("trial "+t.Record.ID, t.Record.ID), Tally: tally(checksOf(l.dossier.Trials.Checks, "trial "+t.Record.ID))}
 	if t.Record.Mass.Set {
 		s.Mass = mass(float64(t.Record.Mass.V))
 	}

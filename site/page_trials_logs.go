@@ -113,7 +113,7 @@ func (l *leaf) comparedParts() []ComparedPart {
 			p.Says = fmt.Sprintf("%s kg on trial %s and %s kg on trial %s. A difference above nought says that the heavier boat is slower.", mass(float64(a.Record.Mass.V)), a.Record.ID, mass(float64(b.Record.Mass.V)), b.Record.ID)
 		} else {
 			p.Title = "Run again: trials " + a.Record.ID + " and " + b.Record.ID
-			p.Says = fmt.Sprintf("The same settings at nearly the same mass on %s and %s.", a.Record.Date.V.Long(), b.Record.Date.V.Long())
+			p.Says = fmt.Sprintf("The same settings at nearly the same mass on %s and %s.", a.Record.Date.V.String(), b.Record.Date.V.String())
 		}
 		for _, r := range c.Rows {
 			x, y := &a.Settings[r.First], &b.Settings[r.Second]

@@ -215,7 +215,7 @@ func (l *leaf) weightSays() WeightSays {
 	if n := len(r.Weighings); n > 0 && r.Weighings[n-1].HasMass {
 		w := &r.Weighings[n-1]
 		s.Weighed, s.Mass, s.Diff = true, mass(float64(w.Mass)), signed(float64(w.DiffMass), 0)
-		s.Date = w.Record.Date.V.Long()
+		s.Date = w.Record.Date.V.String()
 		if w.Mass > 0 {
 			s.DiffPart = signed(float64(w.DiffMass)/float64(w.Mass)*100, 1)
 		}

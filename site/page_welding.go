@@ -263,7 +263,8 @@ func (l *leaf) weldInWeights() (kg float64, items int) {
 
 func hours(v record.Val[unit.Hour]) Figure { return has(v.Set, asWritten(v), "not recorded") }
 
-func dated(v record.Val[record.Date]) Figure { return has(v.Set, v.V.String(), "not recorded") }
+// dated gives a recorded date as a column of a table holds it.
+func dated(v record.Val[record.Date]) Figure { return has(v.Set, v.V.ISO(), "not recorded") }
 
 func (l *leaf) procedurePart(p *weld.Procedure) ProcedurePart {
 	rec := p.Record
@@ -290,7 +291,7 @@ func (l *leaf) testRow(t *weld.TestRange) TestRow {
 		}
 	}
 	return TestRow{
-		Key: rec.ID, Standard: strings.TrimSpace(rec.Standard.V + " " + rec.Edition.V), Date: rec.Date.V.String(), Piece: strings.Join(piece, ", "), Result: rec.Result.V,
+		Key: rec.ID, Standard: strings.TrimSpace(rec.Standard.V + " " + rec.Edition.V), Date: rec.Date.V.ISO(), Piece: strings.Join(piece, ", "), Result: rec.Result.V,
 		Thickness: has(t.HasThick, t.Thickness.String(), t.Why), Record: has(rec.Record.Set, rec.Record.V, "not recorded"), Place: l.place(rec.At),
 	}
 }
@@ -317,12 +318,12 @@ func (l *leaf) welderPart(w *weld.Welder) WelderPart {
 
 func (l *leaf) rangeRow(r *weld.WelderRange) RangeRow {
 	q := r.Record
-	row := RangeRow{ID: l.anchor("qualification " + q.ID), Key: q.ID, Printed: has(q.Designation.Set, q.Designation.V, "not recorded"), From: q.Tested.V.String(), Place: l.place(q.At)}
+	row := RangeRow{ID: l.anchor("qualification " + q.ID), Key: q.ID, Printed: has(q.Designation.Set, q.Designation.V, "not recorded"), From: q.Tested.V.ISO(), Place: l.place(q.At)}
 	if r.Scheme == nil {
 		row.Thickness, row.Until, row.Source = Figure{Why: "not shown"}, Figure{Why: "not shown"}, r.Why
 		return row
 	}
-	row.Thickness, row.Until, row.Ends = Figure{Text: r.Thickness.String()}, Figure{Text: r.Life.Until.String()}, r.Life.Ends
+	row.Thickness, row.Until, row.Ends = Figure{Text: r.Thickness.String()}, Figure{Text: r.Life.Until.ISO()}, r.Life.Ends
 	row.Groups, row.Sides, row.Source, row.Basis = strings.Join(r.Groups, ", "), strings.Join(r.Sides, ", "), r.Scheme.Work, basis(finding.Softer(r.Basis, r.Scheme.LifeBasis))
 	var at []string
 	if len(r.Butt) > 0 {

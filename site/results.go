@@ -71,7 +71,7 @@ func (b *book) machineText() ([]byte, error) {
 	d, h := b.dossier, b.hull
 	head := hullHead{Number: h.Number, Title: h.Title.V, Design: h.Design.V, State: h.Identity.State.V, Issue: h.Issue.Number.V, Builder: d.Builder.Name.V}
 	if h.Issue.Date.Set {
-		head.Date = h.Issue.Date.V.String()
+		head.Date = h.Issue.Date.V.ISO()
 	}
 	text, err := json.MarshalIndent(object{
 		"form": resultsForm, "version": b.press.job.Version, "hull": head.object(), "invented": d.Builder.Invented.V, "standing": d.Standing(), "counts": tellKinds(b.findings),

@@ -57,7 +57,7 @@ func documentResults(r *document.Result) []object {
 		d := &r.Documents[i]
 		o := object{"key": d.Record.ID, "title": d.Record.Title.V, "kind": d.Record.Kind.V, "number": d.Record.Number.V, "present": d.Present, "agrees": d.Matches}
 		if d.Record.Date.Set {
-			o["date"] = d.Record.Date.V.String()
+			o["date"] = d.Record.Date.V.ISO()
 		}
 		if d.Present {
 			o["path"], o["sha256"], o["bytes"], o["type"] = d.Out, d.SHA256, d.Bytes, d.Type

@@ -34,7 +34,7 @@ func askedResult(it *requirement.Item) object {
 		evidence = append(evidence, object{"word": a.Word.ID, "sort": a.Word.How.V, "role": string(a.Role), "standing": a.Standing, "says": a.Says})
 	}
 	for _, acc := range it.Accepted {
-		accepted = append(accepted, object{"by": acc.By.V, "date": acc.Date.V.String()})
+		accepted = append(accepted, object{"by": acc.By.V, "date": acc.Date.V.ISO()})
 	}
 	o := object{
 		"no": it.Record.ID, "heading": it.Record.Heading.V, "applies": it.Applies, "says": it.Says, "basis": it.Basis, "blocks": it.Record.Blocks.V,

@@ -90,13 +90,13 @@ func (x *index) structure() {
 func (x *index) recorded() {
 	d := x.dossier
 	for _, t := range d.Trials.Trials {
-		x.at("Trial "+t.Record.ID, "trial "+t.Record.ID, t.Record.Place.V, t.Record.Date.V.Long())
+		x.at("Trial "+t.Record.ID, "trial "+t.Record.ID, t.Record.Place.V, t.Record.Date.V.String())
 	}
 	for _, r := range x.hull.Rides {
-		x.at("Ride "+r.ID, "ride "+r.ID, r.Place.V, r.Date.V.Long())
+		x.at("Ride "+r.ID, "ride "+r.ID, r.Place.V, r.Date.V.String())
 	}
 	for _, k := range x.hull.Looks {
-		x.at("Look "+k.ID, "look "+k.ID, append([]string{k.Method.V, k.Date.V.Long()}, k.Places.V...)...)
+		x.at("Look "+k.ID, "look "+k.ID, append([]string{k.Method.V, k.Date.V.String()}, k.Places.V...)...)
 	}
 	for _, p := range d.Documents.Documents {
 		x.at(p.Record.Title.V, "document "+p.Record.ID, p.Record.ID, p.Record.Kind.V, p.Record.Number.V, p.Record.By.V)

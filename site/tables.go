@@ -171,7 +171,7 @@ func (b *book) documentTable() *csvTable {
 		d := &b.dossier.Documents.Documents[i]
 		date, path := "", ""
 		if d.Record.Date.Set {
-			date = d.Record.Date.V.String()
+			date = d.Record.Date.V.ISO()
 		}
 		if d.Present {
 			path = d.Out

@@ -23,8 +23,8 @@ func (l *leaf) termRows() []TermRow {
 	}
 	var out []TermRow
 	for _, t := range l.dossier.Seams.Terms() {
-		row := TermRow{Link: l.subject(t.Subject), From: has(t.From.Year != 0, t.From.String(), "not recorded"), Until: has(t.HasUntil, t.Until.String(), "no end"),
-			First: has(t.First.Year != 0, t.First.String(), "no day"), Last: has(t.Last.Year != 0, t.Last.String(), "no day"), Uses: strconv.Itoa(t.Uses),
+		row := TermRow{Link: l.subject(t.Subject), From: has(t.From.Year != 0, t.From.ISO(), "not recorded"), Until: has(t.HasUntil, t.Until.ISO(), "no end"),
+			First: has(t.First.Year != 0, t.First.ISO(), "no day"), Last: has(t.Last.Year != 0, t.Last.ISO(), "no day"), Uses: strconv.Itoa(t.Uses),
 			Standing: standing(t.Standing), Says: t.Says, Place: l.place(t.At)}
 		if t.HasUntil {
 			row.Ends = t.Ends

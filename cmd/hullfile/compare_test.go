@@ -63,7 +63,7 @@ func TestHullsAndDesignsAreCompared(t *testing.T) {
 	dir := t.TempDir()
 	said(t, statusSound, "demo", "-o", dir)
 	yard := filepath.Join(dir, "yard")
-	if text := said(t, statusSound, "compare", "--yard", yard, "HL74-012", "HL74-013"); !strings.Contains(text, "HL74-012, issue 4 of 2026-08-07 -> HL74-013") {
+	if text := said(t, statusSound, "compare", "--yard", yard, "HL74-012", "HL74-013"); !strings.Contains(text, "HL74-012, issue 4 of 7 August 2026 -> HL74-013") {
 		t.Errorf("two hulls: %.300s", text)
 	}
 	if text := said(t, statusSound, "compare", "--yard", yard, "HL74", "HL74-012"); !strings.Contains(text, "boat.light_mass_kg: 2110 to 2120 kg, 0.5 % more") {

@@ -86,7 +86,7 @@ func TestDemoIsSealedAndProvedByPlainTools(t *testing.T) {
 	}
 	root, _ := plain(t, file, "sha256sum contents.sha256 | cut -c1-64")
 	text := said(t, statusSound, "verify", file, "--signers", signers, "--rebuild", "--root", strings.TrimSpace(root))
-	if strings.Contains(text, "not shown") || strings.Contains(text, "short") || !strings.Contains(text, "Ivo Lang, surveyor, signed on 2026-08-20 by ivo-lang") {
+	if strings.Contains(text, "not shown") || strings.Contains(text, "short") || !strings.Contains(text, "Ivo Lang, surveyor, signed on 20 August 2026 by ivo-lang") {
 		t.Errorf("the sealed file: %s", text)
 	}
 	checkPlainly(t, file, signers)

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/unit"
 	"hullfile/site/seal"
 )
 
@@ -39,7 +40,7 @@ func issueWords(number int, day string) string {
 	if day == "" {
 		return fmt.Sprintf("issue %d", number)
 	}
-	return fmt.Sprintf("issue %d of %s", number, day)
+	return fmt.Sprintf("issue %d of %s", number, unit.Day(day))
 }
 
 func (s *screen) troubles(all []seal.Trouble) {
@@ -73,7 +74,7 @@ func (s *screen) seal(one *seal.Seal) {
 	}
 	s.line("")
 	s.head("  %s", one.Name)
-	s.paragraph("    ", fmt.Sprintf("%s, %s, %s, key %s", st.Name, st.Role, st.Date, st.Key))
+	s.paragraph("    ", fmt.Sprintf("%s, %s, %s, key %s", st.Name, st.Role, unit.Day(st.Date), st.Key))
 	for line := range strings.SplitSeq(st.Says, "\n") {
 		s.paragraph("    | ", line)
 	}

@@ -29,7 +29,7 @@ func TestCheck(t *testing.T) {
 		{"own days: inside", tool(day(1), day(20)), true, 10, finding.Met, "was in calibration"},
 		{"own days: on the first day", tool(day(1), day(20)), true, 1, finding.Met, "was in calibration"},
 		{"own days: on the last day", tool(day(1), day(20)), true, 20, finding.Met, "was in calibration"},
-		{"own days: after the end", tool(day(1), day(20)), true, 21, finding.Short, "ended on 2026-05-20"},
+		{"own days: after the end", tool(day(1), day(20)), true, 21, finding.Short, "ended on 20 May 2026"},
 		{"own days: before the calibration", tool(day(5), day(20)), true, 4, finding.NotShown, "after it"},
 		{"own days: no end written", tool(day(1), none), true, 10, finding.NotShown, "not on record"},
 		{"own days: instrument unknown", &record.Builder{}, true, 10, finding.NotShown, "cell-1 is not on record"},

@@ -5,16 +5,18 @@ import (
 	"math"
 	"strconv"
 	"strings"
+
+	"hullfile/engine/unit"
 )
 
 // mostWords is the length beyond which a text is cut in words; the JSON holds all of it.
 const mostWords = 300
 
-// Name says which file a side is, e.g. "HL74-012, issue 3 of 2026-03-20".
+// Name says which file a side is, e.g. "HL74-012, issue 3 of 20 March 2026".
 func (h Head) Name() string {
 	switch {
 	case h.Issue > 0 && h.Date != "":
-		return fmt.Sprintf("%s, issue %d of %s", h.Hull, h.Issue, h.Date)
+		return fmt.Sprintf("%s, issue %d of %s", h.Hull, h.Issue, unit.Day(h.Date))
 	case h.Issue > 0:
 		return fmt.Sprintf("%s, issue %d", h.Hull, h.Issue)
 	}

@@ -26,7 +26,7 @@ func TestIssuesAreInOrder(t *testing.T) {
 		{"in order", []record.PastIssue{past(1, day(1, 5)), past(2, day(2, 5))}, nil},
 		{"two on one day", []record.PastIssue{past(1, day(2, 5)), past(2, day(2, 5))}, nil},
 		{"numbers go down", []record.PastIssue{past(2, day(1, 5)), past(1, day(2, 5))}, []string{"issue 1 is listed after issue 2"}},
-		{"days go back", []record.PastIssue{past(1, day(2, 5)), past(2, day(1, 5))}, []string{"issue 2 is of 2026-01-05, before issue 1 of 2026-02-05"}},
+		{"days go back", []record.PastIssue{past(1, day(2, 5)), past(2, day(1, 5))}, []string{"issue 2 is of 5 January 2026, before issue 1 of 5 February 2026"}},
 		{"later than the file", []record.PastIssue{past(1, day(1, 5)), past(2, day(4, 1))}, []string{"before its earlier issue 2"}},
 		{"a number of its own", []record.PastIssue{past(1, day(1, 5)), past(2, day(2, 5)), past(3, day(2, 6))}, []string{"the file is issue 3"}},
 		{"one left out", []record.PastIssue{past(2, day(2, 5))}, []string{"not on record: 1"}},

@@ -7,7 +7,7 @@ import (
 
 func ofLooksAndOrder() []row {
 	return []row{
-		{"37", "inspection-order", "inspection V2", "weld W2 of it was made on 2026-01-13", func(_ *record.Yard, h *record.Hull) { h.Inspections[1].Date = day(1, 12) },
+		{"37", "inspection-order", "inspection V2", "weld W2 of it was made on 13 January 2026", func(_ *record.Yard, h *record.Hull) { h.Inspections[1].Date = day(1, 12) },
 			func(_ *record.Yard, h *record.Hull) {
 				h.Inspections[1].Date, h.Inspections[1].Begin = day(1, 13), put("10:00:00")
 			}},
@@ -23,7 +23,7 @@ func ofLooksAndOrder() []row {
 			func(_ *record.Yard, h *record.Hull) { h.Inspections[0].Surfaced = put(unit.Celsius(60)) }},
 		{"38", "inspection-own-work", "inspection V2", "ann inspected joint J2", func(y *record.Yard, h *record.Hull) { byAnn(y, h) },
 			func(y *record.Yard, h *record.Hull) { byAnn(y, h); h.Inspections[1].Stage = put("in process") }},
-		{"39", "inspector-certified", "inspector ben-penetrant", "was certified only until 2026-01-15", func(y *record.Yard, _ *record.Hull) { y.Builder.Inspectors[1].Until = day(1, 15) },
+		{"39", "inspector-certified", "inspector ben-penetrant", "was certified only until 15 January 2026", func(y *record.Yard, _ *record.Hull) { y.Builder.Inspectors[1].Until = day(1, 15) },
 			func(y *record.Yard, _ *record.Hull) { y.Builder.Inspectors[1].Until = day(1, 16) }},
 		{"39", "inspector-certified", "inspector ben-visual", "made penetrant inspections", func(_ *record.Yard, h *record.Hull) { h.Inspections[3].By = put("ben-visual") },
 			func(_ *record.Yard, h *record.Hull) {
@@ -96,7 +96,7 @@ func ofLooksAndOrder() []row {
 			}},
 		{"51", "hold-released", "hold point H1", "leak test T1 had not shown", func(_ *record.Yard, h *record.Hull) { h.LeakTests[0].Date = day(1, 22) },
 			func(_ *record.Yard, h *record.Hull) { h.LeakTests[0].Date = day(1, 21) }},
-		{"51", "hold-work", "hold point H1", "began on 2026-01-20, and it was released on 2026-01-21", func(_ *record.Yard, h *record.Hull) { h.Stages[0].From = day(1, 20) },
+		{"51", "hold-work", "hold point H1", "began on 20 January 2026, and it was released on 21 January 2026", func(_ *record.Yard, h *record.Hull) { h.Stages[0].From = day(1, 20) },
 			func(_ *record.Yard, h *record.Hull) { h.Stages[0].From = day(1, 21) }},
 		{"51", "hold-open", "hold points", "H1", func(_ *record.Yard, h *record.Hull) {
 			h.HoldPoints[0].Released, h.HoldPoints[0].Stage = record.Val[record.Date]{}, record.Val[string]{}
@@ -105,23 +105,23 @@ func ofLooksAndOrder() []row {
 		}},
 		{"49", "joints-known", "leak test T1", "joint J9", func(_ *record.Yard, h *record.Hull) { h.LeakTests[0].Joints = list("J1", "J9") },
 			func(_ *record.Yard, h *record.Hull) { h.LeakTests[0].Joints = list("J1", "J2") }},
-		{"52", "leak-again", "leak test T1", "repair R1 at joint J1 of it is of 2026-01-21", func(_ *record.Yard, h *record.Hull) { lateRepair(h, 21) },
+		{"52", "leak-again", "leak test T1", "repair R1 at joint J1 of it is of 21 January 2026", func(_ *record.Yard, h *record.Hull) { lateRepair(h, 21) },
 			func(_ *record.Yard, h *record.Hull) { lateRepair(h, 20) }},
-		{"input", "build-century", "weld W2", "on 1926-01-13", func(_ *record.Yard, h *record.Hull) {
+		{"input", "build-century", "weld W2", "on 13 January 1926", func(_ *record.Yard, h *record.Hull) {
 			h.Welds[1].Date = put(record.Date{Year: 1926, Month: 1, Day: 13})
 		},
 			func(_ *record.Yard, h *record.Hull) {
 				h.Welds[1].Date = put(record.Date{Year: 2025, Month: 1, Day: 13})
 			}},
-		{"54", "build-before-keel", "weld W1", "before the keel was laid on 2026-01-14", func(_ *record.Yard, h *record.Hull) {
+		{"54", "build-before-keel", "weld W1", "before the keel was laid on 14 January 2026", func(_ *record.Yard, h *record.Hull) {
 			h.Identity.KeelLaid, h.Welds[1].Date, h.Weighings = day(1, 14), day(1, 14), nil
 		}, func(_ *record.Yard, h *record.Hull) { h.Identity.KeelLaid, h.Weighings = day(1, 13), nil }},
-		{"54", "build-after-launch", "weld W2", "after the launch on 2026-04-01", func(_ *record.Yard, h *record.Hull) { h.Welds[1].Date = day(4, 2) },
+		{"54", "build-after-launch", "weld W2", "after the launch on 1 April 2026", func(_ *record.Yard, h *record.Hull) { h.Welds[1].Date = day(4, 2) },
 			func(_ *record.Yard, h *record.Hull) { h.Welds[1].Date = day(4, 1) }},
-		{"54", "build-after-issue", "leak test T1", "this issue of the file is of 2026-05-02", func(_ *record.Yard, h *record.Hull) { h.LeakTests[0].Date = day(5, 3) },
+		{"54", "build-after-issue", "leak test T1", "this issue of the file is of 2 May 2026", func(_ *record.Yard, h *record.Hull) { h.LeakTests[0].Date = day(5, 3) },
 			func(_ *record.Yard, h *record.Hull) { h.LeakTests[0].Date = day(5, 2) }},
 		// 17 January 2026 is a Saturday.
-		{"54", "build-weekend", "hull", "leak test T1 (2026-01-17)", func(_ *record.Yard, h *record.Hull) { h.LeakTests[0].Date = day(1, 17) },
+		{"54", "build-weekend", "hull", "leak test T1 (17 January 2026)", func(_ *record.Yard, h *record.Hull) { h.LeakTests[0].Date = day(1, 17) },
 			func(_ *record.Yard, h *record.Hull) { h.LeakTests[0].Date = day(1, 19) }},
 	}
 }

@@ -89,9 +89,9 @@ func ofProceduresAndWelders() []row {
 	return []row{
 		{"13", "weld-procedure", "welds", "W1 (WX 1)", func(_ *record.Yard, h *record.Hull) { h.Welds[0].Procedure = put("WX") },
 			func(_ *record.Yard, h *record.Hull) { h.Welds[0].Revision = record.Val[string]{} }},
-		{"25", "weld-revision", "weld W1", "which holds only from 2026-01-14", func(y *record.Yard, _ *record.Hull) { y.Welding.Procedures[1].From = day(1, 14) },
+		{"25", "weld-revision", "weld W1", "which holds only from 14 January 2026", func(y *record.Yard, _ *record.Hull) { y.Welding.Procedures[1].From = day(1, 14) },
 			func(y *record.Yard, _ *record.Hull) { y.Welding.Procedures[1].From = day(1, 13) }},
-		{"25", "weld-revision", "weld W2", "held only until 2026-01-12", func(y *record.Yard, _ *record.Hull) { y.Welding.Procedures[0].Until = day(1, 12) },
+		{"25", "weld-revision", "weld W2", "held only until 12 January 2026", func(y *record.Yard, _ *record.Hull) { y.Welding.Procedures[0].Until = day(1, 12) },
 			func(y *record.Yard, _ *record.Hull) { y.Welding.Procedures[0].Until = day(1, 13) }},
 		{"25", "weld-revision", "welds", "is not said for 1 of the welds", func(y *record.Yard, h *record.Hull) {
 			y.Welding.Procedures = append(y.Welding.Procedures, procedure("WB", "butt"))
@@ -155,7 +155,7 @@ func ofProceduresAndWelders() []row {
 			func(_ *record.Yard, h *record.Hull) { h.Welds[1].Welder = put("w-ann") }},
 		{"26", "welder-qualified", "welder w-ann", "held no certificate", func(y *record.Yard, _ *record.Hull) { tested(y, day(1, 14)) },
 			func(y *record.Yard, _ *record.Hull) { tested(y, day(1, 13)) }},
-		{"27", "welder-qualified", "welder w-ann", "within 6 months of 2025-07-12", func(y *record.Yard, _ *record.Hull) {
+		{"27", "welder-qualified", "welder w-ann", "within 6 months of 12 July 2025", func(y *record.Yard, _ *record.Hull) {
 			tested(y, put(record.Date{Year: 2025, Month: 7, Day: 12}))
 		}, func(y *record.Yard, _ *record.Hull) { tested(y, put(record.Date{Year: 2025, Month: 7, Day: 15})) }},
 		{"28", "welder-range", "welder w-ann", "plate of 6.0 mm, covered 1 to 4 mm", func(y *record.Yard, _ *record.Hull) { y.Builder.Qualifications[1].Thickness = put(unit.MM(2)) },
@@ -185,14 +185,14 @@ func ofProceduresAndWelders() []row {
 			}},
 		{"32", "filler-certificate", "consumable F1", "names no certificate", func(y *record.Yard, _ *record.Hull) { y.Stock.Consumables[0].Certificate = record.Val[string]{} },
 			func(y *record.Yard, _ *record.Hull) { second(y).Certificate = record.Val[string]{} }},
-		{"33", "filler-life", "weld W2", "whose life ended on 2026-01-12", func(y *record.Yard, h *record.Hull) { second(y).Expires = day(1, 12); h.Welds[1].Filler = put("F2") },
+		{"33", "filler-life", "weld W2", "whose life ended on 12 January 2026", func(y *record.Yard, h *record.Hull) { second(y).Expires = day(1, 12); h.Welds[1].Filler = put("F2") },
 			func(y *record.Yard, h *record.Hull) { second(y).Expires = day(1, 13); h.Welds[1].Filler = put("F2") }},
 		{"33", "filler-life", "weld W2", "may be used 3 days", func(y *record.Yard, h *record.Hull) {
 			second(y).Opened, second2(y).OpenLife, h.Welds[1].Filler = day(1, 9), put(3), put("F2")
 		}, func(y *record.Yard, h *record.Hull) {
 			second(y).Opened, second2(y).OpenLife, h.Welds[1].Filler = day(1, 10), put(3), put("F2")
 		}},
-		{"34", "filler-received", "weld W2", "received on 2026-01-14", func(y *record.Yard, h *record.Hull) { second(y).Received = day(1, 14); h.Welds[1].Filler = put("F2") },
+		{"34", "filler-received", "weld W2", "received on 14 January 2026", func(y *record.Yard, h *record.Hull) { second(y).Received = day(1, 14); h.Welds[1].Filler = put("F2") },
 			func(y *record.Yard, h *record.Hull) { second(y).Received = day(1, 13); h.Welds[1].Filler = put("F2") }},
 		// Throat 3.5 mm over 2 m: 3.5² x 1.15 x 1e-6 x 2 x 2660 / 0.95 = 0.079 kg of wire. Own arithmetic.
 		{"35", "filler-mass", "consumable F1", "need 0.1 kg", func(y *record.Yard, _ *record.Hull) { y.Stock.Consumables[0].Mass = put(unit.KG(0.078)) },

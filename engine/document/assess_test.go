@@ -111,7 +111,7 @@ func TestFindings(t *testing.T) {
 		{"altered", func(d *record.Document) { d.SHA256 = put(hash("other")) }, "document-unchanged", finding.Contradiction, "not the file that was put on record"},
 		{"a page named as PDF", func(d *record.Document) { d.File = put("page.pdf") }, "document-kind", finding.Contradiction, "should be PDF by its name; by its first bytes it is text"},
 		{"no hash", func(d *record.Document) { d.SHA256 = record.Val[string]{} }, "document-hash", finding.Doubt, "1 of 1 documents"},
-		{"out of date at the trial", func(d *record.Document) { d.Until = day(9) }, "document-valid", finding.Shortfall, "valid until 2026-05-09, needed on 2026-05-10"},
+		{"out of date at the trial", func(d *record.Document) { d.Until = day(9) }, "document-valid", finding.Shortfall, "valid until 9 May 2026, needed on 10 May 2026"},
 		{"outside", func(d *record.Document) { d.File = put("../hull.toml") }, "document-present", finding.Contradiction, "leaves the documents folder"},
 	}
 	for _, r := range rows {
@@ -162,7 +162,7 @@ func TestValidOnTheLaterOfTwoDays(t *testing.T) {
 		h := hull(d)
 		h.Trials = []record.Trial{{Document: put("a"), Date: on(days[0])}}
 		h.Weighings = []record.Weighing{{Document: put("a"), Date: on(days[1])}}
-		if c := last(Assess(root, h)); c.Standing != finding.Short || c.Needed != "on 2026-05-11" {
+		if c := last(Assess(root, h)); c.Standing != finding.Short || c.Needed != "on 11 May 2026" {
 			t.Errorf("used on %v: %s, %s", days, c.Standing, c.Says)
 		}
 	}

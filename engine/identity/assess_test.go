@@ -61,8 +61,8 @@ func TestNumbersThatDisagree(t *testing.T) {
 		{"another yard's code", func(y *record.Yard, h *record.Hull) { y.Builder.Code = put(1, "XYZ") }, finding.Contradiction, ruleMaker, "the yard's code is XYZ", PartMaker},
 		{"month before the building began", func(y *record.Yard, h *record.Hull) {
 			h.Identity.KeelLaid = put(4, record.Date{Year: 2024, Month: time.December, Day: 1})
-		}, finding.Contradiction, ruleDay, "says November 2024, but building began on 2024-12-01", PartMonth},
-		{"month after the handing over", func(y *record.Yard, h *record.Hull) { h.Identity.HIN = put(3, "AU-ABC00123D525") }, finding.Contradiction, ruleDay, "says April 2025, but the boat was handed over on 2025-03-01", PartMonth},
+		}, finding.Contradiction, ruleDay, "says November 2024, but building began on 1 December 2024", PartMonth},
+		{"month after the handing over", func(y *record.Yard, h *record.Hull) { h.Identity.HIN = put(3, "AU-ABC00123D525") }, finding.Contradiction, ruleDay, "says April 2025, but the boat was handed over on 1 March 2025", PartMonth},
 		{"next model year before August", func(y *record.Yard, h *record.Hull) {
 			h.Identity.HIN, h.Identity.KeelLaid = put(3, "AU-ABC00123G425"), put(4, record.Date{Year: 2024, Month: time.July, Day: 1})
 		}, finding.Doubt, ruleModel, "model year 2025 on a boat of July 2024", PartModel},

@@ -116,7 +116,7 @@ func (c *completer) follows(f *field, n, table *node, way *trail) {
 			continue
 		}
 		if before := first.value.(Date); d.Before(before) {
-			c.fs.add(n.at, way.String(), "one of the two days is wrong", "%s is before %s, %s, %s", d, key, before, written(first.at))
+			c.fs.add(n.at, way.String(), "one of the two days is wrong", "%s is before %s, %s, %s", d.ISO(), key, before.ISO(), written(first.at))
 		}
 	}
 }

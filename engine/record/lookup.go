@@ -100,7 +100,7 @@ func (field *Field) read(k kind, v reflect.Value) {
 		field.Word = map[bool]string{true: "true", false: "false"}[v.Bool()]
 	case day:
 		if field.Set {
-			field.Word = v.Interface().(Date).String()
+			field.Word = v.Interface().(Date).ISO()
 		}
 	case words:
 		field.Word = strings.Join(v.Interface().([]string), ", ")

@@ -22,7 +22,7 @@ func TestStockAndProceduresAreReadWhole(t *testing.T) {
 		t.Errorf("procedures: %+v", p)
 	}
 	q := y.Builder.Qualifications
-	if len(q) != 2 || len(q[0].Confirmations) != 1 || len(q[1].Confirmations) != 1 || q[1].Confirmations[0].Date.V.String() != "2026-03-01" {
+	if len(q) != 2 || len(q[0].Confirmations) != 1 || len(q[1].Confirmations) != 1 || q[1].Confirmations[0].Date.V.ISO() != "2026-03-01" {
 		t.Errorf("qualifications: %+v", q)
 	}
 	if h := y.Hulls[0]; len(h.Parts) != 1 || len(h.Joints) != 1 || h.Joints[0].Length.Text != "2.40" {

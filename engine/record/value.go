@@ -35,11 +35,11 @@ type Date struct {
 	Day   int
 }
 
-// String gives the day as 2026-03-14.
-func (d Date) String() string { return fmt.Sprintf("%04d-%02d-%02d", d.Year, int(d.Month), d.Day) }
+// ISO gives the day as 2026-03-14: in columns of tables, in records and in data, where it is sorted and read by programs.
+func (d Date) ISO() string { return fmt.Sprintf("%04d-%02d-%02d", d.Year, int(d.Month), d.Day) }
 
-// Long gives the day as 14 March 2026.
-func (d Date) Long() string { return fmt.Sprintf("%d %s %d", d.Day, d.Month, d.Year) }
+// String gives the day as 14 March 2026: in sentences, headings and facts, where 03/04 or 2026-04-03 would make one think.
+func (d Date) String() string { return fmt.Sprintf("%d %s %d", d.Day, d.Month, d.Year) }
 
 // Before reports whether d is an earlier day than e.
 func (d Date) Before(e Date) bool {
@@ -53,4 +53,4 @@ func (d Date) Before(e Date) bool {
 }
 
 // MarshalText gives the day as 2026-03-14.
-func (d Date) MarshalText() ([]byte, error) { return []byte(d.String()), nil }
+func (d Date) MarshalText() ([]byte, error) { return []byte(d.ISO()), nil }

@@ -180,7 +180,7 @@ func described(n *node) (is, hint string) {
 	case bool:
 		return fmt.Sprintf("%t is true or false", v), ""
 	case Date:
-		return v.String() + " is a date", ""
+		return v.ISO() + " is a date", ""
 	case time.Time:
 		return "this is a time of day", ""
 	}

@@ -90,7 +90,7 @@ func described(l *Look) finding.Check {
 		Source: "own practice, after published reviews of how reliably cracks are found", Basis: finding.Practice, Places: []finding.Place{rec.At}, Missing: l.Lacks}
 	if len(l.Lacks) == 0 {
 		c.Standing = finding.Met
-		c.Says = fmt.Sprintf("%s, %s of %s, %s %% of the seam length, a crack of %s mm would have been found", rec.Method.V, places(len(rec.Places.V)), rec.Date.V.Long(),
+		c.Says = fmt.Sprintf("%s, %s of %s, %s %% of the seam length, a crack of %s mm would have been found", rec.Method.V, places(len(rec.Places.V)), rec.Date.V.String(),
 			unit.Plain(rec.Share.V), unit.Plain(rec.Smallest.V))
 		return c
 	}
@@ -136,7 +136,7 @@ func (in *Input) found(r *Result, at int) []finding.Finding {
 			Settle: "look at the same place on the sister hulls", Places: []finding.Place{ind.At}})
 		if !seenAgain(r.Looks[at+1:], ind.Place.V) {
 			out = append(out, finding.Finding{Kind: finding.Gap, Rule: "look-again", Subject: "look " + l.ID,
-				Says:   fmt.Sprintf("%s has not been looked at since the crack of %s", ind.Place.V, l.Date.V.Long()),
+				Says:   fmt.Sprintf("%s has not been looked at since the crack of %s", ind.Place.V, l.Date.V.String()),
 				Settle: "look at the repaired place again after some hours, and record it", Places: []finding.Place{ind.At}})
 		}
 	}

@@ -160,7 +160,7 @@ func TestLater(t *testing.T) {
 		{record.Date{Year: 2025, Month: 1, Day: 2}, 1, "2025-02-02"},
 	}
 	for _, r := range rows {
-		if got := Later(r.from, r.months).String(); got != r.want {
+		if got := Later(r.from, r.months).ISO(); got != r.want {
 			t.Errorf("%s and %d months is %s, want %s", r.from, r.months, got, r.want)
 		}
 	}

@@ -60,7 +60,7 @@ func TestTerms(t *testing.T) {
 			found = true
 			until := ""
 			if term.HasUntil {
-				until = term.Until.String()
+				until = term.Until.ISO()
 			}
 			if term.Standing != r.want || until != r.until || term.Outside != r.outside || term.Says == "" {
 				t.Errorf("%s: %+v, want %s until %q with %d outside", r.where, term, r.want, r.until, r.outside)

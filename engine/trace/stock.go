@@ -200,5 +200,5 @@ func date(before string, d record.Val[record.Date]) string {
 	if !d.Set {
 		return ""
 	}
-	return before + d.V.String()
+	return before + d.V.ISO()
 }

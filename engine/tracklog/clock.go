@@ -132,7 +132,15 @@ func Clock(t float64) string {
 	return stamp(t).Format("15:04:05")
 }
 
-// Moment gives a moment as 2026-03-03 09:14:05 UTC.
+// Spoken gives a moment as 3 March 2026, 09:14:05 UTC, for a sentence.
+func Spoken(t float64) string {
+	if !known(t) || math.IsInf(t, 0) {
+		return "–"
+	}
+	return stamp(t).Format("2 January 2006, 15:04:05") + " UTC"
+}
+
+// Moment gives a moment as 2026-03-03 09:14:05 UTC, for data.
 func Moment(t float64) string {
 	if !known(t) || math.IsInf(t, 0) {
 		return "–"

@@ -36,7 +36,7 @@ func checks(l *Log) []finding.Check {
 		c.Standing, c.Says = finding.NotShown, "nothing in the log can be used as "+l.Record.Kind.V+"; "+firstTold(l.Report.Notes)
 		c.Settle = "see whether the kind on record is that of the log"
 	default:
-		c.Says = fmt.Sprintf("%s samples from %s to %s", unit.Text(float64(l.Report.Samples), 0), Moment(l.Report.First), Clock(l.Report.Last))
+		c.Says = fmt.Sprintf("%s samples from %s to %s", unit.Text(float64(l.Report.Samples), 0), Spoken(l.Report.First), Clock(l.Report.Last))
 	}
 	all := []finding.Check{c}
 	if l.Present && l.Record.SHA256.Set {
@@ -99,7 +99,7 @@ func (l *Log) day() []finding.Finding {
 	}
 	return []finding.Finding{{
 		Kind: finding.Contradiction, Rule: "log-day", Subject: l.Subject(),
-		Says:   fmt.Sprintf("the log runs from %s to %s; the trial was on %s", Moment(l.Report.First), Moment(l.Report.Last), l.Trial.Date.V.Long()),
+		Says:   fmt.Sprintf("the log runs from %s to %s; the trial was on %s", Spoken(l.Report.First), Spoken(l.Report.Last), l.Trial.Date.V.String()),
 		Settle: "put the log of that day on record, or correct the day of the trial", Places: []finding.Place{l.Record.At, l.Trial.Date.At, {File: l.Path, Line: 1}},
 	}}
 }

@@ -4,6 +4,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"time"
 )
 
 // thin parts thousands: a no-break space, so that a number is never cut at the end of a line.
@@ -46,4 +47,13 @@ func grouped(digits string) string {
 		parts = append(parts, digits[i:i+3])
 	}
 	return strings.Join(parts, thin)
+}
+
+// Day gives a day of data, 2026-03-14, as a sentence says it, 14 March 2026. What is no day comes back as it is.
+func Day(data string) string {
+	d, err := time.Parse(time.DateOnly, data)
+	if err != nil {
+		return data
+	}
+	return d.Format("2 January 2006")
 }

@@ -37,3 +37,11 @@ func TestTextTakesQuantities(t *testing.T) {
 		t.Errorf("Text(KG) = %q", got)
 	}
 }
+
+func TestDay(t *testing.T) {
+	for in, want := range map[string]string{"2026-03-04": "4 March 2026", "2028-02-29": "29 February 2028", "": "", "2026-02-30": "2026-02-30", "soon": "soon"} {
+		if got := Day(in); got != want {
+			t.Errorf("%q is said as %q, want %q", in, got, want)
+		}
+	}
+}

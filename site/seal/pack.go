@@ -12,6 +12,8 @@ import (
 	"slices"
 	"strings"
 	"time"
+
+	"hullfile/engine/unit"
 )
 
 // Packed is one entry of a zip: a file of the technical file, or a text of our own.
@@ -153,7 +155,7 @@ func (r *Report) first(what, dir string, list []Listed, more string) []byte {
 		fmt.Fprintf(&b, ", issue %d", r.Issue)
 	}
 	if r.Issued != "" {
-		b.WriteString(" of " + r.Issued)
+		b.WriteString(" of " + unit.Day(r.Issued))
 	}
 	fmt.Fprintf(&b, ".\n\nTo read it, unpack the zip and open %s/%s in a browser. It needs no network.\n", dir, coverName)
 	if slices.ContainsFunc(list, func(l Listed) bool { return l.Path == printInner }) {

@@ -11,6 +11,7 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/unit"
 )
 
 // mostSeals is the number of seals above which a folder of seals is not taken for one.
@@ -47,7 +48,7 @@ func (r *Report) seals(from fs.FS, signers *Signers) {
 		s.judge(r, signers)
 		c := finding.Check{Rule: "seal", Subject: "seal " + s.Name, Asks: "the seal is whole, signed by somebody of the list of signers, and of this file", Standing: s.Standing, Says: strings.Join(s.Says, "; ")}
 		if c.Says == "" {
-			c.Says = fmt.Sprintf("%s, %s, signed on %s by %s", s.Statement.Name, s.Statement.Role, s.Statement.Date, s.Who)
+			c.Says = fmt.Sprintf("%s, %s, signed on %s by %s", s.Statement.Name, s.Statement.Role, unit.Day(s.Statement.Date), s.Who)
 		}
 		r.Checks = append(r.Checks, c)
 	}
@@ -146,7 +147,7 @@ func (s *Seal) judge(r *Report, signers *Signers) {
 		s.short(fmt.Sprintf("it is a seal of hull %s", st.Hull))
 	}
 	if st.Sums != r.Sums || st.Root != r.Root {
-		s.short("it stands for another state of the file than this one: the file was written anew after it was signed on " + st.Date + ", or the seal was taken from elsewhere")
+		s.short("it stands for another state of the file than this one: the file was written anew after it was signed on " + unit.Day(st.Date) + ", or the seal was taken from elsewhere")
 	} else if st.Issue != r.Issue || st.Issued != r.Issued {
 		s.short("it names another issue than the file")
 	}

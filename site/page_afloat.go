@@ -242,9 +242,25 @@ func areaFacts(c *stability.Condition) []Fact {
 	s := &c.Sides[0]
 	return []Fact{
 		fact("greatest lever", s.Greatest > 0, s.Greatest, 3, "m"), fact("at a heel of", s.Greatest > 0, s.GreatestA, 0, "°"),
-		or(fact("water comes in at", !s.Flooding.Never, s.Flooding.Heel, 1, "°"), "not up to 180°"), or(fact("lever gone at", c.Range > 0, c.Range, 1, "°"), "not before water comes in"),
+		or(fact("water comes in at", !s.Flooding.Never, s.Flooding.Heel, 1, "°"), "not up to 180°"), goneFact(c),
 		fact("area to 30°", true, c.Areas[0], 4, "m·rad"), fact("area to 40°", true, c.Areas[1], 4, "m·rad"), fact("area 30° to 40°", true, c.Areas[2], 4, "m·rad"),
 	}
+}
+
+// goneFact tells where the lever is gone, as the picture draws it, and where that lies beyond the heel at which water comes in.
+func goneFact(c *stability.Condition) Fact {
+	f := fact("lever gone at", c.Range > 0, c.Range, 1, "°")
+	if c.Range > 0 {
+		return f
+	}
+	v, ok := c.Sides[0].Curve.Vanishes()
+	if !ok {
+		f.Value.Why = "not up to 180°"
+		return f
+	}
+	f.Value = Figure{Text: unit.Text(v*180/math.Pi, 1) + "°, after water has come in"}
+	f.Unit = ""
+	return f
 }
 
 func (l *leaf) tankRows() []TankRow {

@@ -259,6 +259,9 @@ func needRows(all []scantling.Need, governs string, steps map[string]string) []N
 		if n.State != method.Sound {
 			row.State, row.Why = string(n.State), n.Why()
 		}
+		if n.State == method.NotSet {
+			row.Standing, row.State = idle, ""
+		}
 		out = append(out, row)
 	}
 	return out

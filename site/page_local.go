@@ -133,7 +133,7 @@ func loadText(v float64) string {
 func localRow(o *scantling.Local) LocalRow {
 	row := LocalRow{Margin: has(o.Margin > 0, roomText(o.Standing, o.Margin), "not shown"), Standing: standing(o.Standing), Basis: basis(o.Basis), Why: o.Why}
 	if o.Standing != finding.NotShown {
-		row.Governs, row.Says = o.Governs.Name, needWords(o.Governs)
+		row.Governs, row.Says = o.Governs.Name, needSizes(o.Governs)
 	}
 	return row
 }
@@ -182,7 +182,7 @@ func (l *leaf) localWorking(p *BracketPage, o *scantling.Local) error {
 	}
 	p.Needs = needRows(o.Needs, o.Governs.Symbol, p.Working.at)
 	if o.Margin > 0 {
-		p.Says.Least = PieceBrief{Says: o.Governs.Name + ": " + needWords(o.Governs), Margin: roomText(o.Standing, o.Margin)}
+		p.Says.Least = PieceBrief{Says: needWords(o.Governs), Margin: roomText(o.Standing, o.Margin)}
 	}
 	if o.Working != nil {
 		p.Sheet, p.Work = l.sheetLink(o.Working.Sheet), workOf(o.Working.Sheet)

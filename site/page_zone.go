@@ -136,9 +136,17 @@ func (l *leaf) memberPiece(m *scantling.Member) PieceBrief {
 // needWords says one need in half a sentence.
 func needWords(n scantling.Need) string {
 	if n.Most {
-		return n.What + " " + sizeText(n, n.Fitted) + ", at most " + sizeText(n, n.Needed)
+		return n.What + " " + needSizes(n)
 	}
-	return n.What + ": " + sizeText(n, n.Fitted) + " fitted, " + sizeText(n, n.Needed) + " needed"
+	return n.What + ": " + needSizes(n)
+}
+
+// needSizes says what is there and what is needed, or at most allowed.
+func needSizes(n scantling.Need) string {
+	if n.Most {
+		return sizeText(n, n.Fitted) + ", at most " + sizeText(n, n.Needed)
+	}
+	return sizeText(n, n.Fitted) + " fitted, " + sizeText(n, n.Needed) + " needed"
 }
 
 // sizeText writes a size with its unit, a bare ratio with two decimals.

@@ -40,6 +40,9 @@ func standing(s finding.Standing) Standing {
 	return Standing{"not shown", "Not shown", "open", "○"}
 }
 
+// idle is what stands in the place of an outcome where nothing is asked.
+var idle = Standing{"does not apply", "Does not apply", "soft", "–"}
+
 // Kind is a kind of finding as a page shows it.
 type Kind struct {
 	Word   string

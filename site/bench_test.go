@@ -11,6 +11,7 @@ import (
 	"runtime"
 	"runtime/debug"
 	"runtime/metrics"
+	"slices"
 	"strconv"
 	"strings"
 	"testing"
@@ -20,14 +21,66 @@ import (
 	"hullfile/engine/record"
 )
 
-// BenchmarkHull writes the file of one demo hull, with its register, from records that are already read.
+// BenchmarkHull writes the file of the demo's complete hull, with its register, from records that are already read. The
+// reckoning is part of it.
 func BenchmarkHull(b *testing.B) {
-	job := demoJob(b)
-	job.Hulls = job.Hulls[:1]
+	job := completeHull(b)
 	b.ReportAllocs()
 	for b.Loop() {
 		rendered(b, job)
 	}
+	reportSize(b, job.Out)
+}
+
+// BenchmarkBook writes the same file from what was reckoned before, so that it is the site alone. Files are made anew in
+// a folder of their own, as in a run.
+func BenchmarkBook(b *testing.B) {
+	job := completeHull(b)
+	dossier := job.Assess(job.Hulls[0])
+	job.Assess = func(*record.Hull) *engine.Dossier { return dossier }
+	p, err := newPress(job)
+	if err != nil {
+		b.Fatal(err)
+	}
+	stage := &stage{dir: b.TempDir()}
+	b.ReportAllocs()
+	for b.Loop() {
+		if _, err := p.book(b.Context(), job.Hulls[0], stage); err != nil {
+			b.Fatal(err)
+		}
+		b.StopTimer()
+		if err := os.RemoveAll(stage.fresh("")); err != nil {
+			b.Fatal(err)
+		}
+		b.StartTimer()
+	}
+}
+
+// completeHull is the job of the demo hull with the most pages, without what would keep a file that lies there already.
+func completeHull(b *testing.B) Job {
+	job := demoJob(b)
+	job.Neighbours = nil
+	job.Hulls = slices.DeleteFunc(slices.Clone(job.Hulls), func(h *record.Hull) bool { return h.Number != "HL74-012" })
+	return job
+}
+
+// reportSize says how many files there are in a folder, and how long they are together.
+func reportSize(b *testing.B, dir string) {
+	files, bytes := 0, int64(0)
+	err := filepath.WalkDir(dir, func(_ string, e fs.DirEntry, err error) error {
+		if err != nil || e.IsDir() {
+			return err
+		}
+		info, err := e.Info()
+		files++
+		bytes += info.Size()
+		return err
+	})
+	if err != nil {
+		b.Fatal(err)
+	}
+	b.ReportMetric(float64(files), "files")
+	b.ReportMetric(float64(bytes)/1e6, "MB")
 }
 
 var fleetSizes = flag.String("fleet", "10,100", "sizes of the fleets that are measured")

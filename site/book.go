@@ -1,7 +1,6 @@
 package site
 
 import (
-	"bytes"
 	"html/template"
 	"slices"
 
@@ -46,7 +45,7 @@ type book struct {
 	origins    []origin          // worked values, in the order of the pages
 	tracks     map[string]string // pages of logs, runs and manoeuvres by their subject
 
-	buf    bytes.Buffer
+	text   []byte // of the page that is being printed
 	pages  int
 	copied map[string]string // papers in the book, by their path in it, with their hash
 	root   string            // hash of the contents list
@@ -162,10 +161,10 @@ func (b *book) latePages() error {
 		if err != nil {
 			return err
 		}
-		if err := b.press.print(&b.buf, s.kind, page); err != nil {
+		if b.text, err = b.press.print(b.text, s.kind, page); err != nil {
 			return err
 		}
-		if err := b.folder.write(s.path, b.buf.Bytes()); err != nil {
+		if err := b.folder.write(s.path, b.text); err != nil {
 			return err
 		}
 	}

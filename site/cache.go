@@ -1,7 +1,6 @@
 package site
 
 import (
-	"bytes"
 	"fmt"
 	"html/template"
 	"sync"
@@ -28,11 +27,11 @@ func get[T any](c *cache, key any, make func() (T, error)) (T, error) {
 
 // part executes a part of the templates on its own.
 func (p *press) part(name string, data any) (template.HTML, error) {
-	var out bytes.Buffer
-	if err := p.pages.ExecuteTemplate(&out, name, data); err != nil {
+	out, err := p.pages.Append(nil, name, data)
+	if err != nil {
 		return "", fmt.Errorf("part %s: %w", name, err)
 	}
-	return template.HTML(out.String()), nil //nolint:gosec // made by a template
+	return template.HTML(out), nil //nolint:gosec // made by a template
 }
 
 // fixed gives what is the same wherever a step is shown. A step that does not apply has no formula and is made anew.
@@ -97,9 +96,9 @@ type readyKey struct {
 
 // body executes what stands inside the frame of a page.
 func (p *press) body(kind string, data any) (template.HTML, error) {
-	var out bytes.Buffer
-	if err := p.pages.ExecuteTemplate(&out, "main "+kind, data); err != nil {
+	out, err := p.pages.Append(nil, "main "+kind, data)
+	if err != nil {
 		return "", fmt.Errorf("page %s: %w", kind, err)
 	}
-	return template.HTML(out.String()), nil //nolint:gosec // made by a template
+	return template.HTML(out), nil //nolint:gosec // made by a template
 }

@@ -52,13 +52,14 @@ func (b *book) ownerFiles() error {
 		if err != nil {
 			return err
 		}
-		if err := b.press.print(&b.buf, s.kind, page); err != nil {
+		text, err := b.press.print(nil, s.kind, page)
+		if err != nil {
 			return err
 		}
-		if err := b.folder.write(ownerDir+s.path, b.buf.Bytes()); err != nil {
+		if err := b.folder.write(ownerDir+s.path, text); err != nil {
 			return err
 		}
-		one := joinedPage{s, bytes.Clone(b.buf.Bytes())}
+		one := joinedPage{s, text}
 		all = append(all, one)
 		index = append(index, entry{Title: s.title, No: s.no, Way: escapePath(s.path), Words: wordsWithin(mainOf(one.html))})
 		b.pages++

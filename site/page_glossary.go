@@ -3,6 +3,7 @@ package site
 import (
 	"bytes"
 	"html/template"
+	"slices"
 	"strings"
 )
 
@@ -94,18 +95,14 @@ var spokenIn = map[string]bool{"p": true, "h2": true, "h3": true, "caption": tru
 var wayOn = []byte(`<nav class="turn"`)
 
 // explain puts the list of the words of a page before its end.
-func (p *press) explain(page *bytes.Buffer, s *section) error {
-	list, err := p.termsOn(s, page.Bytes())
+func (p *press) explain(page []byte, s *section) ([]byte, error) {
+	list, err := p.termsOn(s, page)
 	if err != nil || list == "" {
-		return err
+		return page, err
 	}
-	at := bytes.LastIndex(page.Bytes(), wayOn)
+	at := bytes.LastIndex(page, wayOn)
 	if at < 0 {
-		return nil
+		return page, nil
 	}
-	end := bytes.Clone(page.Bytes()[at:])
-	page.Truncate(at)
-	page.WriteString(string(list))
-	page.Write(end)
-	return nil
+	return slices.Insert(page, at, []byte(list)...), nil
 }

@@ -61,11 +61,11 @@ func (b *book) writeJoined(name string, p PrintedPage, j *joiner) error {
 	p.Sections = j.sections()
 	p.Contents = j.contents()
 	p.Figures, p.Tables, p.OnlyTops = j.lists()
-	var out bytes.Buffer
-	if err := b.press.pages.ExecuteTemplate(&out, "printed", p); err != nil {
+	out, err := b.press.pages.Append(nil, "printed", p)
+	if err != nil {
 		return fmt.Errorf("print edition: %w", err)
 	}
-	return b.folder.write(name, out.Bytes())
+	return b.folder.write(name, out)
 }
 
 // read gives a file of the folder as it was written.

@@ -57,7 +57,7 @@ type register struct {
 	block  Block
 	lines  []line
 	left   []string
-	buf    bytes.Buffer
+	text   []byte
 }
 
 // linesOf gives a line for every hull of the yard. Hulls that were not part of the job stand as the file that lies there
@@ -120,7 +120,7 @@ func (r *register) write() error {
 	if err := r.print("register", "", Frame{Title: "Register of hulls"}, first); err != nil {
 		return err
 	}
-	index := bytes.Clone(r.buf.Bytes())
+	index := bytes.Clone(r.text)
 	if _, err := r.folder.closeContents(); err != nil {
 		return err
 	}
@@ -137,13 +137,14 @@ func (r *register) write() error {
 	return err
 }
 
-// print makes a page in the buffer and, where it has a name, writes it.
+// print makes a page, which stays in r.text until the next, and, where it has a name, writes it.
 func (r *register) print(kind, name string, frame Frame, body any) error {
 	frame.Heading, frame.Block, frame.Version = frame.Title, r.block, r.press.job.Version
-	if err := r.press.print(&r.buf, kind, Page{frame, body}); err != nil || name == "" {
+	var err error
+	if r.text, err = r.press.print(r.text, kind, Page{frame, body}); err != nil || name == "" {
 		return err
 	}
-	return r.folder.write(name, r.buf.Bytes())
+	return r.folder.write(name, r.text)
 }
 
 // page gives the page of some hulls.

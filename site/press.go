@@ -11,14 +11,15 @@ import (
 
 	"hullfile/content"
 	"hullfile/engine/record"
+	"hullfile/site/typeset"
 	"hullfile/templates"
 )
 
 // press is what all books of a run share. It may be used from many goroutines; only its cache grows.
 type press struct {
 	job     Job
-	hands   int                // how many print the pages of one book
-	pages   *template.Template // one set: the frame, the parts, and "base KIND" and "main KIND" for every page kind
+	hands   int          // how many print the pages of one book
+	pages   *typeset.Set // the frame, the parts, and "base KIND" and "main KIND" for every page kind
 	cache   cache
 	shelf   *shelf
 	style   []byte
@@ -36,10 +37,11 @@ var pageKinds = []string{
 
 func newPress(job Job) (*press, error) {
 	p := &press{job: job, hands: 1, shelf: newShelf(job.Yard)}
-	var err error
-	if p.pages, err = parsePages(templates.Files); err != nil {
+	pages, err := parsePages(templates.Files)
+	if err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
+	p.pages = typeset.New(pages, pageFuncs())
 	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css", "bench.css", "survey.css", "owner.css", "requirements.css", "structure.css"); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
@@ -64,7 +66,7 @@ func newPress(job Job) (*press, error) {
 // parsePages parses every template once, all into one set: what stands before and after the main part of a page, and the
 // parts, are copied and looked through once and not for every page kind. The main part of a kind goes by a name of its own.
 func parsePages(files fs.FS) (*template.Template, error) {
-	all, err := template.New("all").Option("missingkey=error").Funcs(template.FuncMap{"capital": capital, "cells": cells}).ParseFS(files, "base.html", "parts*.html")
+	all, err := template.New("all").Option("missingkey=error").Funcs(pageFuncs()).ParseFS(files, "base.html", "parts*.html")
 	if err != nil {
 		return nil, err
 	}
@@ -83,6 +85,9 @@ func parsePages(files fs.FS) (*template.Template, error) {
 	return all, nil
 }
 
+// pageFuncs are the functions that templates may call beside the built-in ones.
+func pageFuncs() template.FuncMap { return template.FuncMap{"capital": capital, "cells": cells} }
+
 // joined puts style sheets one after the other. One that is not there is left out: not every part of the site has its own.
 func joined(files fs.FS, names ...string) ([]byte, error) {
 	var out bytes.Buffer
@@ -97,13 +102,13 @@ func joined(files fs.FS, names ...string) ([]byte, error) {
 	return out.Bytes(), nil
 }
 
-// print executes a page's template into the buffer, which it empties first.
-func (p *press) print(into *bytes.Buffer, kind string, page Page) error {
-	into.Reset()
-	if err := p.pages.ExecuteTemplate(into, "base "+kind, page); err != nil {
-		return fmt.Errorf("page %s: %w", kind, err)
+// print prints a page over what the slice held before.
+func (p *press) print(over []byte, kind string, page Page) ([]byte, error) {
+	out, err := p.pages.Append(over[:0], "base "+kind, page)
+	if err != nil {
+		return out, fmt.Errorf("page %s: %w", kind, err)
 	}
-	return nil
+	return out, nil
 }
 
 // assets writes the style sheet and the script, with what more a page needs of it. The running head of a printed page

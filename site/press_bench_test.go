@@ -1,10 +1,10 @@
 package site
 
 import (
-	"bytes"
 	"reflect"
 	"testing"
 
+	"hullfile/site/typeset"
 	"hullfile/templates"
 )
 
@@ -15,10 +15,10 @@ func BenchmarkTemplates(b *testing.B) {
 		if err != nil {
 			b.Fatal(err)
 		}
-		p := press{pages: pages}
-		var into bytes.Buffer
+		p := press{pages: typeset.New(pages, pageFuncs())}
+		var into []byte
 		for _, kind := range pageKinds {
-			if err := p.print(&into, kind, Page{Body: reflect.Zero(reflect.TypeOf(bodies[kind])).Interface()}); err != nil {
+			if into, err = p.print(into, kind, Page{Body: reflect.Zero(reflect.TypeOf(bodies[kind])).Interface()}); err != nil {
 				b.Fatal(err)
 			}
 		}

@@ -1,9 +1,6 @@
 package site
 
-import (
-	"bytes"
-	"sync"
-)
+import "sync"
 
 // printer prints and writes pages of one book while the book makes the next. A page that is made holds words and lists
 // and has no more to do with the book, so it may be printed on another processor.
@@ -37,17 +34,17 @@ func (p *press) printer(f *folder) *printer {
 }
 
 func (r *printer) work(pages <-chan made) {
-	var buf bytes.Buffer
+	var text []byte
 	for m := range pages {
 		if r.failure() != nil {
 			continue
 		}
-		err := r.press.print(&buf, m.section.kind, m.page)
-		if err == nil {
-			err = r.press.explain(&buf, m.section)
+		var err error
+		if text, err = r.press.print(text, m.section.kind, m.page); err == nil {
+			text, err = r.press.explain(text, m.section)
 		}
 		if err == nil {
-			err = r.folder.write(m.section.path, buf.Bytes())
+			err = r.folder.write(m.section.path, text)
 		}
 		if err != nil {
 			r.fail(err)

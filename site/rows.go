@@ -10,7 +10,7 @@ import (
 )
 
 // Besides the templates, this file is the only place where markup is made of text: the rows of the tables of which a
-// book has thousands, and the lines of record files. Measured, a template takes longer for them than for all the rest.
+// book has thousands, and the lines of record files.
 // Every text goes through escaped; every word of ours comes out of a part of the templates, made once a run.
 
 // markup gathers the markup of rows.

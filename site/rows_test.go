@@ -6,6 +6,7 @@ import (
 	"testing"
 
 	"hullfile/engine/record"
+	"hullfile/site/typeset"
 	"hullfile/templates"
 )
 
@@ -15,7 +16,7 @@ func FuzzRows(f *testing.F) {
 	if err != nil {
 		f.Fatal(err)
 	}
-	p := &press{pages: pages}
+	p := &press{pages: typeset.New(pages, pageFuncs())}
 	f.Add(hostile)
 	f.Add("&<>\"'\x00")
 	f.Fuzz(func(t *testing.T, text string) {

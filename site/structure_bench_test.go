@@ -1,9 +1,6 @@
 package site
 
-import (
-	"bytes"
-	"testing"
-)
+import "testing"
 
 // The pages of the structure of a hull with its whole grid, made and printed.
 func BenchmarkStructurePages(b *testing.B) {
@@ -23,7 +20,7 @@ func BenchmarkStructurePages(b *testing.B) {
 		}
 		defer f.close()
 		size := 0
-		var out bytes.Buffer
+		var out []byte
 		for b.Loop() {
 			size = 0
 			book := newBook(p, d, h, f)
@@ -35,10 +32,10 @@ func BenchmarkStructurePages(b *testing.B) {
 				if err != nil {
 					b.Fatal(err)
 				}
-				if err := p.print(&out, s.kind, page); err != nil {
+				if out, err = p.print(out, s.kind, page); err != nil {
 					b.Fatal(err)
 				}
-				size += out.Len()
+				size += len(out)
 			}
 			if err := book.printer.close(); err != nil {
 				b.Fatal(err)

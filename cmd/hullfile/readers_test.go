@@ -31,6 +31,7 @@ var readers = []struct{ what, dir, fuzz string }{
 	{"record files as pages", "site", "FuzzRecordLines"},
 	{"words in a style sheet", "site", "FuzzStyleString"},
 	{"values in rows", "site", "FuzzRows"},
+	{"values in templates", "site/typeset", "FuzzPrinted"},
 	{"cells of tables for spreadsheets", "site", "FuzzTableCell"},
 	{"machine copies of files to compare", "engine/compare", "FuzzSide"},
 	{"how to make a file again", "site", "FuzzEnclosed"},

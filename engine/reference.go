@@ -7,6 +7,7 @@ import (
 	"hullfile/engine/detail"
 	"hullfile/engine/glossary"
 	"hullfile/engine/handbook"
+	"hullfile/engine/lookup"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/proof"
@@ -46,6 +47,9 @@ func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
 	library, err := method.NewLibrary(methods, yard)
 	if err != nil {
 		return nil, err
+	}
+	if faults := lookup.Unknown(library.Sheets()); len(faults) > 0 {
+		return nil, faults
 	}
 	lists, err := requirement.Read(content)
 	if err != nil {

@@ -50,6 +50,7 @@ var floors = map[string][]string{
 	"engine/beam":         {"engine/section", "engine/unit"},
 	"engine/record":       {"engine/finding", "engine/unit"},
 	"engine/method":       {"engine/finding", "engine/unit"},
+	"engine/lookup":       {"engine/finding", "engine/method", "engine/record"},
 	"engine/material":     {"engine/finding", "engine/unit", "engine/method"},
 	"site/mathml":         {"engine/method"},
 }

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/lookup"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
 	"hullfile/engine/unit"
@@ -21,9 +22,9 @@ func (g given) Lookup(from string) (method.Quantity, bool) {
 	kind, key, _ := strings.Cut(from, ".")
 	switch kind {
 	case "boat":
-		return written(record.Lookup(&g.hull.Boat, key))
+		return lookup.Of(&g.hull.Boat, key)
 	case "lines":
-		return written(record.Lookup(&g.hull.Lines, key))
+		return lookup.Of(&g.hull.Lines, key)
 	case "capacity":
 		return g.capacity(key)
 	case "plate":
@@ -36,27 +37,20 @@ func (g given) Lookup(from string) (method.Quantity, bool) {
 	return method.Quantity{}, false
 }
 
-func written(f record.Field, known bool) (method.Quantity, bool) {
-	if !known || !f.Set {
-		return method.Quantity{}, false
-	}
-	return method.Quantity{Number: f.Number, Word: f.Word, IsWord: f.IsWord, Unit: f.Unit, Place: f.At}, true
-}
-
 // capacity takes the length of hull where no length over the deck is written.
 func (g given) capacity(key string) (method.Quantity, bool) {
-	q, ok := written(record.Lookup(&g.hull.Capacity, key))
+	q, ok := lookup.Of(&g.hull.Capacity, key)
 	if ok || key != "length_m" {
 		return q, ok
 	}
-	if q, ok = written(record.Lookup(&g.hull.Boat, "length_hull_m")); ok {
+	if q, ok = lookup.Of(&g.hull.Boat, "length_hull_m"); ok {
 		q.Source = "length of hull"
 	}
 	return q, ok
 }
 
 func (g given) plate(key string) (method.Quantity, bool) {
-	q, ok := written(record.Lookup(&g.hull.Plate, key))
+	q, ok := lookup.Of(&g.hull.Plate, key)
 	if ok || key != "person_mass_kg" {
 		return q, ok
 	}
@@ -67,10 +61,10 @@ func (g given) plate(key string) (method.Quantity, bool) {
 func (g given) rating(key string) (method.Quantity, bool) {
 	switch key {
 	case "power_kw":
-		if q, ok := written(record.Lookup(&g.hull.Plate, "power_kw")); ok {
+		if q, ok := lookup.Of(&g.hull.Plate, "power_kw"); ok {
 			return q, true
 		}
-		return written(record.Lookup(&g.hull.Boat, "power_kw"))
+		return lookup.Of(&g.hull.Boat, "power_kw")
 	case "light_mass_kg":
 		return g.mass(g.Light)
 	case "fixed_contents_kg":

@@ -93,6 +93,7 @@ func (p *page) input(t *block) *Input {
 		Least:  t.number("least"),
 		Most:   t.number("most"),
 	}
+	in.At = p.ofValue(child(t.path, "from"))
 	in.Note, _ = t.text("note")
 	in.Unit = p.inputUnit(t, in)
 	if in.From != "" && !fromName.MatchString(in.From) {

@@ -20,11 +20,12 @@ type Scope struct {
 // Input is a value that a scope asks for.
 type Input struct {
 	Symbol string
-	Name   string   // in plain words
-	Unit   string   // sign
-	From   string   // name under which Given finds it
-	Words  []string // allowed words, for an input of words; then Unit and the ranges are not used
-	Least  *float64 // smallest value the method was made for
+	Name   string        // in plain words
+	Unit   string        // sign
+	From   string        // name under which Given finds it
+	At     finding.Place // where From is written
+	Words  []string      // allowed words, for an input of words; then Unit and the ranges are not used
+	Least  *float64      // smallest value the method was made for
 	Most   *float64
 	Note   string
 }

@@ -3,6 +3,7 @@ package scantling
 import (
 	"strings"
 
+	"hullfile/engine/lookup"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
 )
@@ -35,7 +36,7 @@ func (w *wanted) in(entry any, at *record.Key) (method.Quantity, bool) {
 	if !at.Fits(entry) {
 		*at = record.KeyOf(entry, w.key)
 	}
-	return written(at.In(entry))
+	return lookup.Written(at.In(entry))
 }
 
 // Lookup finds the value that a sheet asks for; ok is false when nobody wrote it.
@@ -84,11 +85,4 @@ func (g *given) rule(w *wanted) (method.Quantity, bool) {
 		return q, v.Number.Set
 	}
 	return method.Quantity{}, false
-}
-
-func written(f record.Field, known bool) (method.Quantity, bool) {
-	if !known || !f.Set {
-		return method.Quantity{}, false
-	}
-	return method.Quantity{Number: f.Number, Word: f.Word, IsWord: f.IsWord, Unit: f.Unit, Place: f.At}, true
 }

@@ -5,6 +5,7 @@ import (
 
 	"hullfile/engine/finding"
 	"hullfile/engine/loading"
+	"hullfile/engine/lookup"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
 )
@@ -24,18 +25,11 @@ func (g *given) Lookup(from string) (method.Quantity, bool) {
 	kind, key, _ := strings.Cut(from, ".")
 	switch kind {
 	case "boat":
-		return written(record.Lookup(&g.hull.Boat, key))
+		return lookup.Of(&g.hull.Boat, key)
 	case "afloat":
-		return written(record.Lookup(&g.hull.Afloat, key))
+		return lookup.Of(&g.hull.Afloat, key)
 	}
 	return method.Quantity{}, false
-}
-
-func written(f record.Field, known bool) (method.Quantity, bool) {
-	if !known || !f.Set {
-		return method.Quantity{}, false
-	}
-	return method.Quantity{Number: f.Number, Word: f.Word, IsWord: f.IsWord, Unit: f.Unit, Place: f.At}, true
 }
 
 // put adds a reckoned value.

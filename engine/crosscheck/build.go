@@ -28,6 +28,7 @@ type build struct {
 	yard   *record.Yard
 	papers *document.Result
 	books  Books
+	arc    *weld.Arc // made when it is first asked
 }
 
 // Books is what the questions need from other trades.

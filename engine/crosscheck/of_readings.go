@@ -113,11 +113,10 @@ func (b *build) reckoned(w *record.Weld, symbol string) (v float64, known bool) 
 	if b.books.Library == nil || b.books.Ranges == nil || p == nil || !w.Speed.Set {
 		return 0, false
 	}
-	working := weld.Heat(b.books.Library, b.books.Ranges, w, p, b.Consumables[w.Filler.V])
-	if working == nil {
-		return 0, false
+	if b.arc == nil {
+		b.arc = weld.NewArc(b.books.Library, b.books.Ranges)
 	}
-	return working.Value(symbol)
+	return b.arc.Of(w, p, b.Consumables[w.Filler.V]).Value(symbol)
 }
 
 // heatAbove is how much more heat than its test a weld may have (ISO 15614-2:2005, where strength beside the seam counts; recalled).

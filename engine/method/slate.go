@@ -18,8 +18,8 @@ type Slate struct {
 }
 
 // Slate prepares a scope. above is the slate of the scope above, nil for a scope at the top. Where answers are named, such
-// as "needed" and "effective" of [SCOPE.gives], nothing is reckoned but what they hang on; else everything is. The error
-// says that there is no such scope, or that above is not the slate of the scope above it.
+// as "needed" and "effective" of [SCOPE.gives], or symbols, nothing is reckoned but what they hang on; else everything is. The
+// error says that there is no such scope, or that above is not the slate of the scope above it.
 func (s *Sheet) Slate(scope string, above *Slate, answers ...string) (*Slate, error) {
 	at := slices.IndexFunc(s.Scopes, func(one *Scope) bool { return one.Name == scope })
 	if at < 0 {
@@ -46,6 +46,9 @@ func (sc *Scope) planOf(answers []string) []*group {
 	for _, name := range answers {
 		for _, symbol := range sc.Gives[name] {
 			needed[sc.spelt[symbol]] = true
+		}
+		if sym := sc.symbols[Written(name)]; sym != nil {
+			needed[sym] = true
 		}
 	}
 	var plan []*group
@@ -169,8 +172,12 @@ func (r *reckoner) leanStep(st *Step, out *cell) {
 }
 
 // Get gives value and state of a symbol; ok is false where the scope does not see it. Missing stands for Broken too: there
-// is no number. A symbol on which no answer hangs keeps what it was.
+// is no number. A symbol on which no answer hangs keeps what it was. A slate
+// that is not there sees nothing, as a working that is not there.
 func (s *Slate) Get(symbol string) (v float64, state State, ok bool) {
+	if s == nil {
+		return 0, NotSet, false
+	}
 	sym, ok := s.scope.spelt[symbol]
 	if !ok {
 		if sym, ok = s.scope.symbols[Written(symbol)]; !ok {
@@ -192,10 +199,13 @@ func (s *Slate) Get(symbol string) (v float64, state State, ok bool) {
 // Value gives a number; ok is false where there is none.
 func (s *Slate) Value(symbol string) (v float64, ok bool) {
 	v, state, ok := s.Get(symbol)
+	if !ok {
+		return 0, false
+	}
 	if sym := s.scope.spelt[symbol]; sym != nil && sym.kind == word {
 		return 0, false
 	}
-	return v, ok && (state == Sound || state == Outside)
+	return v, state == Sound || state == Outside
 }
 
 // Most gives the greatest of the values that the scope gives under a name, nought where there is none.

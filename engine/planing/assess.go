@@ -95,7 +95,7 @@ func (in *Input) add(r *Result, m *models, t *trial.Trial, mass record.Val[float
 		return
 	}
 	c := Case{Trial: rec, Mass: mass.V, LCG: w.hull.LCG, VCG: w.hull.VCG, HasVCG: w.hasVCG, Full: w.fullForm, Waterline: w.length, Installed: float64(in.Hull.Boat.Power.V)}
-	s := sweep{in: in, m: m, wall: &w}
+	s := in.newSweep(m, &w)
 	c.Points = s.over(in.fastest(t))
 	if len(c.Points) == 0 {
 		r.Why = "no running attitude is found at any speed"

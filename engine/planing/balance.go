@@ -52,8 +52,40 @@ var ErrNoBalance = errors.New("no running attitude found")
 // Solve finds trim and wetted length by Newton's rule in two unknowns with the sheet's own left-over lift and moment.
 // sheet is savitsky-1964. Errors: ErrNoBalance, or those of the sheet.
 func Solve(sheet *method.Sheet, h Hull) (Running, error) {
-	s := solver{sheet: sheet, hull: h, given: h.given()}
+	s, err := newSolver(sheet)
+	if err != nil {
+		return Running{}, err
+	}
+	r, err := s.solve(h)
+	if err != nil {
+		return Running{}, err
+	}
+	r.Working, err = s.working(h, r.Attitude)
+	return r, err
+}
+
+// solver turns the sheet on a slate; it serves one hull after another.
+type solver struct {
+	sheet *method.Sheet
+	slate *method.Slate
+	hull  Hull
+	taken *method.Taken
+	turns int
+}
+
+func newSolver(sheet *method.Sheet) (*solver, error) {
+	slate, err := sheet.Slate("hull", nil, "R_L", "M", "c", "D", "L_K", "L_C", "C_Lb")
+	return &solver{sheet: sheet, slate: slate}, err
+}
+
+// solve finds the attitude of a hull; its Running has no working.
+func (s *solver) solve(h Hull) (Running, error) {
 	x := [2]float64{4, h.start()}
+	var err error
+	if s.taken, err = s.slate.Take(h.at(x)); err != nil {
+		return Running{}, err
+	}
+	s.hull, s.turns = h, 0
 	for step := 0; step < 40; step++ {
 		r, err := s.left(x)
 		if err != nil {
@@ -74,12 +106,17 @@ func Solve(sheet *method.Sheet, h Hull) (Running, error) {
 	return Running{}, fmt.Errorf("%w at %.1f m/s", ErrNoBalance, h.Speed)
 }
 
-type solver struct {
-	sheet *method.Sheet
-	hull  Hull
-	given method.GivenMap
-	last  *method.Working
-	turns int
+// at hands a hull to the sheet in an attitude: trim, and wetted length over beam.
+func (h Hull) at(x [2]float64) method.GivenMap {
+	g := h.given()
+	g["planing.trim_deg"] = method.Quantity{Number: x[0], Unit: "°", Source: balanced}
+	g["planing.wetted_ratio"] = method.Quantity{Number: x[1], Source: balanced}
+	return g
+}
+
+// working evaluates the sheet in the attitude that was found.
+func (s *solver) working(h Hull, at Attitude) (*method.Working, error) {
+	return s.sheet.Evaluate("hull", h.at([2]float64{at.Trim, at.Wetted}), nil)
 }
 
 // start guesses the wetted length: a centre of pressure near two thirds of it under the centre of gravity.
@@ -108,44 +145,40 @@ func (h Hull) given() method.GivenMap {
 // balanced says where trim and wetted length come from; what is left over stands among the steps.
 const balanced = "found by turning trim and wetted length until nothing of lift and moment is left over"
 
-// left evaluates the sheet and gives what is left over: lift as a part of the weight, moment as a part of weight times beam.
+// left turns the sheet and gives what is left over: lift as a part of the weight, moment as a part of weight times beam.
 func (s *solver) left(x [2]float64) (r [2]float64, err error) {
-	s.given["planing.trim_deg"] = method.Quantity{Number: x[0], Unit: "°", Source: balanced}
-	s.given["planing.wetted_ratio"] = method.Quantity{Number: x[1], Source: balanced}
-	if s.last == nil {
-		s.last, err = s.sheet.Evaluate("hull", s.given, nil)
-	} else {
-		err = s.last.Again(s.given)
-	}
-	if err != nil {
-		return r, err
-	}
-	w := s.last
+	s.taken.Set("planing.trim_deg", x[0])
+	s.taken.Set("planing.wetted_ratio", x[1])
+	s.slate.Work(s.taken)
 	s.turns++
-	r[0], err = number(w, "R_L")
+	r[0], err = s.number("R_L", x)
 	if err != nil {
 		return r, err
 	}
 	if s.hull.Short {
-		c, err := number(w, "c")
+		c, err := s.number("c", x)
 		r[1] = c / s.hull.Beam
 		return r, err
 	}
-	m, err := number(w, "M")
+	m, err := s.number("M", x)
 	r[1] = m / (s.hull.Weight * s.hull.Beam)
 	return r, err
 }
 
-func number(w *method.Working, symbol string) (float64, error) {
-	v, ok := w.Value(symbol)
-	if !ok {
-		s, found := w.Get(symbol)
-		if !found {
-			return 0, fmt.Errorf("sheet %s does not give %s", w.Sheet.Name, symbol)
-		}
-		return 0, fmt.Errorf("%w: %s %s: %s", ErrNoBalance, symbol, s.State, s.Why())
+// number reads the slate; where there is none, a working says why.
+func (s *solver) number(symbol string, x [2]float64) (float64, error) {
+	if v, ok := s.slate.Value(symbol); ok {
+		return v, nil
 	}
-	return v, nil
+	w, err := s.sheet.Evaluate("hull", s.hull.at(x), nil)
+	if err != nil {
+		return 0, err
+	}
+	shown, found := w.Get(symbol)
+	if !found {
+		return 0, fmt.Errorf("sheet %s does not give %s", s.sheet.Name, symbol)
+	}
+	return 0, fmt.Errorf("%w: %s %s: %s", ErrNoBalance, symbol, shown.State, shown.Why())
 }
 
 // step makes one step of Newton's rule with slopes from small changes, never leaving the range in which the sheet has
@@ -175,18 +208,21 @@ func (s *solver) step(x, r [2]float64) (next [2]float64, ok bool, err error) {
 
 func clamp(v, most float64) float64 { return math.Max(-most, math.Min(most, v)) }
 
-// running evaluates the sheet once more at the solution and takes its figures over.
+// running turns the sheet once more at the solution and takes its figures over.
 func (s *solver) running(x [2]float64) (Running, error) {
 	if _, err := s.left(x); err != nil {
 		return Running{}, err
 	}
-	r := Running{Attitude: Attitude{Trim: x[0], Wetted: x[1]}, Working: s.last, Turns: s.turns}
-	for symbol, to := range map[string]*float64{"D": &r.Drag, "L_K": &r.Keel, "L_C": &r.Chine, "C_Lb": &r.Lift} {
-		v, err := number(s.last, symbol)
+	r := Running{Attitude: Attitude{Trim: x[0], Wetted: x[1]}, Turns: s.turns}
+	for _, one := range []struct {
+		symbol string
+		to     *float64
+	}{{"D", &r.Drag}, {"L_K", &r.Keel}, {"L_C", &r.Chine}, {"C_Lb", &r.Lift}} {
+		v, err := s.number(one.symbol, x)
 		if err != nil {
 			return Running{}, err
 		}
-		*to = v
+		*one.to = v
 	}
 	r.Power = r.Drag * s.hull.Speed
 	return r, nil

@@ -18,9 +18,31 @@ const (
 
 // sweep reckons points of one case.
 type sweep struct {
-	in   *Input
-	m    *models
-	wall *wall
+	in     *Input
+	m      *models
+	wall   *wall
+	solver *solver
+	slates slates
+}
+
+// slates are what stands beside the balance, for points that are read as numbers.
+type slates struct{ spray, porpoising, power *method.Slate }
+
+func (in *Input) newSweep(m *models, w *wall) *sweep {
+	s := &sweep{in: in, m: m, wall: w}
+	s.solver, _ = newSolver(m.planing) // where the sheet has no such scope no attitude is found
+	s.slates.spray, _ = m.spray.Slate("hull", nil)
+	s.slates.porpoising, _ = m.porpoising.Slate("hull", nil)
+	s.slates.power, _ = m.power.Slate("boat", nil)
+	return s
+}
+
+// reckoned turns a slate; nil where there is none, or where the sheet takes other units.
+func reckoned(s *method.Slate, g method.Given) *method.Slate {
+	if s == nil || s.Reckon(g) != nil {
+		return nil
+	}
+	return s
 }
 
 // over gives a point at every whole knot up to the fastest. Speeds without a running attitude are passed over.
@@ -35,47 +57,64 @@ func (s *sweep) over(fastest float64) []Point {
 	return out
 }
 
-// at reckons one speed in knots.
-func (s *sweep) at(knots float64) (Point, Workings, bool) {
+// hull is that of the case at a speed in knots.
+func (s *sweep) hull(knots float64) Hull {
 	h := s.wall.hull
 	h.Speed, h.Short, h.Where = knots*knot, !s.wall.fullForm, s.wall.where
-	run, err := Solve(s.m.planing, h)
+	return h
+}
+
+// at reckons one speed in knots, and gives what stood beside the balance.
+func (s *sweep) at(knots float64) (Point, method.GivenMap, bool) {
+	if s.solver == nil || s.solver.slate == nil {
+		return Point{}, nil, false
+	}
+	h := s.hull(knots)
+	run, err := s.solver.solve(h)
 	if err != nil {
-		return Point{}, Workings{}, false
+		return Point{}, nil, false
 	}
 	p := Point{Knots: knots, Run: run.Attitude, Coefficient: h.Speed / math.Sqrt(h.Gravity*h.Beam)}
 	if s.wall.hasVCG && s.wall.fullForm {
 		h.Short = true
-		other, err := Solve(s.m.planing, h)
+		other, err := s.solver.solve(h)
 		p.Other, p.HasOther = other.Attitude, err == nil
 	}
-	w := Workings{Knots: knots, Planing: run.Working}
-	s.beside(&p, &w, h)
+	g := s.beside(&p, h)
 	p.Flags = s.flags(&p)
-	return p, w, true
+	return p, g, true
 }
 
-// beside evaluates spray, porpoising and power at the attitude that was found.
-func (s *sweep) beside(p *Point, w *Workings, h Hull) {
+// workings evaluates the sheets behind a point.
+func (s *sweep) workings(p *Point, g method.GivenMap) Workings {
+	w := Workings{Knots: p.Knots}
+	w.Planing, _ = s.solver.working(s.hull(p.Knots), p.Run)
+	w.Spray, _ = s.m.spray.Evaluate("hull", g, nil)
+	w.Porpoising, _ = s.m.porpoising.Evaluate("hull", g, nil)
+	w.Power, _ = s.m.power.Evaluate("boat", g, nil)
+	return w
+}
+
+// beside reckons spray, porpoising and power at the attitude that was found.
+func (s *sweep) beside(p *Point, h Hull) method.GivenMap {
 	g := h.given()
 	g["planing.trim_deg"] = method.Quantity{Number: p.Run.Trim, Unit: "°", Source: "the balance found above"}
 	g["planing.lift"] = method.Quantity{Number: p.Run.Lift, Source: "the balance found above"}
 	g["planing.drag_n"] = method.Quantity{Number: p.Run.Drag, Unit: "N", Source: "the balance found above"}
-	w.Spray, _ = s.m.spray.Evaluate("hull", g, nil)
-	spray, ok := w.Spray.Value("D_ws")
+	spray, ok := reckoned(s.slates.spray, g).Value("D_ws")
 	if !s.in.Hull.Prediction.Spray.V || !ok || spray < 0 {
 		spray = 0
 	}
 	p.Spray = spray
 	g["planing.spray_n"] = method.Quantity{Number: spray, Unit: "N", Source: s.sprayWords()}
-	w.Porpoising, _ = s.m.porpoising.Evaluate("hull", g, nil)
-	s.porpoising(p, w.Porpoising)
+	s.porpoising(p, reckoned(s.slates.porpoising, g))
 	s.powerGiven(g)
-	w.Power, _ = s.m.power.Evaluate("boat", g, nil)
-	p.Drag, _ = w.Power.Value("D_T")
-	p.Effective, _ = w.Power.Value("P_E")
-	p.Least, _ = w.Power.Value("P_least")
-	p.Most, _ = w.Power.Value("P_most")
+	power := reckoned(s.slates.power, g)
+	p.Drag, _ = power.Value("D_T")
+	p.Effective, _ = power.Value("P_E")
+	p.Least, _ = power.Value("P_least")
+	p.Most, _ = power.Value("P_most")
+	return g
 }
 
 func (s *sweep) sprayWords() string {
@@ -86,14 +125,13 @@ func (s *sweep) sprayWords() string {
 }
 
 // porpoising takes the critical trim over; outside the chart there is none.
-func (s *sweep) porpoising(p *Point, w *method.Working) {
-	p.Second, _ = w.Value("tau_s")
-	c, ok := w.Get("tau_c")
-	if ok && c.State == method.Sound {
-		p.Critical, p.HasCritical = c.Value, true
+func (s *sweep) porpoising(p *Point, of *method.Slate) {
+	p.Second, _ = of.Value("tau_s")
+	if c, state, ok := of.Get("tau_c"); ok && state == method.Sound {
+		p.Critical, p.HasCritical = c, true
 		return
 	}
-	x, _ := w.Value("x")
+	x, _ := of.Value("x")
 	p.OffChart = fmt.Sprintf("outside the chart: root of half the lift coefficient %s, chart 0.13 to 0.30", unit.Text(x, 3))
 	if s.wall.hull.Deadrise > 20 {
 		p.OffChart = fmt.Sprintf("outside the chart: deadrise %s°, chart 0 to 20°", unit.Plain(s.wall.hull.Deadrise))
@@ -171,10 +209,10 @@ func (s *sweep) settings(t *trial.Trial) []Setting {
 // shown gives the workings of one speed, or of the nearest slower whole knot that has any.
 func (s *sweep) shown(knots float64) (Workings, Hull) {
 	for v := knots; v > 0; v = math.Ceil(v) - 1 {
-		if p, w, ok := s.at(v); ok {
+		if p, g, ok := s.at(v); ok {
 			h := s.wall.hull
 			h.Speed = p.Knots * knot
-			return w, h
+			return s.workings(&p, g), h
 		}
 	}
 	return Workings{}, s.wall.hull

@@ -18,14 +18,18 @@ const steps = 20
 // renewals finds how thin each panel may become and holds the readings against it.
 func (j *judge) renewals(out *Result) {
 	wear, _ := j.in.Library.Sheet(renewalSheet)
+	var slate *method.Slate
+	if wear != nil {
+		slate, _ = wear.Slate("renewal", nil, "least", "yards", "watch")
+	}
 	out.Renewals = make([]Renewal, len(out.Panels))
 	for i := range out.Panels {
-		out.Renewals[i] = j.renewal(i, &out.Panels[i], wear)
+		out.Renewals[i] = j.renewal(i, &out.Panels[i], slate)
 	}
 	j.gaugings(out, wear)
 }
 
-func (j *judge) renewal(at int, p *Panel, wear *method.Sheet) Renewal {
+func (j *judge) renewal(at int, p *Panel, wear *method.Slate) Renewal {
 	n := Renewal{Panel: at}
 	if p.Standing == finding.NotShown {
 		n.Why = p.Why
@@ -38,20 +42,12 @@ func (j *judge) renewal(at int, p *Panel, wear *method.Sheet) Renewal {
 	}
 	n.Shown, n.Least = true, least
 	n.Room = unit.MM(settled(float64(p.Fitted - least)))
-	if wear == nil {
+	if wear == nil || wear.Reckon(j.wearOf(p, least, nil)) != nil {
 		return n
 	}
-	w, err := wear.Evaluate("renewal", j.wearOf(p, least, nil), nil)
-	if err != nil {
-		return n
-	}
-	n.Practice, n.Yard, n.Watch = given1(w, "least"), given1(w, "yards"), given1(w, "watch")
+	of := func(name string) unit.MM { return unit.MM(settled(wear.Most(name))) }
+	n.Practice, n.Yard, n.Watch = of("least"), of("yards"), of("watch")
 	return n
-}
-
-// given1 is the value that a sheet gives under a name, nought where it shows none.
-func given1(w *method.Working, name string) unit.MM {
-	return unit.MM(settled(greatest(w, name)))
 }
 
 // wearOf hands a panel and a reading to the sheet for diminution.

@@ -32,7 +32,7 @@ type assessor struct {
 	alloys *material.Table
 	ranges *Ranges
 
-	turned  *method.Working   // of the sheet of weld metal, turned once a seam
+	metal   *method.Slate     // of the sheet of weld metal, turned once a seam
 	hot     *record.Procedure // of the hottest weld
 	longest method.GivenMap   // what went in for the longest seam
 }

@@ -28,27 +28,87 @@ func Heat(lib *method.Library, ranges *Ranges, w *record.Weld, p *record.Procedu
 	return working
 }
 
-func (r *Ranges) heatGiven(w *record.Weld, p *record.Procedure, filler *record.Consumable) method.GivenMap {
-	g := method.GivenMap{"consumption.excess": {Number: r.Fillets.Consumption.Excess, Basis: r.Fillets.Consumption.Basis}}
-	put(g, "weld.arc_volt", "V", w.Volts)
-	put(g, "weld.arc_amp", "A", w.Amperes)
-	put(g, "weld.speed_mm_min", "mm/min", w.Speed)
-	put(g, "weld.wire_feed_m_min", "m/min", w.Feed)
-	put(g, "weld.throat_mm", "mm", w.Throat)
-	if p != nil && p.Process.V != "43" {
-		g["procedure.process"] = method.Quantity{Word: p.Process.V, IsWord: true, Place: p.Process.At}
-		g["consumption.yield"] = method.Quantity{Number: r.yield(p.Process.V), Basis: r.Fillets.Consumption.Basis}
-	}
-	switch {
-	case filler != nil:
-		put(g, "filler.diameter_mm", "mm", filler.Diameter)
-	case p != nil:
-		put(g, "filler.diameter_mm", "mm", p.WireDiameter)
-	}
-	return g
+// Arc reckons the sheet of arc energy for one weld after another, as numbers alone.
+type Arc struct {
+	slate  *method.Slate
+	ranges *Ranges
 }
 
-// heats reckons every weld; one working serves all, and the hottest weld is shown.
+// NewArc prepares it; without the sheet no weld has a value.
+func NewArc(lib *method.Library, ranges *Ranges) *Arc {
+	a := &Arc{ranges: ranges}
+	if s, ok := lib.Sheet(sheetHeat); ok {
+		a.slate, _ = s.Slate("weld", nil, "E", "Q", "r_w")
+	}
+	return a
+}
+
+// Of reckons a weld as Heat does; nil where the sheet cannot take it. The next weld overwrites it.
+func (a *Arc) Of(w *record.Weld, p *record.Procedure, filler *record.Consumable) *method.Slate {
+	if a.slate == nil || a.slate.Reckon(a.ranges.heatGiven(w, p, filler)) != nil {
+		return nil
+	}
+	return a.slate
+}
+
+// heatGiven hands a weld with its procedure and its wire to the sheet; either may be nil.
+type heatGiven struct {
+	ranges    *Ranges
+	weld      *record.Weld
+	procedure *record.Procedure
+	filler    *record.Consumable
+}
+
+func (r *Ranges) heatGiven(w *record.Weld, p *record.Procedure, filler *record.Consumable) heatGiven {
+	return heatGiven{r, w, p, filler}
+}
+
+// Lookup finds the value that the sheet asks for.
+func (g heatGiven) Lookup(from string) (method.Quantity, bool) {
+	c := &g.ranges.Fillets.Consumption
+	switch from {
+	case "consumption.excess":
+		return method.Quantity{Number: c.Excess, Basis: c.Basis}, true
+	case "weld.arc_volt":
+		return measure("V", g.weld.Volts)
+	case "weld.arc_amp":
+		return measure("A", g.weld.Amperes)
+	case "weld.speed_mm_min":
+		return measure("mm/min", g.weld.Speed)
+	case "weld.wire_feed_m_min":
+		return measure("m/min", g.weld.Feed)
+	case "weld.throat_mm":
+		return measure("mm", g.weld.Throat)
+	case "filler.diameter_mm":
+		switch {
+		case g.filler != nil:
+			return measure("mm", g.filler.Diameter)
+		case g.procedure != nil:
+			return measure("mm", g.procedure.WireDiameter)
+		}
+	}
+	p := g.procedure
+	if p == nil || p.Process.V == "43" {
+		return method.Quantity{}, false
+	}
+	switch from {
+	case "procedure.process":
+		return method.Quantity{Word: p.Process.V, IsWord: true, Place: p.Process.At}, true
+	case "consumption.yield":
+		return method.Quantity{Number: g.ranges.yield(p.Process.V), Basis: c.Basis}, true
+	}
+	return method.Quantity{}, false
+}
+
+// measure hands a value of the record over; ok is false where it is not written.
+func measure[T ~float64](sign string, v record.Val[T]) (q method.Quantity, ok bool) {
+	if !v.Set {
+		return method.Quantity{}, false
+	}
+	return method.Quantity{Number: float64(v.V), Unit: sign, Place: v.At}, true
+}
+
+// heats reckons every weld, and the hottest is shown.
 func (a *assessor) heats() {
 	procedures := map[string]*record.Procedure{}
 	for i := range a.yard.Welding.Procedures {
@@ -58,8 +118,7 @@ func (a *assessor) heats() {
 		}
 		procedures[Number(p)+" "+p.Revision.V] = p
 	}
-	var turned *method.Working
-	most := 0.0
+	arc, most := NewArc(a.lib, a.ranges), 0.0
 	for i := range a.hull.Welds {
 		w := &a.hull.Welds[i]
 		p := procedures[w.Procedure.V+" "+w.Revision.V]
@@ -68,16 +127,9 @@ func (a *assessor) heats() {
 		}
 		one := WeldHeat{Weld: w, Shaped: p != nil && p.Pulsed.V}
 		if !one.Shaped && w.Volts.Set && w.Amperes.Set && w.Speed.Set {
-			g := a.ranges.heatGiven(w, p, nil)
-			if turned == nil {
-				turned = Heat(a.lib, a.ranges, w, p, nil)
-			} else if turned.Turn(g) != nil {
-				turned = nil
-			}
-			if turned != nil {
-				one.Energy, one.Known = turned.Value("E")
-				one.Input, _ = turned.Value("Q")
-			}
+			of := arc.Of(w, p, nil)
+			one.Energy, one.Known = of.Value("E")
+			one.Input, _ = of.Value("Q")
 			if one.Known && one.Energy > most {
 				most, a.HottestOf = one.Energy, w
 				a.hot = p

@@ -19,8 +19,8 @@ const (
 )
 
 func put[T ~float64](g method.GivenMap, name, sign string, v record.Val[T]) {
-	if v.Set {
-		g[name] = method.Quantity{Number: float64(v.V), Unit: sign, Place: v.At}
+	if q, ok := measure(sign, v); ok {
+		g[name] = q
 	}
 }
 
@@ -176,16 +176,23 @@ func (a *assessor) evaluate(sheet string, g method.GivenMap) *method.Working {
 	return w
 }
 
-// takes turns the sheet for one seam. One working serves all seams but the longest, which is shown.
+// takes reckons one seam as numbers; the longest is shown.
 func (a *assessor) takes(j *record.Joint, g method.GivenMap) Takes {
-	if a.turned == nil {
-		a.turned = a.evaluate(sheetMetal, g)
-	} else if a.turned.Again(g) != nil {
+	of := a.metal
+	if of == nil {
+		if a.evaluate(sheetMetal, g) == nil {
+			return Takes{}
+		}
+		sheet, _ := a.lib.Sheet(sheetMetal)
+		of, _ = sheet.Slate("seam", nil) // it has been evaluated
+		a.metal = of
+	}
+	if of.Reckon(g) != nil {
 		return Takes{}
 	}
-	v := func(symbol string) float64 { x, _ := a.turned.Value(symbol); return x }
+	v := func(symbol string) float64 { x, _ := of.Value(symbol); return x }
 	t := Takes{Metal: v("m"), Wire: v("m_w"), Gas: v("V_g"), Arc: v("h_a"), Labour: v("h_w")}
-	if _, t.Known = a.turned.Value("m"); !t.Known {
+	if _, t.Known = of.Value("m"); !t.Known {
 		return Takes{}
 	}
 	if a.ExampleOf == nil || a.ExampleOf.Length.V < j.Length.V {

@@ -5,6 +5,7 @@ import (
 	"strconv"
 	"strings"
 
+	"hullfile/engine/finding"
 	"hullfile/engine/proof"
 	"hullfile/engine/unit"
 )
@@ -13,10 +14,31 @@ import (
 type ProofsPage struct {
 	Cases   int
 	Passed  int
+	Read    int // printed by others and read in their texts
+	Others  int // own arithmetic, practice and memory
 	Failed  []CaseRow
 	Sets    []ProofSet
+	Lacks   int // formulas without an outside check
+	Kinds   int // those that differ from each other
+	Causes  []CauseRow
+	BySheet []SheetLack
 	Without []WithoutRow
 	Caution template.HTML
+}
+
+// CauseRow counts the formulas that have no outside check for one cause.
+type CauseRow struct {
+	Cause string
+	N     int
+}
+
+// SheetLack is a sheet with formulas that have no outside check: how many for which cause, why, and what would help.
+type SheetLack struct {
+	Method string
+	N      int
+	Causes []CauseRow
+	Says   string
+	Closes string
 }
 
 // ProofSet is the cases of one source.
@@ -50,6 +72,7 @@ type WithoutRow struct {
 	Name   string
 	Clause string
 	Basis  Basis
+	Cause  string
 }
 
 func (l *leaf) proofsPage() (ProofsPage, error) {
@@ -60,6 +83,9 @@ func (l *leaf) proofsPage() (ProofsPage, error) {
 	for i := range s.Cases {
 		c := &s.Cases[i]
 		row := caseRow(c)
+		if c.Basis == finding.Read {
+			p.Read++
+		}
 		if c.Pass {
 			p.Passed++
 		} else {
@@ -74,10 +100,29 @@ func (l *leaf) proofsPage() (ProofsPage, error) {
 		}
 		p.Sets[n].Rows = append(p.Sets[n].Rows, row)
 	}
-	for _, u := range s.Without {
-		p.Without = append(p.Without, WithoutRow{u.Method, u.Scope, symbolMath(u.Symbol), u.Name, u.Clause, basis(u.Basis)})
-	}
+	p.Others = p.Cases - p.Read
+	p.lacking(s)
 	return p, nil
+}
+
+// lacking says what has no outside check: in one line by cause, by sheet with the reason, then formula by formula.
+func (p *ProofsPage) lacking(s *proof.Sheet) {
+	kinds := proof.Kinds(s.Without)
+	p.Lacks, p.Kinds, p.Causes = len(s.Without), len(kinds), causeRows(s.Without)
+	for _, lack := range s.BySheet() {
+		p.BySheet = append(p.BySheet, SheetLack{strings.TrimSuffix(lack.Method, ".toml"), len(lack.All), causeRows(lack.All), lack.Reason.Says, lack.Reason.Closes})
+	}
+	for _, k := range kinds {
+		p.Without = append(p.Without, WithoutRow{k.Method, strings.Join(k.Scopes, ", "), symbolMath(k.Symbol), k.Name, k.Clause, basis(k.Basis), string(k.Cause)})
+	}
+}
+
+func causeRows(all []proof.Untouched) []CauseRow {
+	var out []CauseRow
+	for _, t := range proof.TallyOf(all) {
+		out = append(out, CauseRow{string(t.Cause), t.N})
+	}
+	return out
 }
 
 func caseRow(c *proof.Case) CaseRow {

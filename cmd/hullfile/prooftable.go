@@ -38,7 +38,7 @@ func (s *screen) proofs(sheet proof.Sheet) {
 	s.line("")
 	n := len(sheet.Failed())
 	s.paragraph("", fmt.Sprintf("%s: %d reproduced, %d not (%s)", count(len(sheet.Cases), "check value", "check values"), len(sheet.Cases)-n, n, byBasis(sheet.Cases)))
-	s.untouched(sheet.Without)
+	s.untouched(&sheet)
 }
 
 // byBasis counts the cases by how their value is known, because only a value read in print is an outside check.
@@ -107,20 +107,45 @@ func tolerance(c proof.Case) string {
 	return strconv.FormatFloat(c.Tolerance, 'g', 2+int(math.Max(0, math.Log10(c.Tolerance))), 64)
 }
 
-// untouched names the formulas that no published value has been held against, by sheet and scope.
-func (s *screen) untouched(all []proof.Untouched) {
-	if len(all) == 0 {
+// untouched says how many formulas no published value has been held against, and why, by cause and by sheet with the
+// symbols of each scope.
+func (s *screen) untouched(sheet *proof.Sheet) {
+	if len(sheet.Without) == 0 {
 		return
 	}
 	s.line("")
-	s.paragraph("", count(len(all), "formula has", "formulas have")+" no outside check; proof --json names them in words:")
+	n := len(sheet.Without)
+	s.paragraph("", fmt.Sprintf("%s no outside check, told once each they are %d; proof --json names them in words:",
+		count(n, "formula has", "formulas have"), len(proof.Kinds(sheet.Without))))
+	for _, t := range proof.TallyOf(sheet.Without) {
+		s.paragraph("  ", fmt.Sprintf("%4d  %s", t.N, t.Cause))
+	}
+	for _, lack := range sheet.BySheet() {
+		s.line("")
+		s.paragraph("", fmt.Sprintf("%s, %d: %s", strings.TrimSuffix(lack.Method, ".toml"), len(lack.All), why(lack)))
+		if lack.Reason.Closes != "" {
+			s.paragraph("  ", "Would check them: "+lack.Reason.Closes)
+		}
+		s.symbolsWithout(lack.All)
+	}
+}
+
+func why(lack proof.Lack) string {
+	if lack.Reason.Says == "" {
+		return "No reason is written."
+	}
+	return lack.Reason.Says
+}
+
+// symbolsWithout lists the symbols of one sheet, one paragraph a scope.
+func (s *screen) symbolsWithout(all []proof.Untouched) {
 	symbols := []string{}
 	for i, u := range all {
 		if !slices.Contains(symbols, u.Symbol) {
 			symbols = append(symbols, u.Symbol)
 		}
-		if i+1 == len(all) || all[i+1].Method != u.Method || all[i+1].Scope != u.Scope {
-			s.paragraph("  ", fmt.Sprintf("%s, %s: %s", strings.TrimSuffix(u.Method, ".toml"), u.Scope, strings.Join(symbols, ", ")))
+		if i+1 == len(all) || all[i+1].Scope != u.Scope {
+			s.paragraph("  ", fmt.Sprintf("%s: %s", u.Scope, strings.Join(symbols, ", ")))
 			symbols = nil
 		}
 	}

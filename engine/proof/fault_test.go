@@ -113,6 +113,7 @@ func TestCaseThatCannotRun(t *testing.T) {
 		{"an input nobody asks for", strings.Replace(plateCase, "short_side_mm", "short_side", 1), `no scope asks for "panel.short_side"`},
 		{"a word for a number", strings.Replace(plateCase, "= 20", `= "20"`, 1), "wrong kind"},
 		{"no such scope", strings.Replace(plateCase, "symbol", "scope = \"frame\"\nsymbol", 1), `no scope "frame"`},
+		{"checks what the result does not rest on", strings.Replace(plateCase, "printed", "checks = [\"b\"]\nprinted", 1), "does not rest"},
 		{"no such alloy", "[[case]]\nname = \"n\"\nalloy = \"7075\"\nvalue = \"parent.yield\"\nprinted = \"1\"\n", "7075"},
 		{"no such figure", "[[case]]\nname = \"n\"\nalloy = \"5083-H116\"\nvalue = \"parent.colour\"\nprinted = \"1\"\n", "colour"},
 		{"no such function", "[[case]]\nname = \"n\"\nfunction = \"luck\"\nprinted = \"1\"\n", "luck"},
@@ -140,6 +141,7 @@ func TestFileFaults(t *testing.T) {
 		{"tolerance without a reason", "printed", "tolerance = 1\nprinted", "needs a why"},
 		{"want without a reason", "printed", "want = 1\nprinted", "needs a why"},
 		{"printed text is no number", "2.50", "about 2", "no number"},
+		{"checks without a sheet", "symbol = \"t\"\ninputs = {\"panel.short_side_mm\" = 20, \"panel.zone\" = \"bottom\"}", "function = \"student t\"\nchecks = [\"t\"]", "checks names symbols"},
 		{"two targets", "symbol", "function = \"slip\"\nsymbol", "one of symbol, alloy, function"},
 		{"no case", plateCase, "", "no case"},
 		{"broken file", "[inputs]", "[inputs", "expected"},
@@ -163,6 +165,7 @@ func TestWhatIsAnOutsideCheck(t *testing.T) {
 	}{
 		{"read and passed", plateHead + plateCase, []string{"3"}, 0},
 		{"read and failed", plateHead + strings.Replace(plateCase, "2.50", "9.99", 1), []string{"1", "2", "3"}, 0},
+		{"read, and speaks for the result alone", plateHead + strings.Replace(plateCase, "printed", "checks = [\"t\"]\nprinted", 1), []string{"1", "3"}, 0},
 		{"practice", strings.Replace(plateHead, `"read"`, `"practice"`, 1) + plateCase, []string{"1", "2", "3"}, 2},
 		{"own arithmetic", strings.Replace(plateHead, `"read"`, `"derived"`, 1) + plateCase, []string{"1", "2", "3"}, 2},
 		{"recalled", strings.Replace(plateHead, `"read"`, `"recalled"`, 1) + plateCase, []string{"1", "2", "3"}, 2},

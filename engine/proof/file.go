@@ -38,6 +38,7 @@ type row struct {
 	Symbol string         `toml:"symbol"` // of the method sheet
 	Scope  string         `toml:"scope"`  // instead of that of the set
 	Inputs map[string]any `toml:"inputs"` // beside those of the set
+	Checks []string       `toml:"checks"` // symbols that the printed value speaks for; all that the result rests on if left out
 
 	Alloy     string  `toml:"alloy"`
 	Value     string  `toml:"value"` // parent.tensile, welded.yield, ...
@@ -128,6 +129,9 @@ func (r *row) faults() []string {
 	}
 	if targets != 1 {
 		out = append(out, "case needs one of symbol, alloy, function")
+	}
+	if len(r.Checks) > 0 && r.Symbol == "" {
+		out = append(out, "checks names symbols of a sheet, and the case has none")
 	}
 	if (r.Tolerance != nil || r.Want != nil) && r.Why == "" {
 		out = append(out, "a want or a tolerance of its own needs a why")

@@ -28,6 +28,7 @@ type Case struct {
 type Sheet struct {
 	Cases   []Case      `json:"cases"`
 	Without []Untouched `json:"without"`
+	Reasons []Reason    `json:"reasons"` // why a sheet has formulas without one, and what would give it one
 }
 
 // Failed lists the cases that do not give what the source prints.
@@ -50,5 +51,6 @@ type Untouched struct {
 	When   string        `json:"when,omitempty"` // condition of the step, empty if it has none
 	Clause string        `json:"clause"`
 	Basis  finding.Basis `json:"basis"`
+	Cause  Cause         `json:"cause"`
 	Softly []string      `json:"softly,omitempty"` // sets that use the formula without being an outside check of it: practice, own arithmetic, memory
 }

@@ -36,7 +36,8 @@ func Run(files fs.FS, lib *method.Library, alloys *material.Table, lists ...*req
 		whole.take(one.runner)
 	}
 	out.Without = whole.without()
-	return out, nil
+	out.Reasons, err = readReasons(files)
+	return out, err
 }
 
 // ran is what came of one set.
@@ -117,8 +118,11 @@ func (r *runner) run(s *set, c *row) Case {
 		out.Unit = got.unit
 	}
 	out.Pass = agrees(out.Got, want, tolerance)
-	if out.Pass {
-		r.touch(s, got.under, got.symbol)
+	if !out.Pass {
+		return out
+	}
+	if missed := r.touch(s, c.Checks, got); missed != "" {
+		out.Pass, out.Fails = false, fmt.Sprintf("checks names %s, on which %s does not rest", missed, got.symbol)
 	}
 	return out
 }

@@ -130,25 +130,42 @@ func quantity(in *method.Input, v any) (method.Quantity, string, error) {
 	return method.Quantity{Number: x, Unit: in.Unit}, strings.TrimSpace(plain(x) + " " + in.Unit), nil
 }
 
-// touch marks the formula of a result and every formula that it was reckoned from.
-func (r *runner) touch(s *set, w *method.Working, symbol string) {
-	if w == nil {
-		return
+// touch marks the formulas that a result speaks for: those that the case names, or all that it was reckoned from. It
+// gives the first of the names on which the result does not rest.
+func (r *runner) touch(s *set, checks []string, got outcome) (missed string) {
+	if got.under == nil {
+		return ""
 	}
-	met := map[string]bool{}
+	rests := restsOn(got.under, got.symbol)
+	for _, name := range checks {
+		if rests[name] == nil {
+			return name
+		}
+	}
+	for name, f := range rests {
+		if len(checks) == 0 || slices.Contains(checks, name) {
+			r.mark(s, f)
+		}
+	}
+	return ""
+}
+
+// restsOn is the formula of a result and every formula that it was reckoned from, by symbol.
+func restsOn(w *method.Working, symbol string) map[string]*method.Formula {
+	met := map[string]*method.Formula{}
 	var follow func(symbol string)
 	follow = func(symbol string) {
 		shown, ok := w.Get(symbol)
-		if !ok || shown.Formula == nil || met[shown.Symbol] {
+		if !ok || shown.Formula == nil || met[shown.Symbol] != nil {
 			return
 		}
-		met[shown.Symbol] = true
-		r.mark(s, shown.Formula)
+		met[shown.Symbol] = shown.Formula
 		for _, used := range shown.Uses {
 			follow(used)
 		}
 	}
 	follow(symbol)
+	return met
 }
 
 func (r *runner) mark(s *set, f *method.Formula) {
@@ -185,7 +202,7 @@ func (r *runner) without() []Untouched {
 }
 
 func untouched(sheet *method.Sheet, sc *method.Scope, st *method.Step, softly []string) Untouched {
-	u := Untouched{Method: sheet.Name, Scope: sc.Name, Symbol: st.Symbol, Name: st.Name, Clause: st.Clause, Basis: st.Basis, Softly: softly}
+	u := Untouched{Method: sheet.Name, Scope: sc.Name, Symbol: st.Symbol, Name: st.Name, Clause: st.Clause, Basis: st.Basis, Cause: causeOf(sheet, st), Softly: softly}
 	if st.When != nil {
 		u.When = st.When.String()
 	}

@@ -123,7 +123,7 @@ func (l *leaf) ownerPicture(what string) Drawing {
 	case "arrangement":
 		return l.viewsPicture()
 	case "people":
-		return drawing("Places for people, and tanks, from above", chart.People(d.Lines, l.hull.CrewAreas, l.hull.Tanks))
+		return drawing("Places for people, and tanks, from above", chart.People(d.Lines, l.hull.CrewAreas, l.hull.Tanks)).says(l.personsSay())
 	case "welds":
 		return l.seamPicture()
 	case "heeled":

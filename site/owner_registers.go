@@ -29,12 +29,6 @@ func (l *leaf) careTable() *OwnerTable {
 
 func dash(s string) Figure { return has(s != "", s, "–") }
 
-// unbroken keeps the words of a short text on one line.
-func unbroken(f Figure) Figure {
-	f.Text = strings.ReplaceAll(f.Text, " ", noBreak)
-	return f
-}
-
 func hoursFigure(v record.Val[unit.Hour]) Figure { return has(v.Set, unit.Plain(v.V), "–") }
 
 func (l *leaf) serviceTable() *OwnerTable {
@@ -153,7 +147,7 @@ func (l *leaf) lookTable() *OwnerTable {
 		if r.Looks[i].Cracks > 0 {
 			found = plural(r.Looks[i].Cracks, "indication that counts as a crack", "indications that count as cracks")
 		}
-		t.row(hoursFigure(rec.Meter), unbroken(dated(rec.Date)), word(rec.Method), Figure{Text: strings.Join(rec.Places.V, ", ")}, Figure{Text: found})
+		t.row(hoursFigure(rec.Meter), dated(rec.Date), word(rec.Method), Figure{Text: strings.Join(rec.Places.V, ", ")}, Figure{Text: found})
 	}
 	var places []string
 	for i := range r.Places {

@@ -247,7 +247,7 @@ func (l *leaf) barRow(b *scantling.ModelBar) BarRow {
 
 func (l *leaf) modelPicture(m *scantling.Model) Drawing {
 	if m.Kind == beam.Frame {
-		return withoutTable(drawing("Bending moments of the ring", chart.RingModel(*m)))
+		return withoutTable(drawing("Bending moments of the ring", chart.RingModel(*m)).says(l.modelSays(m)))
 	}
-	return withoutTable(drawing("The bottom in plan: moments, and what holds it", chart.GrillageModel(*m)))
+	return withoutTable(drawing("The bottom in plan: moments, and what holds it", chart.GrillageModel(*m)).says(l.modelSays(m)))
 }

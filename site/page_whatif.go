@@ -1,6 +1,8 @@
 package site
 
 import (
+	"strings"
+
 	"hullfile/engine/scantling"
 	"hullfile/engine/unit"
 	"hullfile/site/chart"
@@ -170,7 +172,7 @@ func (l *leaf) whatIfPicture(q *scantling.WhatIf, id string) Drawing {
 		}
 	}
 	spec.Table = curveTable(q, rules)
-	return drawing(spec.Title, chart.Plot(spec))
+	return drawing(spec.Title, chart.Plot(spec)).says(whatIfSays(q))
 }
 
 // curveTable lists the points of the curves, a column a rule.
@@ -202,5 +204,9 @@ func shortRule(cite string) string {
 	if len([]rune(cite)) <= most {
 		return cite
 	}
-	return string([]rune(cite)[:most-1]) + "…"
+	cut := string([]rune(cite)[:most-1])
+	if at := strings.LastIndex(cut, " "); at > most/2 {
+		cut = cut[:at]
+	}
+	return strings.TrimRight(cut, " ,;") + " …"
 }

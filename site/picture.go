@@ -27,11 +27,11 @@ func drawing(title string, f chart.Figure) Drawing {
 
 func (l *leaf) marginsPicture() Drawing {
 	way := func(p scantling.Panel) string { return l.subject("panel " + p.Record.ID).Href }
-	return drawing("Needed and fitted thickness of each panel", chart.Margins(l.dossier.Structure.Panels, way))
+	return drawing("Needed and fitted thickness of each panel", chart.Margins(l.dossier.Structure.Panels, way)).says(l.marginsSay())
 }
 
 func (l *leaf) panelPicture(p *scantling.Panel) Drawing {
-	return drawing("The panel and where it lies", chart.Panel(*p, &l.hull.Boat))
+	return drawing("The panel and where it lies", chart.Panel(*p, &l.hull.Boat)).says(panelSays(p))
 }
 
 func (l *leaf) groupsPicture() Drawing {
@@ -43,11 +43,11 @@ func (l *leaf) centresPicture() Drawing {
 }
 
 func (l *leaf) movingPicture() Drawing {
-	return drawing("What moves the sums most", chart.Sensitivity(l.dossier.Weight))
+	return drawing("What moves the sums most", chart.Sensitivity(l.dossier.Weight)).says(l.movingSays())
 }
 
 func (l *leaf) weighingPicture(w *weight.Weighing) Drawing {
-	return drawing("Points, readings and the centre that follows from them", chart.Weighing(*w))
+	return drawing("Points, readings and the centre that follows from them", chart.Weighing(*w)).says(weighingSays(w))
 }
 
 func (l *leaf) labelPicture(label *capacity.Label) Drawing {
@@ -57,10 +57,12 @@ func (l *leaf) labelPicture(label *capacity.Label) Drawing {
 func (l *leaf) trialPictures(t *trial.Trial) (speed, mile, trim Drawing) {
 	return drawing("Speed and fuel flow over engine speed", chart.SpeedFuel(*t)).says(fastestSays(t)),
 		drawing("Fuel for a mile and range over speed", chart.MileRange(*t)).says(leastSays(t)),
-		drawing("Running trim over speed", chart.Trim(*t))
+		drawing("Running trim over speed", chart.Trim(*t)).says(trimSays(t))
 }
 
-func (l *leaf) bodyPicture() Drawing { return drawing("Body plan", chart.BodyPlan(l.dossier.Lines)) }
+func (l *leaf) bodyPicture() Drawing {
+	return drawing("Body plan", chart.BodyPlan(l.dossier.Lines)).says(l.sectionsSay())
+}
 
 func (l *leaf) viewsPicture() Drawing {
 	var frames []float64
@@ -69,16 +71,16 @@ func (l *leaf) viewsPicture() Drawing {
 			frames = append(frames, f.X)
 		}
 	}
-	return drawing("Profile and plan", chart.Arrangement(l.dossier.Lines, frames))
+	return drawing("Profile and plan", chart.Arrangement(l.dossier.Lines, frames)).says(l.draughtSays())
 }
 
 func (l *leaf) isoPicture() Drawing {
-	return drawing("The hull in isometric view", chart.Isometric(l.dossier.Lines))
+	return drawing("The hull in isometric view", chart.Isometric(l.dossier.Lines)).says(l.hullSays())
 }
 
 func (l *leaf) formPictures() (masses, centres Drawing) {
-	return drawing("Displacement and surfaces over draught", chart.FormMass(l.dossier.Lines)),
-		drawing("Centres and metacentre over draught", chart.FormCentres(l.dossier.Lines))
+	return drawing("Displacement and surfaces over draught", chart.FormMass(l.dossier.Lines)).says(l.massesSay()),
+		drawing("Centres and metacentre over draught", chart.FormCentres(l.dossier.Lines)).says(l.heightsSay())
 }
 
 // skinPicture is the outline of the unrolled hull that the small pictures of a page use.

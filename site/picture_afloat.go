@@ -14,11 +14,11 @@ func (l *leaf) leversPicture() Drawing {
 }
 
 func (l *leaf) leverPicture(c *stability.Condition, key string) Drawing {
-	return drawing("Righting lever, "+c.Loading.Title, chart.Lever(*c, key))
+	return drawing("Righting lever, "+c.Loading.Title, chart.Lever(*c, key)).says(leverSays(c))
 }
 
 func (l *leaf) shiftsPicture(t *stability.Inclining) Drawing {
-	return drawing("Heel over moment", chart.Shifts(*t))
+	return drawing("Heel over moment", chart.Shifts(*t)).says(incliningSays(t))
 }
 
 func (l *leaf) crowdPicture(h *stability.Heeling) Drawing {
@@ -27,7 +27,7 @@ func (l *leaf) crowdPicture(h *stability.Heeling) Drawing {
 	if c != nil {
 		f = chart.Crowd(l.dossier.Lines, *h, c.Loading, l.hull.CrewAreas, l.hull.Boat.Persons.V)
 	}
-	return drawing("Heel with "+h.Name, f)
+	return drawing("Heel with "+h.Name, f).says(heelingSays(h))
 }
 
 // ofPeople reports whether a heeling moment is that of people at one side.

@@ -62,7 +62,8 @@ func (l *leaf) framePicture(id string) Drawing {
 			c.Cuts = addCut(c.Cuts, l.cutBar(b.ID, b.Zone, p, m, &c, inside))
 		}
 	}
-	return drawing("Section at frame "+id+", with sizes", chart.FrameSection(c))
+	s := h.Section(x)
+	return drawing("Section at frame "+id+", with sizes", chart.FrameSection(c)).says(frameSays(&c, s.At[lines.Chine].Z, s.At[lines.Sheer].Z))
 }
 
 // skins are the plates at a place along the hull, each with the thickness of a panel there.

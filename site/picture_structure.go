@@ -194,7 +194,7 @@ func (l *leaf) wholePictures() []Drawing {
 			}
 		}
 		if len(faces) > 0 {
-			out = append(out, drawing(g.title+", "+sideWords(faces), chart.Unrolled(g.id, g.title, faces)))
+			out = append(out, drawing(g.title+", "+sideWords(faces), chart.Unrolled(g.id, g.title, faces)).says(facesSay(faces)))
 		}
 	}
 	return out
@@ -206,7 +206,7 @@ func (l *leaf) zonePicture(zone string) Drawing {
 	if len(faces) == 0 {
 		return Drawing{}
 	}
-	return withoutTable(drawing(capital(zone)+" unrolled, "+sideWords(faces), chart.Unrolled(zone, capital(zone)+" unrolled", faces)))
+	return withoutTable(drawing(capital(zone)+" unrolled, "+sideWords(faces), chart.Unrolled(zone, capital(zone)+" unrolled", faces)).says(facesSay(faces)))
 }
 
 // familyPicture shows where a family lies.
@@ -229,7 +229,7 @@ func (l *leaf) familyPicture(f *family) Drawing {
 	if len(faces) == 0 {
 		return Drawing{}
 	}
-	return withoutTable(drawing("Where they lie, "+sideWords(faces), chart.Unrolled("where", f.title, faces)))
+	return withoutTable(drawing("Where they lie, "+sideWords(faces), chart.Unrolled("where", f.title, faces)).says(l.familySays(f)))
 }
 
 func showsAny(f *chart.Unfolded) bool {
@@ -245,5 +245,5 @@ func withoutTable(d Drawing) Drawing {
 // sectionPicture draws a member's section on its plating.
 func (l *leaf) sectionPicture(m *scantling.Member) Drawing {
 	name := m.Record.Section.V
-	return drawing("Section of "+name+" on its plating", chart.Section(m.Record.ID, name, m.Bar, nil))
+	return drawing("Section of "+name+" on its plating", chart.Section(m.Record.ID, name, m.Bar, nil)).says(sectionSays(m))
 }

@@ -40,13 +40,21 @@ func (l *leaf) logHistory(log *tracklog.Log) Drawing {
 			h.Bands = append(h.Bands, chart.Band{From: run.Window.From, To: run.Window.To, Text: run.Record.ID})
 		}
 	}
-	return drawing("What the log has over time", chart.Over(h))
+	return drawing("What the log has over time", chart.Over(h)).says(bandsSay(len(h.Bands)))
+}
+
+func bandsSay(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return plural(n, "run of the trial lies", "runs of the trial lie") + " in it"
 }
 
 // runPictures draws a run among the others of its setting, and its minutes.
 func (l *leaf) runPictures(run *tracklog.Run) (track, speed, course Drawing) {
-	return drawing("Track of the run among those of its setting", l.runTrack(run)), drawing("Speed and engine speed over the run", l.runHistory(run)),
-		drawing("Course over the run", runCourse(run))
+	return drawing("Track of the run among those of its setting", l.runTrack(run)).says(runSays(run.Window)),
+		drawing("Speed and engine speed over the run", l.runHistory(run)).says(speedSays(run.Window)),
+		drawing("Course over the run", runCourse(run)).says(courseSays(run.Window))
 }
 
 func (l *leaf) runTrack(run *tracklog.Run) chart.Figure {
@@ -124,7 +132,7 @@ func (l *leaf) accelerationPicture(a *manoeuvre.Acceleration, id string) Drawing
 	if points := pointsWith(&a.Move.Place, trimOf); points != nil {
 		h.Traces = append(h.Traces, chart.Trace{Name: "Trim, bow up", Unit: "°", Points: points, Of: trimOf, Right: true, From0: true, Decimals: 1})
 	}
-	return drawing("Speed and trim from rest", chart.Over(h))
+	return drawing("Speed and trim from rest", chart.Over(h)).says(accelerationSays(a))
 }
 
 func (l *leaf) turningPicture(t *manoeuvre.Turning, id string) Drawing {
@@ -134,7 +142,7 @@ func (l *leaf) turningPicture(t *manoeuvre.Turning, id string) Drawing {
 	return drawing("Track of the turn", chart.Track(chart.TrackSpec{
 		ID: "fig-" + id, Title: "Turning " + t.Record.ID, Legs: []chart.Leg{{Name: "helm over", Points: t.Move.Window.Inside(), Main: true}},
 		Stream: chart.Stream{Knots: t.Drift, Toward: t.DriftTo, Has: t.HasLog},
-	}))
+	})).says(turningSays(t))
 }
 
 func (l *leaf) stoppingPicture(s *manoeuvre.Stopping, id string) Drawing {
@@ -145,5 +153,5 @@ func (l *leaf) stoppingPicture(s *manoeuvre.Stopping, id string) Drawing {
 	return drawing("Speed over the stop", chart.Over(chart.History{
 		ID: "fig-" + id, Title: "Stopping " + s.Record.ID, Zero: w.From,
 		Traces: []chart.Trace{{Name: "Speed", Unit: "kn", Points: w.Points, Of: speedOf, From0: true, Decimals: 1}},
-	}))
+	})).says(stoppingSays(s))
 }

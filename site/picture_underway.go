@@ -10,11 +10,12 @@ import (
 // Pictures of the boat under way; picture.go has the others.
 
 func (l *leaf) predictionPictures(c *planing.Case, key string) []Drawing {
+	say := predictionSay(c)
 	return drawnOnly(
-		drawing("Engine power over speed", chart.EnginePower(c, key)),
-		drawing("Trim over speed, predicted and measured", chart.TrimSpeed(c, key)),
-		drawing("Resistance over speed", chart.Resistance(c, key)),
-		drawing("Wetted length over speed", chart.WettedLength(c, key)),
+		drawing("Engine power over speed", chart.EnginePower(c, key)).says(say.power),
+		drawing("Trim over speed, predicted and measured", chart.TrimSpeed(c, key)).says(say.trim),
+		drawing("Resistance over speed", chart.Resistance(c, key)).says(say.drag),
+		drawing("Wetted length over speed", chart.WettedLength(c, key)).says(say.wetted),
 	)
 }
 
@@ -33,13 +34,13 @@ func (l *leaf) exceedancePicture(r *ride.Ride) Drawing {
 }
 
 func (l *leaf) limitsPicture() Drawing {
-	return drawing("Speed over wave height at which each level is reached", chart.Limits(l.dossier.Limits))
+	return drawing("Speed over wave height at which each level is reached", chart.Limits(l.dossier.Limits)).says(l.seasSay())
 }
 
 func (l *leaf) hoursPicture() Drawing {
-	return drawing("Running hours, looks, and how hard the boat was hit", chart.Hours(&l.dossier.Hours))
+	return drawing("Running hours, looks, and how hard the boat was hit", chart.Hours(&l.dossier.Hours)).says(loggedSays(&l.dossier.Hours))
 }
 
 func (l *leaf) boundPicture(p *running.Promise) Drawing {
-	return drawing("Boats without a crack, at least, by running hours", chart.Bound(p, p.Record.ID))
+	return drawing("Boats without a crack, at least, by running hours", chart.Bound(p, p.Record.ID)).says(boundSays(&l.dossier.Hours, p))
 }

@@ -88,6 +88,7 @@ func (e exceedance) draw(s *sheet) {
 		s.text("g-text", left-7, y+4, end, unit.Plain(math.Pow10(-int(k))))
 	}
 	s.line("g-axis", left, top, left, bottom)
+	s.betweenDecades(up, decades, left, r.from+r.length)
 	s.h = s.ruled(r, top, bottom, "Impact at the sensor, g")
 	e.lawLine(s, r, up, decades)
 	e.stands(s, r, top, bottom)
@@ -97,6 +98,24 @@ func (e exceedance) draw(s *sheet) {
 		}
 		s.circle("g-pa", r.at(e.Peaks.Sizes[k]), up(e.part(k)), 2.6)
 	}
+}
+
+// betweenDecades draws what lets a part be read off a logarithmic scale: a stroke at every whole multiple, and where there is
+// room hairlines with figures at twice and five times.
+func (s *sheet) betweenDecades(up func(float64) float64, decades, left, right float64) {
+	var strokes []segment
+	for k := 1.0; k <= decades; k++ {
+		low := math.Pow10(-int(k))
+		for n := 2.0; n < 10; n++ {
+			y := up(n * low)
+			strokes = append(strokes, segment{point{left - 3, y}, point{left, y}})
+			if named := n == 2 || n == 5; named && up(low)-up(10*low) > 6*line {
+				s.line("g-grid", left, y, right, y)
+				s.text("g-text", left-7, y+4, end, unit.Plain(float64(n*low)))
+			}
+		}
+	}
+	s.strokes("g-axis", strokes)
 }
 
 func (e exceedance) lawLine(s *sheet, r ruler, up func(float64) float64, decades float64) {

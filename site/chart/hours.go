@@ -36,7 +36,7 @@ func (h hourBar) table() [][]string {
 }
 
 func (h hourBar) draw(s *sheet) {
-	const edge = 26.0
+	const edge = 32.0
 	r := newTape(math.Min(0, h.Start), h.End, edge, s.w-2*edge)
 	low := h.severity(s, r, 8)
 	bar := box{r.at(h.Start), low + 6, r.at(h.End), low + 26}
@@ -70,15 +70,30 @@ func (h hourBar) severity(s *sheet, r ruler, top float64) float64 {
 	if most == 0 {
 		return top
 	}
-	foot := top + line + height
+	foot := top + line + 8 + height
+	up := newScale(0, most, 4)
+	s.forces(r, up, foot, height)
 	for _, row := range h.Rows {
 		if from, to := float64(row.Record.From.V), float64(row.Record.To.V); row.G > 0 && usable(row.G) && from >= h.Start && to <= h.End {
-			s.rect("g-maker", box{r.at(from), foot - height*row.G/most, r.at(to), foot})
+			s.rect("g-maker", box{r.at(from), foot - float64(height*up.part(row.G)), r.at(to), foot})
 		}
 	}
 	s.line("g-axis", r.at(h.Start), foot, r.at(h.End), foot)
-	s.text("g-soft", 2, top+8, start, fit("Impacts by the sheet, up to "+unit.Text(most, 1)+" g", s.w-4))
+	s.text("g-soft", 2, top+8, start, fit("Impacts by the sheet, g", s.w-4))
 	return foot
+}
+
+// forces draws the scale of the impacts: hairlines over the field with their figures at the left.
+func (s *sheet) forces(r ruler, up scale, foot, height float64) {
+	for _, g := range up.ticks() {
+		y := foot - float64(height*up.part(g))
+		if g > 0 {
+			s.line("g-grid", r.from, y, r.from+r.length, y)
+		}
+		if advance(up.label(g)) < r.from-7 {
+			s.text("g-text", r.from-5, y+rise/2, end, up.label(g))
+		}
+	}
 }
 
 // looks draws every look and what it found, with names in rows so that they do not touch, and gives the lower edge.

@@ -60,7 +60,7 @@ func reachOf(c stability.Condition) float64 {
 // Levers draws the righting lever of all conditions together, to starboard.
 func Levers(all []stability.Condition) Figure {
 	s := leverSpec("fig-levers", "Righting lever in every condition")
-	classes := [...]Class{LineA, LineB, LineC}
+	classes := [...]Class{LineA, LineB, LineC, LineD}
 	var drawn []string
 	for i, c := range all {
 		if len(c.Sides) == 0 {

@@ -104,15 +104,35 @@ func (b bodyPlan) draw(s *sheet) {
 	b.waterline(s, f)
 	b.names(s, f, -1)
 	b.names(s, f, 1)
-	s.h = s.scaleBar(f.left, foot+4, f.perMetre, (f.right-f.left)/2)
-	s.text("g-soft", f.right, s.h-4, end, b.sides(s))
+	s.h = b.breadths(s, f, foot)
 }
 
-func (b bodyPlan) sides(s *sheet) string {
-	if s.slim() {
-		return "aft to the left"
+// breadths draws the scale of half breadths under the sections, to both sides of the middle, and gives its lower edge.
+func (b bodyPlan) breadths(s *sheet, f planField, foot float64) float64 {
+	out := newScale(0, b.half, 4)
+	s.line("g-axis", f.left, foot, f.right, foot)
+	var strokes []segment
+	mark := func(y, long float64) {
+		for _, side := range []float64{-1, 1} {
+			if x := f.at(side)(y, 0).x; x >= f.left-0.5 && x <= f.right+0.5 {
+				strokes = append(strokes, segment{point{x, foot}, point{x, foot + long}})
+				if long > 4 && (side > 0 || y > 0) {
+					s.text("g-text", nearest(x, advance(out.label(y))/2, s.w-advance(out.label(y))/2), foot+18, middle, out.label(y))
+				}
+			}
+		}
 	}
-	return "aft sections to the left, forward to the right"
+	for _, y := range out.ticks() {
+		mark(y, 5)
+	}
+	for _, y := range out.minor() {
+		mark(y, 3)
+	}
+	s.strokes("g-axis", strokes)
+	s.text("g-text", f.middle, foot+36, middle, "half breadth, m")
+	s.text("g-soft", f.left, foot+36, start, "aft")
+	s.text("g-soft", f.right, foot+36, end, "forward")
+	return foot + 42
 }
 
 // side is -1 for a section aft of the middle, 1 for one forward.

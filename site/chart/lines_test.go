@@ -71,8 +71,8 @@ func (d *picture) span(classes ...string) (w, h float64) {
 	return x.hi - x.lo, y.hi - y.lo
 }
 
-// TestLinesAreToScale reads the drawings back: breadth and height stand in the proportion of the hull, and the bar has the
-// length that it names.
+// TestLinesAreToScale reads the drawings back: breadth and height stand in the proportion of the hull, and the figures under
+// the sections stand where they say.
 func TestLinesAreToScale(t *testing.T) {
 	r := sampleLines(t)
 	last := r.Hull.Stations[14]
@@ -86,19 +86,19 @@ func TestLinesAreToScale(t *testing.T) {
 		if want := last.At[lines.Sheer].Z * perMetre; math.Abs(h-want) > 0.3 {
 			t.Errorf("body plan %v wide: %v high, %v at the scale of its breadth", d.width, h, want)
 		}
-		length := 0.0
+		const half = 0.5
+		var at []float64 // middles of the figures of half a metre, to both sides, in the lowest row that has them
+		low := 0.0
 		for _, text := range d.texts {
-			if n, err := fmt.Sscanf(text.body, "%f m", &length); n == 1 && err == nil {
-				break
+			if text.body == "0.5" && text.box.bottom > low+1 {
+				at, low = nil, text.box.bottom
+			}
+			if text.body == "0.5" && math.Abs(text.box.bottom-low) < 1 {
+				at = append(at, (text.box.left+text.box.right)/2)
 			}
 		}
-		bar := 0.0
-		for _, p := range d.of["g-gap"] {
-			bar = max(bar, p.x)
-		}
-		first := d.of["g-need"][0].x
-		if got := (bar - first) * 4 / 3; math.Abs(got-length*perMetre) > 0.3 {
-			t.Errorf("body plan %v wide: the bar names %v m and is %v long, %v at the scale of the sections", d.width, length, got, length*perMetre)
+		if len(at) != 2 || math.Abs(math.Abs(at[1]-at[0])-2*half*perMetre) > 0.5 {
+			t.Errorf("body plan %v wide: half a metre of breadth stands at %v, %v apart at the scale of the sections", d.width, at, 2*half*perMetre)
 		}
 	}
 	views, err := drawingsOf(Arrangement(r, nil).SVG)

@@ -82,7 +82,7 @@ func (d modelDrawing) words() string {
 }
 
 // ordinate is how long the longest ordinate of a ring is drawn.
-const ordinate = 44.0
+const ordinate = 60.0
 
 // layout fits places into the sheet with room around them.
 func layout(s *sheet, places [][2]float64, around, tallest float64) func(a, b float64) point {
@@ -129,6 +129,7 @@ func (d modelDrawing) ring(s *sheet) {
 		b := &d.Bars[i]
 		p.set(s, "g-label g-b-name", tips[i], unit.Text(math.Abs(greatestOf(b).Moment), 2))
 	}
+	s.momentBar(per)
 	named := map[string]bool{}
 	for i := range d.Bars {
 		b := &d.Bars[i]
@@ -140,6 +141,29 @@ func (d modelDrawing) ring(s *sheet) {
 		}
 	}
 }
+
+// momentBar draws how long a round moment is, below the picture at the left.
+func (s *sheet) momentBar(per float64) {
+	if !(per > 0) {
+		return
+	}
+	of := 0.001
+	for _, step := range roundMoments {
+		if float64(step*per) <= 80 {
+			of = step
+			break
+		}
+	}
+	y, to := s.h+8, 8+float64(of*per)
+	s.line("g-dim", 8, y, to, y)
+	s.tip(8, y)
+	s.tip(to, y)
+	s.text("g-text", to+8, y+rise/2, start, unit.Plain(of)+" kN·m")
+	s.h += 22
+}
+
+// roundMoments are the moments in kN·m of which one is drawn as a measure, great first.
+var roundMoments = [...]float64{100, 50, 20, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01}
 
 // inside is a place inside the half ring.
 func (d modelDrawing) inside(at func(hydrostatics.Vector) point) point {

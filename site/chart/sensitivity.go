@@ -97,7 +97,7 @@ func (v sensitivity) table() [][]string {
 
 // draw sets the two scales beside each other on a page, and under each other on a phone.
 func (v sensitivity) draw(s *sheet) {
-	mass := barField{from: 164, length: 230, left: 128, right: 436, name: "change of mass, kg", named: true, value: movesMass}
+	mass := barField{from: 232, length: 166, left: 196, right: 436, name: "change of mass, kg", named: true, value: movesMass}
 	centre := barField{from: 478, length: 200, left: 440, right: s.w - 2, name: "aft – change of centre, mm – forward", value: movesCentre}
 	if !s.slim() {
 		s.h = max(v.bars(s, mass), v.bars(s, centre))

@@ -46,7 +46,9 @@ func (b *book) contents() {
 	b.top("Owner's book", ownerPath, "owner", page((*leaf).ownerPage))
 	b.top("Documents", documentsPath, "documents", page((*leaf).documentsPage))
 	b.group("Sources and tools")
-	b.methodSheets(b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage)))
+	methods := b.top("Methods", methodsPath, "methods", page((*leaf).methodsPage))
+	b.methodSheets(methods)
+	b.limitRows(methods)
 	b.top("Proofs", proofsPath, "ready", page((*leaf).readyProofs))
 	b.top("Where values came from", fromPath, "from", page((*leaf).fromPage)).others = true
 	b.top("Words", glossaryPath, "glossary", page((*leaf).glossaryPage))

@@ -33,7 +33,8 @@ type HoursSays struct {
 	Tally
 	Rows  int
 	Hours string
-	Claim string // what is shown, one sentence
+	Brief string // what is shown and what not, for the cover
+	Claim string // what is shown
 	But   string // what is not
 	Risk  string // hours since the last look
 	Why   string // why nothing is shown
@@ -147,7 +148,7 @@ func (l *leaf) hoursPage() (HoursPage, error) {
 
 func (l *leaf) hoursSays() HoursSays {
 	r := &l.dossier.Hours
-	s := HoursSays{Tally: tally(r.Checks), Rows: len(r.Rows), Hours: unit.Text(r.Logged, 0), Claim: closed(r.Claim.Says), But: closed(r.Claim.But), Risk: closed(r.Claim.Risk)}
+	s := HoursSays{Tally: tally(r.Checks), Rows: len(r.Rows), Hours: unit.Text(r.Logged, 0), Brief: closed(r.Claim.Short), Claim: closed(r.Claim.Says), But: closed(r.Claim.But), Risk: closed(r.Claim.Risk)}
 	if !r.Claim.Has {
 		s.Why = r.Claim.Why
 	}

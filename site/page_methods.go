@@ -12,6 +12,7 @@ import (
 // MethodsPage lists the sheets by which this hull was reckoned.
 type MethodsPage struct {
 	Sheets  []SheetRow
+	Tables  []LimitTableRow // limits for welds and metal
 	Caution template.HTML
 }
 
@@ -109,6 +110,9 @@ func (l *leaf) methodsPage() (MethodsPage, error) {
 			}
 		}
 		p.Sheets = append(p.Sheets, row)
+	}
+	for _, t := range l.dossier.Tables {
+		p.Tables = append(p.Tables, l.limitTable(t))
 	}
 	return p, nil
 }

@@ -115,6 +115,7 @@ type InspectorRow struct {
 // LimitTableRow is one table of limits with who held it against its standard.
 type LimitTableRow struct {
 	Name    string
+	Link    Link
 	Rows    string // whose they are
 	Mark    string // by which a confirmation names them
 	By      Figure

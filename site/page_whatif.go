@@ -36,6 +36,8 @@ type WhatIfZone struct {
 	Member   Link
 	Fitted   string
 	Spacing  string
+	Long     string // the side that stays
+	Stresses []StressRow
 	Carries  string
 	Picture  Drawing
 	Greatest []SpacingRow
@@ -43,6 +45,12 @@ type WhatIfZone struct {
 	Lightest BuildRow // that meets and is lighter than as built
 	Lighter  bool
 	Lighten  string // by so many kilograms
+}
+
+// StressRow is the stress that a rule allows in the panel that is drawn.
+type StressRow struct {
+	Rule Link
+	N    string // N/mm²
 }
 
 // SpacingRow is the greatest spacing by one rule.
@@ -112,7 +120,7 @@ func headroomText(sign string, v float64) string {
 func (l *leaf) whatIfZone(q *scantling.WhatIf, id string) WhatIfZone {
 	r := &l.dossier.Structure
 	panel := &r.Panels[q.Panel]
-	z := WhatIfZone{ID: id, Name: q.Zone, Panel: l.subject("panel " + panel.Record.ID), Fitted: written(float64(q.Fitted), "mm"), Spacing: unit.Text(q.Spacing, 0), Picture: l.whatIfPicture(q, id)}
+	z := WhatIfZone{ID: id, Name: q.Zone, Panel: l.subject("panel " + panel.Record.ID), Fitted: written(float64(q.Fitted), "mm"), Spacing: unit.Text(q.Spacing, 0), Long: measured(panel.Record.Long, "mm").Text, Stresses: l.stressRows(q), Picture: l.whatIfPicture(q, id)}
 	if q.Member >= 0 {
 		z.Member, z.Carries = l.subjectAs("member "+r.Members[q.Member].Record.ID, r.Members[q.Member].Record.ID), unit.Text(q.Carries, 0)
 	}
@@ -127,6 +135,20 @@ func (l *leaf) whatIfZone(q *scantling.WhatIf, id string) WhatIfZone {
 		}
 	}
 	return z
+}
+
+// stressRows gives, for each rule that goes by pressure, the stress that it allows; it does not change with the spacing.
+func (l *leaf) stressRows(q *scantling.WhatIf) []StressRow {
+	var out []StressRow
+	for _, c := range q.Curves {
+		for _, p := range c.Points {
+			if p.Shown && p.Stress > 0 {
+				out = append(out, StressRow{l.ruleLink(&l.dossier.Structure.Rules[c.Rule]), unit.Text(p.Stress, 0)})
+				break
+			}
+		}
+	}
+	return out
 }
 
 func spacingFigure(v unit.MM, ends bool) Figure {
@@ -175,12 +197,12 @@ func (l *leaf) whatIfPicture(q *scantling.WhatIf, id string) Drawing {
 	return drawing(spec.Title, chart.Plot(spec)).says(whatIfSays(q))
 }
 
-// curveTable lists the points of the curves, a column a rule.
+// curveTable lists the points of the curves: for each rule the thickness and the pressure that it stands on.
 func curveTable(q *scantling.WhatIf, rules []scantling.Rule) [][]string {
 	head := []string{"Short side, mm"}
 	var out [][]string
 	for n, c := range q.Curves {
-		head = append(head, shortRule(rules[c.Rule].Cite)+", mm")
+		head = append(head, shortRule(rules[c.Rule].Cite)+", mm", "under kN/m²")
 		for i, p := range c.Points {
 			if n == 0 {
 				out = append(out, []string{unit.Text(p.Spacing, 0)})
@@ -188,11 +210,14 @@ func curveTable(q *scantling.WhatIf, rules []scantling.Rule) [][]string {
 			if i >= len(out) {
 				continue
 			}
-			text := "–"
+			text, under := "–", "–"
 			if p.Shown {
 				text = unit.Up(p.Needed, 2)
 			}
-			out[i] = append(out[i], text)
+			if p.Pressure > 0 {
+				under = unit.Text(p.Pressure, 1)
+			}
+			out[i] = append(out[i], text, under)
 		}
 	}
 	return append([][]string{head}, out...)

@@ -19,6 +19,7 @@ import (
 	"github.com/BurntSushi/toml"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/unit"
 )
 
 // Source is a table of limits of a yard's own.
@@ -52,7 +53,7 @@ func (t Table) Who() string {
 	if !t.Holds() {
 		return ""
 	}
-	return t.By + " on " + t.On + ", by " + t.Edition
+	return t.By + " on " + unit.Day(t.On) + ", by " + t.Edition
 }
 
 // Says gives where the rows come from and who held them, as the rest of a sentence.
@@ -63,7 +64,7 @@ func (t Table) Says() string {
 	}
 	switch {
 	case t.Stale != "":
-		return rows + "; " + t.By + " held other rows on " + t.On + " (mark " + t.Stale + ", in use are " + t.Rows + ")"
+		return rows + "; " + t.By + " held other rows on " + unit.Day(t.On) + " (mark " + t.Stale + ", in use are " + t.Rows + ")"
 	case t.By == "":
 		return rows + "; held against the text by nobody yet"
 	}

@@ -52,11 +52,11 @@ func TestWhoseRows(t *testing.T) {
 		says       string
 	}{
 		{"nothing of the yard's", "", 2, false, "rows of the program; held against the text by nobody yet"},
-		{"the shipped rows confirmed", who + "confirmed_rows = \"" + mark + "\"\n", 2, false, "rows of the program; held against the text by A. Nobody on 2026-01-12, by W:2001"},
-		{"other rows confirmed", who + "confirmed_rows = \"00000000\"\n", 2, false, "rows of the program; A. Nobody held other rows on 2026-01-12 (mark 00000000, in use are " + mark + ")"},
+		{"the shipped rows confirmed", who + "confirmed_rows = \"" + mark + "\"\n", 2, false, "rows of the program; held against the text by A. Nobody on 12 January 2026, by W:2001"},
+		{"other rows confirmed", who + "confirmed_rows = \"00000000\"\n", 2, false, "rows of the program; A. Nobody held other rows on 12 January 2026 (mark 00000000, in use are " + mark + ")"},
 		{"own rows", rows, 9, true, "the yard's own rows, limits/t.toml; held against the text by nobody yet"},
 		{"own rows, an empty name", "confirmed_by = \"\"\n" + rows, 9, true, "the yard's own rows, limits/t.toml; held against the text by nobody yet"},
-		{"own rows confirmed", who + rows, 9, true, "the yard's own rows, limits/t.toml; held against the text by A. Nobody on 2026-01-12, by W:2001"},
+		{"own rows confirmed", who + rows, 9, true, "the yard's own rows, limits/t.toml; held against the text by A. Nobody on 12 January 2026, by W:2001"},
 	} {
 		into, got, faults := read(t, c.own)
 		if faults != "" {

@@ -73,7 +73,8 @@ type Claim struct {
 	Factor     float64
 	Has        bool
 	Why        string // why there is no claim
-	Says       string // the claim in one sentence
+	Says       string // the claim
+	Short      string // the claim and what it does not show, for who reads no further
 	But        string // what it does not show
 	Risk       string // hours since the last look
 }

@@ -18,9 +18,26 @@ func (in *Input) words(r *Result) {
 	if !c.Has {
 		return
 	}
-	c.Says = fmt.Sprintf("%s, %s h run up to %s, %s: at %s %% confidence, and if the chance of a crack does not change with age, the mean time to a first crack is at least %s h",
-		in.who(r), hours(c.Hours), lookWords(c.Boats), in.outcome(r), unit.Text(100*c.Confidence, 0), Down(c.MeanTime))
+	found, how := in.outcome(r)
+	ran, sure := fmt.Sprintf("%s, %s h run up to %s, %s", in.who(r), hours(c.Hours), lookWords(c.Boats), found), unit.Text(100*c.Confidence, 0)
+	c.Says = fmt.Sprintf("%s%s. At %s %% confidence, and if the chance of a crack does not change with age, the mean time to a first crack is at least %s h",
+		ran, how, sure, Down(c.MeanTime))
+	c.Short = fmt.Sprintf("%s. At %s %% confidence that shows a mean time to a first crack of at least %s h%s", ran, sure, Down(c.MeanTime), r.notShown())
 	c.But = in.but(r)
+}
+
+// notShown names the promises, in hours, that the hours do not show.
+func (r *Result) notShown() string {
+	var not []string
+	for i := range r.Promises {
+		if s, ok := r.Promises[i].At(1, confidence); ok && s.All < wanted {
+			not = append(not, hours(r.Promises[i].Hours)+" h")
+		}
+	}
+	if len(not) == 0 {
+		return ""
+	}
+	return "; that a boat outlasts its warranty of " + strings.Join(not, " and ") + " is not shown"
 }
 
 func (in *Input) who(r *Result) string {
@@ -37,21 +54,20 @@ func lookWords(boats int) string {
 	return "the last looks that count"
 }
 
-// outcome says what was found, and how good the look was.
-func (in *Input) outcome(r *Result) string {
+// outcome says what was found and, in brackets, how good the look was.
+func (in *Input) outcome(r *Result) (found, quality string) {
 	c := &r.Claim
 	if c.Cracked > 0 && c.Boats == 1 {
-		return "and then a crack"
+		return "and then a crack", ""
 	}
 	if c.Cracked > 0 {
-		return fmt.Sprintf("and %d of them cracked after that", c.Cracked)
+		return fmt.Sprintf("and %d of them cracked after that", c.Cracked), ""
 	}
 	own := r.Pool[0]
 	if own.Why != "" || c.Boats > 1 || len(r.Looks) == 0 {
-		return "no crack found at the places looked at"
+		return "no crack found at the places looked at", ""
 	}
 	last := r.Looks[len(r.Looks)-1].Record
-	text := fmt.Sprintf("no crack found at the %s looked at", places(len(last.Places.V)))
 	var how []string
 	if last.Smallest.Set {
 		how = append(how, fmt.Sprintf("one of %s mm would have been seen", unit.Plain(last.Smallest.V)))
@@ -60,9 +76,9 @@ func (in *Input) outcome(r *Result) string {
 		how = append(how, fmt.Sprintf("over %s %% of the seam length there", unit.Plain(last.Share.V)))
 	}
 	if len(how) > 0 {
-		text += " (" + strings.Join(how, "; ") + ")"
+		quality = " (" + strings.Join(how, "; ") + ")"
 	}
-	return text
+	return fmt.Sprintf("no crack found at the %s looked at", places(len(last.Places.V))), quality
 }
 
 // but says how far the claim falls short of each promise.

@@ -176,7 +176,7 @@ func (b *zoneBuild) plateMeets(l *laid, side [2]float64, part float64, thick uni
 	}
 	l.set("panel.short_side_mm", math.Min(spacing, side[1]))
 	l.set("panel.long_side_mm", math.Max(spacing, side[1]))
-	needed, ok := b.rule.neededBy(l)
+	needed, _, ok := b.rule.neededBy(l)
 	return ok && needed <= float64(thick)
 }
 

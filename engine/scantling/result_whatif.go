@@ -23,9 +23,11 @@ type Curve struct {
 
 // SpacingPoint is one point of a curve.
 type SpacingPoint struct {
-	Spacing unit.MM
-	Needed  unit.MM // nought where not shown
-	Shown   bool
+	Spacing  unit.MM
+	Needed   unit.MM // nought where not shown
+	Shown    bool
+	Pressure float64 // kN/m², that under the thickness that governs; nought where that knows none
+	Stress   float64 // N/mm², likewise
 }
 
 // Spacing is the greatest spacing by one sheet, in steps of 5 mm. The plate is asked with the panel of WhatIf, the

@@ -10,7 +10,7 @@ import (
 // room asks a sheet and gives what is fitted over what is needed; ok is false where that is not shown.
 func (r *rule) room(l *laid) (margin float64, ok bool) {
 	if l.bar == nil {
-		needed, ok := r.neededBy(l)
+		needed, _, ok := r.neededBy(l)
 		if !ok {
 			return 0, false
 		}
@@ -33,24 +33,25 @@ func (r *rule) worked(l *laid) *method.Slate {
 	return s
 }
 
-// neededBy is the greatest thickness that a sheet asks of a panel; ok is false where one is missing.
-func (r *rule) neededBy(l *laid) (float64, bool) {
+// neededBy is the greatest thickness that a sheet asks of a panel, and its symbol; ok is false where one is missing.
+func (r *rule) neededBy(l *laid) (most float64, governs string, ok bool) {
 	s := r.worked(l)
 	if s == nil {
-		return 0, false
+		return 0, "", false
 	}
-	most := 0.0
 	for _, symbol := range s.Gives("needed") {
 		v, there, applies := valueOf(s, symbol)
 		switch {
 		case !applies:
 			continue
 		case !there:
-			return 0, false
+			return 0, "", false
 		}
-		most = math.Max(most, settled(v))
+		if v = settled(v); v > most {
+			most, governs = v, symbol
+		}
 	}
-	return most, most > 0
+	return most, governs, most > 0
 }
 
 func (l *laid) roomOfBar(w *method.Slate) (float64, bool) {

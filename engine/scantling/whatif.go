@@ -82,8 +82,11 @@ func (r *rule) curve(l *laid, p *Panel) []SpacingPoint {
 		s := settled(now * (0.5 + 1.5*float64(i)/(curvePoints-1)))
 		set(l, s)
 		point := SpacingPoint{Spacing: unit.MM(s)}
-		if needed, ok := r.neededBy(l); ok {
+		if needed, symbol, ok := r.neededBy(l); ok {
 			point.Needed, point.Shown = unit.MM(needed), true
+			slate := r.slate(l.scope)
+			point.Pressure, _ = slate.Under(symbol, pressureUnit)
+			point.Stress, _ = slate.Under(symbol, stressUnit)
 		}
 		out = append(out, point)
 	}

@@ -64,6 +64,38 @@ func TestCurveIsThePanel(t *testing.T) {
 	}
 }
 
+// At the spacing of today the curve stands on the pressure and the stress that the rules side by side name, so that a reader
+// can follow the others in the same way.
+func TestCurveNamesWhatItStandsOn(t *testing.T) {
+	r := whole(t)
+	out := r.judge(practiceBottom(), nil, nil)
+	q := out.WhatIfs[0]
+	pressed := 0
+	for _, c := range q.Curves {
+		for _, p := range c.Points {
+			if p.Spacing != q.Spacing || !p.Shown {
+				continue
+			}
+			if c.Rule == 0 {
+				if want := out.Panels[q.Panel].Pressure; out.Panels[q.Panel].Governs == "t_P" && math.Abs(p.Pressure-want) > 1e-9 {
+					t.Errorf("the governing rule: %v kN/m², the panel has %v", p.Pressure, want)
+				}
+				continue
+			}
+			o := out.Panels[q.Panel].Opinions[c.Rule-1]
+			if o.Rule != c.Rule || math.Abs(p.Pressure-o.Pressure) > 1e-9 || math.Abs(p.Stress-o.Stress) > 1e-9 {
+				t.Errorf("rule %d: %v kN/m² and %v N/mm², the opinion has %v and %v", c.Rule, p.Pressure, p.Stress, o.Pressure, o.Stress)
+			}
+			if p.Pressure > 0 {
+				pressed++
+			}
+		}
+	}
+	if pressed == 0 {
+		t.Error("no curve of another rule has a pressure at the spacing of today")
+	}
+}
+
 // At the greatest spacing plate and bar are met, one step beyond it they are short.
 func TestGreatestSpacing(t *testing.T) {
 	r := whole(t)

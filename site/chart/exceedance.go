@@ -56,13 +56,26 @@ func (e exceedance) words() string {
 	return words
 }
 
-// tableRows is how many impacts the table under the figure lists.
+// tableRows is how many of the lower impacts the table under the figure lists at most.
 const tableRows = 24
+
+// mostWhole is how many impacts from the greatest down are listed one by one at most: the highest tenth of a long record.
+const mostWhole = 200
+
+// step is how far the next row lies below the k-th impact. The greatest are listed one by one, so that the means of the
+// highest third and tenth can be reckoned again from the page; below them some are left out of a long record.
+func (e exceedance) step(k, whole int) int {
+	if k < whole {
+		return 1
+	}
+	return max(1, (len(e.Peaks.Sizes)-whole)/tableRows)
+}
 
 func (e exceedance) table() [][]string {
 	table := [][]string{{"Rank", "Impact, g", "Part above", "By the law, g"}}
 	n := len(e.Peaks.Sizes)
-	for k := 0; k < n; k += max(1, n/tableRows) {
+	whole := min(max(e.Third.K, tableRows), mostWhole)
+	for k := 0; k < n; k += e.step(k, whole) {
 		table = append(table, []string{fmt.Sprint(k + 1), unit.Text(e.Peaks.Sizes[k], 2), unit.Text(e.part(k), 3), unit.Text(e.law(e.part(k)), 2)})
 	}
 	return table

@@ -2,6 +2,7 @@ package chart
 
 import (
 	"math"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -68,6 +69,33 @@ func TestExceedanceTable(t *testing.T) {
 	}
 	if f.Table[1][2] != "0.013" || f.Table[1][1] != "4.88" {
 		t.Errorf("first row %v", f.Table[1])
+	}
+}
+
+// From the rows of the table the mean of the highest tenth can be reckoned again, in a record of any length.
+func TestExceedanceTableHoldsTheHighestTenth(t *testing.T) {
+	for _, n := range []int{30, 49, 400, 2000} {
+		r := &ride.Ride{Record: &record.Ride{}, Peaks: ride.Peaks{RMS: 0.5}}
+		for i := range n {
+			r.Peaks.Sizes = append(r.Peaks.Sizes, 0.5-math.Log((float64(i)+0.5)/float64(n)))
+		}
+		third, k3, _ := r.Peaks.Highest(3)
+		r.Third = ride.Mean{G: third, K: k3, Has: true}
+		want, k, _ := r.Peaks.Highest(10)
+		rows, sum := Exceedance(r).Table[1:], 0.0
+		for i := range k {
+			g, err := strconv.ParseFloat(rows[i][1], 64)
+			if err != nil || rows[i][0] != strconv.Itoa(i+1) {
+				t.Fatalf("%d impacts: row %d is %v", n, i, rows[i])
+			}
+			sum += g
+		}
+		if math.Abs(sum/float64(k)-want) > 0.005 {
+			t.Errorf("%d impacts: the rows give %.3f g, the highest tenth is %.3f", n, sum/float64(k), want)
+		}
+		if len(rows) > mostWhole+2*tableRows {
+			t.Errorf("%d impacts: %d rows", n, len(rows))
+		}
 	}
 }
 

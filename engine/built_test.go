@@ -3,6 +3,7 @@ package engine
 import (
 	"errors"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -77,6 +78,32 @@ func TestWeldMetalInTheWeights(t *testing.T) {
 		}
 		if got != c.want {
 			t.Errorf("%s: %q, want %q", c.where, got, c.want)
+		}
+	}
+}
+
+// TestEveryTableOfLimitsIsRead: a table of limits that no trade reads judges nothing, and a yard could not lay its own in its
+// place.
+func TestEveryTableOfLimitsIsRead(t *testing.T) {
+	files, err := filepath.Glob(filepath.Join(contentFolder, "limits", "*.toml"))
+	if err != nil || len(files) < 5 {
+		t.Fatalf("%v, %v", files, err)
+	}
+	ref, err := NewReference(os.DirFS(contentFolder), nil)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var told []string
+	for _, table := range ref.Building.tables() {
+		told = append(told, table.File)
+	}
+	for _, f := range files {
+		name := filepath.Base(f)
+		if !slices.Contains(limitTables, name) {
+			t.Errorf("content/limits/%s is not among limitTables of built.go", name)
+		}
+		if !slices.Contains(told, "limits/"+name) {
+			t.Errorf("content/limits/%s is not among the tables that built.go gives to the pages", name)
 		}
 	}
 }

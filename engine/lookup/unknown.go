@@ -53,15 +53,22 @@ func fault(sc *method.Scope, in *method.Input, kind, key string) finding.Fault {
 		if t.Key != table {
 			continue
 		}
-		keys := make([]string, len(t.Fields))
-		for i := range t.Fields {
-			keys[i] = t.Fields[i].Key
-		}
-		if near, ok := finding.Nearest(key, keys); ok {
+		if near, ok := nearest(key, t.Fields); ok {
 			f.Hint = "did you mean " + kind + "." + near + "?"
 			return f
 		}
 	}
 	f.Hint = "`hullfile keys " + table + "` lists what there is"
 	return f
+}
+
+// nearest is the key that was most likely meant: one that is longer by the unit or more words, or one that is mistyped.
+func nearest(key string, fields []record.FieldDoc) (string, bool) {
+	keys := make([]string, len(fields))
+	for i := range fields {
+		if keys[i] = fields[i].Key; strings.HasPrefix(keys[i], key+"_") {
+			return keys[i], true
+		}
+	}
+	return finding.Nearest(key, keys)
 }

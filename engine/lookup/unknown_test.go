@@ -30,11 +30,11 @@ func TestUnknown(t *testing.T) {
 	rows := []struct{ from, unit, hint string }{
 		{"panel.short_side_mm", "mm", ""},
 		{"panel.short_sid_mm", "mm", "did you mean panel.short_side_mm?"},
-		{"boat.length", "m", "`hullfile keys boat` lists what there is"},
+		{"boat.beam_hull", "", "did you mean boat.beam_hull_m?"},
 		{"boat.lenght_hull_m", "m", "did you mean boat.length_hull_m?"},
 		{"boat.colour_of_the_carpet", "", "`hullfile keys boat` lists what there is"},
 		{"spot.bolts", "", ""},
-		{"spot.bolt", "", "did you mean spot.bolts?"},
+		{"spot.boltz", "", "did you mean spot.bolts?"},
 		{"bracket.moment", "kN·m", ""},
 		{"rules.own_choice", "", ""},
 	}

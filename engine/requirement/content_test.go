@@ -40,7 +40,13 @@ func TestListsOfContent(t *testing.T) {
 			t.Errorf("%s says nothing of itself, or lies at %s", name, l.Path)
 		}
 	}
-	if got := c.Names(); len(got) != len(want) || !slices.IsSorted(got) {
+	got := c.Names()
+	for _, name := range got {
+		if _, named := want[name]; !named {
+			t.Errorf("content/requirements/%s.toml is not named here: count its items", name)
+		}
+	}
+	if len(got) != len(want) || !slices.IsSorted(got) {
 		t.Errorf("lists %v", got)
 	}
 }

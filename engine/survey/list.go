@@ -17,29 +17,10 @@ func listed(all []Item) (items []Item, left []Left) {
 			}
 		}
 		if over > 0 {
-			left = append(left, Left{rule.Class, over, restOf(rule.Class)})
+			left = append(left, Left{rule.Class, over, rule.Rest})
 		}
 	}
 	return items, left
-}
-
-// restOf names the page on which all of a class stand.
-func restOf(c Class) string {
-	switch c {
-	case Contradicts, Short:
-		return "findings"
-	case SeamOpen, Mended:
-		return "seams"
-	case Worn:
-		return "running hours"
-	case Least:
-		return "structure"
-	case Lot:
-		return "materials"
-	case Hold:
-		return "hold points"
-	}
-	return "boat"
 }
 
 // key makes the key of an item of its class and subject: letters, digits and hyphens, so that it can be typed.

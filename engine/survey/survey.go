@@ -61,11 +61,12 @@ const (
 	Tape        Class = "a tape or a gauge settles it"
 )
 
-// Rule says why a class stands where it stands, how its items are ordered, and how many the sheet takes at most.
+// Rule says how the items of a class are ordered, how many the sheet takes at most, and on which page all of them stand.
 type Rule struct {
 	Class Class
 	Order string
 	Most  int
+	Rest  string
 }
 
 // Rules gives the classes in the order of the sheet. The order is a judgement of what an hour on board is best spent on
@@ -73,15 +74,15 @@ type Rule struct {
 // where there is least to spare.
 func Rules() []Rule {
 	return []Rule{
-		{Contradicts, "in the order of the findings; those that papers alone can settle are left to the desk", 12},
-		{Short, "in the order of the checks", 12},
-		{SeamOpen, "shell first, then by length", 8},
-		{Mended, "shell first, then by length repaired", 8},
-		{Worn, "by damage in a hundred hours, the most first", 5},
-		{Least, "by fitted over needed, the least first", 6},
-		{Lot, "in the order of the stock records", 6},
-		{Hold, "in the order of the record", 6},
-		{Tape, "in the order of the file", 8},
+		{Contradicts, "in the order of the findings; those that papers alone can settle are left to the desk", 12, "findings"},
+		{Short, "in the order of the checks", 12, "findings"},
+		{SeamOpen, "shell first, then by length", 8, "seams"},
+		{Mended, "shell first, then by length repaired", 8, "seams"},
+		{Worn, "by damage in a hundred hours, the most first", 5, "running hours"},
+		{Least, "by fitted over needed, the least first", 6, "structure"},
+		{Lot, "in the order of the stock records", 6, "materials"},
+		{Hold, "in the order of the record", 6, "hold points"},
+		{Tape, "in the order of the file", 8, "boat"},
 	}
 }
 

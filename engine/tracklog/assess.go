@@ -134,19 +134,9 @@ func (r *Result) names() {
 			name = stem + "-" + string(n)
 		}
 		taken[strings.ToLower(name)] = true
-		l.Out = "logs/" + name + ending(l.Record.Kind.V)
+		f, _ := formatOf(l.Record.Kind.V)
+		l.Out = "logs/" + name + f.ending
 	}
-}
-
-// ending is what the name of a log ends in, so that a browser shows it as text.
-func ending(kind string) string {
-	switch kind {
-	case "gpx":
-		return ".gpx.txt"
-	case "nmea":
-		return ".nmea.txt"
-	}
-	return ".csv"
 }
 
 // safe keeps letters, digits, dashes and underscores of a key.

@@ -112,7 +112,7 @@ func Scan(r io.Reader, rec *record.Log, day record.Date, windows []*Window) (Rep
 		o.gap = float64(rec.Gap.V)
 	}
 	var err error
-	c.Lines, c.Used, err = read(r, rec, day, t, o.take)
+	c.Lines, c.Used, err = read(source{r, rec, day, t, o.take})
 	o.end()
 	c.find.stop()
 	for _, w := range windows {
@@ -120,31 +120,4 @@ func Scan(r io.Reader, rec *record.Log, day record.Date, windows []*Window) (Rep
 	}
 	c.Track, c.Steady, c.More, c.Notes = c.track.all, c.find.found, c.find.more, t.notes
 	return *c.Report, err
-}
-
-// read chooses the reader.
-func read(r io.Reader, rec *record.Log, day record.Date, t *told, out func(*Sample)) (count, used int, err error) {
-	switch rec.Kind.V {
-	case "nmea":
-		return readNMEA(r, t, shifted(rec, out))
-	case "gpx":
-		return readGPX(r, t, shifted(rec, out))
-	}
-	lay, wrong := layoutOf(rec, day)
-	if len(wrong) > 0 {
-		return 0, 0, columnsError(wrong)
-	}
-	return readCSV(r, lay, t, out)
-}
-
-// shifted puts the clock of a log right that by its kind should be in UTC and that the record says is not.
-func shifted(rec *record.Log, out func(*Sample)) func(*Sample) {
-	offset := float64(rec.Offset.V) * hourSeconds
-	if offset == 0 {
-		return out
-	}
-	return func(s *Sample) {
-		s.Time -= offset
-		out(s)
-	}
 }

@@ -19,7 +19,7 @@ func whole(t *testing.T, rec *record.Log, text string) {
 		last, any = s.Time, true
 		c.take(s)
 	}}
-	count, used, _ := read(strings.NewReader(text), rec, trialDay, tl, o.take)
+	count, used, _ := read(source{strings.NewReader(text), rec, trialDay, tl, o.take})
 	o.end()
 	c.find.stop()
 	if used > count+strings.Count(text, "<") || c.Samples > used || len(tl.notes) > 24 {

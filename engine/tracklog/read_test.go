@@ -35,7 +35,7 @@ func samplesOf(t *testing.T, rec *record.Log, text string) ([]Sample, Report, er
 	told := &told{}
 	o := &order{told: told, gap: usualGap, out: func(s *Sample) { all = append(all, *s); c.take(s) }}
 	var err error
-	c.Lines, c.Used, err = read(strings.NewReader(text), rec, trialDay, told, o.take)
+	c.Lines, c.Used, err = read(source{strings.NewReader(text), rec, trialDay, told, o.take})
 	o.end()
 	c.Notes = told.notes
 	return all, *c.Report, err

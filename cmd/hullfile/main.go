@@ -32,6 +32,7 @@ var errFindings = errors.New("findings")
 var errTold = errors.New("told")
 
 func main() {
+	spareLooking()
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	context.AfterFunc(ctx, stop) // a second interrupt ends the program at once
 	status := run(ctx, os.Args[1:], os.Stdout, os.Stderr)

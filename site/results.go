@@ -30,7 +30,7 @@ type hullHead struct {
 
 // object gives the head with its keys in order.
 func (h hullHead) object() object {
-	return object{"number": h.Number, "title": h.Title, "design": h.Design, "state": h.State, "issue": h.Issue, "date": h.Date, "builder": h.Builder}
+	return object{{"number", h.Number}, {"title", h.Title}, {"design", h.Design}, {"state", h.State}, {"issue", h.Issue}, {"date", h.Date}, {"builder", h.Builder}}
 }
 
 // full is a number at full precision: ten significant figures, which every make of processor agrees on, or null.
@@ -54,9 +54,6 @@ func (f full) value() float64 {
 	return rounded
 }
 
-// object is a JSON object; encoding/json sorts its keys.
-type object = map[string]any
-
 // results writes results.json.
 func (b *book) results() error {
 	text, err := b.machineText()
@@ -66,6 +63,9 @@ func (b *book) results() error {
 	return b.folder.write(resultsName, text)
 }
 
+// usualResults is about how long results.json is, bytes.
+const usualResults = 1 << 20
+
 // machineText is the text of results.json. Every key of it stands in content/schema/results.json.
 func (b *book) machineText() ([]byte, error) {
 	d, h := b.dossier, b.hull
@@ -73,12 +73,12 @@ func (b *book) machineText() ([]byte, error) {
 	if h.Issue.Date.Set {
 		head.Date = h.Issue.Date.V.ISO()
 	}
-	text, err := json.MarshalIndent(object{
-		"form": resultsForm, "version": b.press.job.Version, "hull": head.object(), "invented": d.Builder.Invented.V, "standing": d.Standing(), "counts": tellKinds(b.findings),
-		"checks": checkResults(d.Checks), "findings": findingResults(b.findings), "assumptions": assumptionResults(d.Assumptions),
-		"seams": seamResults(d), "documents": documentResults(&d.Documents),
-		"panels": panelResults(b), "structure": structureResult(&d.Structure), "weight": weightResults(&d.Weight), "lines": linesResult(&d.Lines), "afloat": afloatResult(&d.Loading, &d.Stability), "capacity": capacityResults(&d.Capacity), "trials": trialResults(&d.Trials), "underway": underwayResults(d), "logs": logResults(&d.Logs), "manoeuvres": moveResults(&d.Moves), "requirements": requirementResults(&d.Requirements),
-	}, "", " ")
+	text, err := appendJSON(make([]byte, 0, usualResults), object{
+		{"form", resultsForm}, {"version", b.press.job.Version}, {"hull", head.object()}, {"invented", d.Builder.Invented.V}, {"standing", d.Standing()}, {"counts", tellKinds(b.findings)},
+		{"checks", checkResults(d.Checks)}, {"findings", findingResults(b.findings)}, {"assumptions", assumptionResults(d.Assumptions)},
+		{"seams", seamResults(d)}, {"documents", documentResults(&d.Documents)},
+		{"panels", panelResults(b)}, {"structure", structureResult(&d.Structure)}, {"weight", weightResults(&d.Weight)}, {"lines", linesResult(&d.Lines)}, {"afloat", afloatResult(&d.Loading, &d.Stability)}, {"capacity", capacityResults(&d.Capacity)}, {"trials", trialResults(&d.Trials)}, {"underway", underwayResults(d)}, {"logs", logResults(&d.Logs)}, {"manoeuvres", moveResults(&d.Moves)}, {"requirements", requirementResults(&d.Requirements)},
+	}, 0)
 	return append(text, '\n'), err
 }
 
@@ -86,8 +86,8 @@ func checkResults(checks []finding.Check) []object {
 	out := make([]object, 0, len(checks))
 	for _, c := range checks {
 		out = append(out, object{
-			"rule": c.Rule, "subject": c.Subject, "asks": c.Asks, "standing": c.Standing, "says": c.Says, "needed": c.Needed, "has": c.Has,
-			"basis": c.Basis, "source": c.Source, "places": placeResults(c.Places), "missing": orEmpty(c.Missing), "settle": c.Settle,
+			{"rule", c.Rule}, {"subject", c.Subject}, {"asks", c.Asks}, {"standing", c.Standing}, {"says", c.Says}, {"needed", c.Needed}, {"has", c.Has},
+			{"basis", c.Basis}, {"source", c.Source}, {"places", placeResults(c.Places)}, {"missing", orEmpty(c.Missing)}, {"settle", c.Settle},
 		})
 	}
 	return out
@@ -97,7 +97,7 @@ func findingResults(findings []finding.Finding) []object {
 	out := make([]object, 0, len(findings))
 	for _, f := range findings {
 		out = append(out, object{
-			"kind": f.Kind, "rule": f.Rule, "subject": f.Subject, "says": f.Says, "settle": f.Settle, "places": placeResults(f.Places),
+			{"kind", f.Kind}, {"rule", f.Rule}, {"subject", f.Subject}, {"says", f.Says}, {"settle", f.Settle}, {"places", placeResults(f.Places)},
 		})
 	}
 	return out
@@ -106,7 +106,7 @@ func findingResults(findings []finding.Finding) []object {
 func assumptionResults(all []finding.Assumption) []object {
 	out := make([]object, 0, len(all))
 	for _, a := range all {
-		out = append(out, object{"subject": a.Subject, "says": a.Says, "settle": a.Settle, "basis": a.Basis})
+		out = append(out, object{{"subject", a.Subject}, {"says", a.Says}, {"settle", a.Settle}, {"basis", a.Basis}})
 	}
 	return out
 }
@@ -130,16 +130,18 @@ func panelResults(b *book) []object {
 	out := []object{}
 	for i := range b.dossier.Structure.Panels {
 		p := &b.dossier.Structure.Panels[i]
-		o := object{"key": p.Record.ID, "standing": p.Standing, "fitted_mm": full(p.Fitted), "count": p.Count, "basis": p.Basis, "governs": p.Governs,
-			"zone": p.Record.Zone.V, "derived": p.Derived, "opinions": opinionResults(&b.dossier.Structure, p.Opinions)}
+		o := object{{"key", p.Record.ID}, {"standing", p.Standing}, {"fitted_mm", full(p.Fitted)}, {"count", p.Count}, {"basis", p.Basis}, {"governs", p.Governs},
+			{"zone", p.Record.Zone.V}, {"derived", p.Derived}, {"opinions", opinionResults(&b.dossier.Structure, p.Opinions)}}
 		if p.Same != "" {
-			o["same"] = p.Same
+			o.add("same", p.Same)
 		}
 		if p.Standing != finding.NotShown {
-			o["needed_mm"], o["margin"], o["pressure_kn_m2"] = full(p.Needed), full(p.Margin), full(p.Pressure)
+			o.add("needed_mm", full(p.Needed))
+			o.add("margin", full(p.Margin))
+			o.add("pressure_kn_m2", full(p.Pressure))
 		}
 		if p.Working != nil && !p.Derived {
-			o["steps"] = stepResults(p.Working.Steps)
+			o.add("steps", stepResults(p.Working.Steps))
 		}
 		out = append(out, o)
 	}
@@ -150,12 +152,12 @@ func stepResults(steps []method.Shown) []object {
 	out := []object{}
 	for i := range steps {
 		s := &steps[i]
-		o := object{"symbol": s.Symbol, "state": s.State, "unit": s.Unit, "basis": s.Basis}
+		o := object{{"symbol", s.Symbol}, {"state", s.State}, {"unit", s.Unit}, {"basis", s.Basis}}
 		switch {
 		case s.IsWord:
-			o["value"] = s.Word
+			o.add("value", s.Word)
 		case s.State == method.Sound || s.State == method.Outside:
-			o["value"] = full(s.Value)
+			o.add("value", full(s.Value))
 		}
 		out = append(out, o)
 	}
@@ -166,33 +168,34 @@ func weightResults(r *weight.Result) object {
 	items, weighings := []object{}, []object{}
 	for i := range r.Items {
 		it := &r.Items[i]
-		o := object{"key": it.Record.ID, "count": it.Count}
+		o := object{{"key", it.Record.ID}, {"count", it.Count}}
 		if it.HasMass {
-			o["mass_kg"], o["margin_kg"] = full(it.Mass), full(it.Margin)
+			o.add("mass_kg", full(it.Mass))
+			o.add("margin_kg", full(it.Margin))
 		}
 		items = append(items, o)
 	}
 	for i := range r.Weighings {
 		w := &r.Weighings[i]
-		o := object{"key": w.Record.ID, "mass_kg": full(w.Mass), "reckoned": totalResult(w.Reckoned), "difference_kg": full(w.DiffMass)}
+		o := object{{"key", w.Record.ID}, {"mass_kg", full(w.Mass)}, {"reckoned", totalResult(w.Reckoned)}, {"difference_kg", full(w.DiffMass)}}
 		if w.HasX {
-			o["x_m"] = full(w.X)
+			o.add("x_m", full(w.X))
 		}
 		weighings = append(weighings, o)
 	}
-	return object{"items": items, "weighings": weighings, "light": totalResult(r.Light), "load": totalResult(r.Load), "loaded": totalResult(r.Loaded)}
+	return object{{"items", items}, {"weighings", weighings}, {"light", totalResult(r.Light)}, {"load", totalResult(r.Load)}, {"loaded", totalResult(r.Loaded)}}
 }
 
 func totalResult(t weight.Total) object {
-	o := object{"items": t.Items, "mass_kg": full(t.Mass), "margin_kg": full(t.Margin), "without": orEmpty(t.Without)}
+	o := object{{"items", t.Items}, {"mass_kg", full(t.Mass)}, {"margin_kg", full(t.Margin)}, {"without", orEmpty(t.Without)}}
 	if t.HasX {
-		o["x_m"] = full(t.X)
+		o.add("x_m", full(t.X))
 	}
 	if t.HasY {
-		o["y_m"] = full(t.Y)
+		o.add("y_m", full(t.Y))
 	}
 	if t.HasZ {
-		o["z_m"] = full(t.Z)
+		o.add("z_m", full(t.Z))
 	}
 	return o
 }
@@ -204,21 +207,21 @@ func trialResults(r *trial.Result) []object {
 		for j := range r.Trials[i].Settings {
 			settings = append(settings, settingResult(&r.Trials[i].Settings[j]))
 		}
-		out = append(out, object{"key": r.Trials[i].Record.ID, "settings": settings})
+		out = append(out, object{{"key", r.Trials[i].Record.ID}, {"settings", settings}})
 	}
 	return out
 }
 
 func settingResult(s *trial.Setting) object {
-	o := object{"setting": s.Name, "one_way": s.OneWay, "runs_used": s.Used}
+	o := object{{"setting", s.Name}, {"one_way", s.OneWay}, {"runs_used", s.Used}}
 	for key, m := range map[string]trial.Mean{"engine_rpm": s.RPM, "speed_kn": s.Speed, "fuel_l_h": s.Fuel, "trim_deg": s.Trim} {
 		if m.Has {
-			o[key] = object{"mean": full(m.Value), "spread": full(m.Spread), "n": m.N}
+			o.add(key, object{{"mean", full(m.Value)}, {"spread", full(m.Spread)}, {"n", m.N}})
 		}
 	}
 	for key, v := range map[string]trial.Value{"per_mile_l_nm": s.PerMile, "range_nm": s.Range, "slip": s.Slip} {
 		if v.Has {
-			o[key] = full(v.Value)
+			o.add(key, full(v.Value))
 		}
 	}
 	return o

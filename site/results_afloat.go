@@ -11,25 +11,26 @@ import (
 
 // linesResult is the shape of the hull for machines.
 func linesResult(r *lines.Result) object {
-	o := object{"floats": r.HasAfloat}
+	o := object{{"floats", r.HasAfloat}}
 	var compared, skins []object
 	for _, c := range r.Compared {
-		one := object{"key": c.Key, "stated": full(c.Stated), "allowed": full(c.Allowed), "agrees": c.Agrees}
+		one := object{{"key", c.Key}, {"stated", full(c.Stated)}, {"allowed", full(c.Allowed)}, {"agrees", c.Agrees}}
 		if c.HasLines {
-			one["lines"] = full(c.Lines)
+			one.add("lines", full(c.Lines))
 		}
 		compared = append(compared, one)
 	}
 	for _, s := range r.Skins {
-		skins = append(skins, object{"zone": s.Zone, "area_m2": full(s.Area), "x_m": full(s.Centre.X), "z_m": full(s.Centre.Z)})
+		skins = append(skins, object{{"zone", s.Zone}, {"area_m2", full(s.Area)}, {"x_m", full(s.Centre.X)}, {"z_m", full(s.Centre.Z)}})
 	}
-	o["compared"], o["skins"] = orEmpty(compared), orEmpty(skins)
+	o.add("compared", orEmpty(compared))
+	o.add("skins", orEmpty(skins))
 	form := []object{}
 	for _, f := range r.Form {
-		form = append(form, object{"level_m": full(f.Level), "mass_kg": full(f.Mass), "lcb_m": full(f.LCB), "kb_m": full(f.KB), "plane_m2": full(f.Plane),
-			"lcf_m": full(f.LCF), "bm_m": full(f.BM), "bml_m": full(f.BML), "wetted_m2": full(f.Wetted)})
+		form = append(form, object{{"level_m", full(f.Level)}, {"mass_kg", full(f.Mass)}, {"lcb_m", full(f.LCB)}, {"kb_m", full(f.KB)}, {"plane_m2", full(f.Plane)},
+			{"lcf_m", full(f.LCF)}, {"bm_m", full(f.BM)}, {"bml_m", full(f.BML)}, {"wetted_m2", full(f.Wetted)}})
 	}
-	o["form"] = form
+	o.add("form", form)
 	return o
 }
 
@@ -38,14 +39,20 @@ func afloatResult(load *loading.Result, s *stability.Result) object {
 	conditions := []object{}
 	for i := range load.Conditions {
 		c := &load.Conditions[i]
-		o := object{"key": c.ID, "kind": c.Kind, "whole": c.Whole, "floats": c.Floats}
+		o := object{{"key", c.ID}, {"kind", c.Kind}, {"whole", c.Whole}, {"floats", c.Floats}}
 		if c.Whole {
-			o["mass_kg"] = full(c.Mass)
-			o["x_m"], o["y_m"], o["z_m"] = full(c.Centre.X), full(c.Centre.Y), full(c.Centre.Z)
+			o.add("mass_kg", full(c.Mass))
+			o.add("x_m", full(c.Centre.X))
+			o.add("y_m", full(c.Centre.Y))
+			o.add("z_m", full(c.Centre.Z))
 		}
 		if c.Floats {
-			o["draught_m"], o["trim_deg"], o["heel_deg"] = full(c.Afloat.Draught), full(c.Afloat.Rest.Trim*180/math.Pi), full(c.Heel)
-			o["least_freeboard_m"], o["gm_m"], o["gm_fluid_m"] = full(c.Least), full(c.GM), full(c.GMFluid)
+			o.add("draught_m", full(c.Afloat.Draught))
+			o.add("trim_deg", full(c.Afloat.Rest.Trim*180/math.Pi))
+			o.add("heel_deg", full(c.Heel))
+			o.add("least_freeboard_m", full(c.Least))
+			o.add("gm_m", full(c.GM))
+			o.add("gm_fluid_m", full(c.GMFluid))
 		}
 		conditions = append(conditions, o)
 	}
@@ -56,16 +63,17 @@ func afloatResult(load *loading.Result, s *stability.Result) object {
 			levers = append(levers, leverResult(c, &c.Sides[k]))
 		}
 	}
-	return object{"density_kg_m3": full(load.Density), "conditions": conditions, "levers": levers}
+	return object{{"density_kg_m3", full(load.Density)}, {"conditions", conditions}, {"levers", levers}}
 }
 
 func leverResult(c *stability.Condition, s *stability.Side) object {
-	o := object{"side": s.Name, "limit_deg": full(s.Limit), "greatest_m": full(s.Greatest), "greatest_at_deg": full(s.GreatestA), "points": leverPoints(s.Curve)}
+	o := object{{"side", s.Name}, {"limit_deg", full(s.Limit)}, {"greatest_m", full(s.Greatest)}, {"greatest_at_deg", full(s.GreatestA)}, {"points", leverPoints(s.Curve)}}
 	if c.Loading != nil {
-		o["condition"] = c.Loading.ID
+		o.add("condition", c.Loading.ID)
 	}
 	if !s.Flooding.Never {
-		o["flooding_deg"], o["flooding_by"] = full(s.Flooding.Heel), s.Flooding.Name
+		o.add("flooding_deg", full(s.Flooding.Heel))
+		o.add("flooding_by", s.Flooding.Name)
 	}
 	return o
 }

@@ -10,7 +10,7 @@ import (
 func seamResults(d *engine.Dossier) object {
 	joints, categories := []object{}, []object{}
 	if d.Seams == nil {
-		return object{"joints": joints, "coverage": categories}
+		return object{{"joints", joints}, {"coverage", categories}}
 	}
 	for _, j := range d.Seams.Joints {
 		joints = append(joints, jointResult(d.Seams, j))
@@ -19,12 +19,12 @@ func seamResults(d *engine.Dossier) object {
 		c := &d.Coverage.Categories[i]
 		methods := []object{}
 		for _, s := range c.Methods {
-			methods = append(methods, object{"method": s.Method, "metres": full(s.Metres), "part": full(s.Part)})
+			methods = append(methods, object{{"method", s.Method}, {"metres", full(s.Metres)}, {"part", full(s.Part)}})
 		}
-		categories = append(categories, object{"category": c.Name, "joints": c.Joints, "metres": full(c.Metres), "methods": methods})
+		categories = append(categories, object{{"category", c.Name}, {"joints", c.Joints}, {"metres", full(c.Metres)}, {"methods", methods}})
 	}
 	c := &d.Coverage
-	return object{"joints": joints, "coverage": categories, "metres": full(c.Metres), "welded_m": full(c.Welded), "shell_m": full(c.Shell), "shell_whole_m": full(c.Whole), "open_nonconformities": len(c.Open)}
+	return object{{"joints", joints}, {"coverage", categories}, {"metres", full(c.Metres)}, {"welded_m", full(c.Welded)}, {"shell_m", full(c.Shell)}, {"shell_whole_m", full(c.Whole)}, {"open_nonconformities", len(c.Open)}}
 }
 
 func jointResult(m *seam.Map, j *seam.Joint) object {
@@ -40,13 +40,13 @@ func jointResult(m *seam.Map, j *seam.Joint) object {
 	}
 	for _, method := range seam.Methods() {
 		if metres := m.SeenBy(j, method); metres > 0 {
-			seen[method] = full(metres)
+			seen.add(method, full(metres))
 		}
 	}
 	stamps, last := weldedBy(j)
 	return object{
-		"key": r.ID, "type": r.Type.V, "category": r.Category.V, "where": r.Where.V, "length_m": full(r.Length.V), "standing": m.Standing(j), "parts": parts, "lacks": lacks,
-		"welds": len(j.Welds), "stamps": stamps, "last_weld": last, "seen_m": seen, "repairs": len(j.Repairs), "nonconformities": len(j.Nonconformities),
+		{"key", r.ID}, {"type", r.Type.V}, {"category", r.Category.V}, {"where", r.Where.V}, {"length_m", full(r.Length.V)}, {"standing", m.Standing(j)}, {"parts", parts}, {"lacks", lacks},
+		{"welds", len(j.Welds)}, {"stamps", stamps}, {"last_weld", last}, {"seen_m", seen}, {"repairs", len(j.Repairs)}, {"nonconformities", len(j.Nonconformities)},
 	}
 }
 
@@ -55,12 +55,15 @@ func documentResults(r *document.Result) []object {
 	out := []object{}
 	for i := range r.Documents {
 		d := &r.Documents[i]
-		o := object{"key": d.Record.ID, "title": d.Record.Title.V, "kind": d.Record.Kind.V, "number": d.Record.Number.V, "present": d.Present, "agrees": d.Matches}
+		o := object{{"key", d.Record.ID}, {"title", d.Record.Title.V}, {"kind", d.Record.Kind.V}, {"number", d.Record.Number.V}, {"present", d.Present}, {"agrees", d.Matches}}
 		if d.Record.Date.Set {
-			o["date"] = d.Record.Date.V.ISO()
+			o.add("date", d.Record.Date.V.ISO())
 		}
 		if d.Present {
-			o["path"], o["sha256"], o["bytes"], o["type"] = d.Out, d.SHA256, d.Bytes, d.Type
+			o.add("path", d.Out)
+			o.add("sha256", d.SHA256)
+			o.add("bytes", d.Bytes)
+			o.add("type", d.Type)
 		}
 		out = append(out, o)
 	}

@@ -11,11 +11,11 @@ func structureResult(r *scantling.Result) object {
 	rules := []object{}
 	for i := range r.Rules {
 		u := &r.Rules[i]
-		rules = append(rules, object{"name": u.Name, "cite": u.Cite, "governs": u.Governs, "refuses": u.Refuses})
+		rules = append(rules, object{{"name", u.Name}, {"cite", u.Cite}, {"governs", u.Governs}, {"refuses", u.Refuses}})
 	}
 	return object{
-		"rules": rules, "members": memberResults(r), "brackets": bracketResults(r), "fittings": fittingResults(r), "models": modelResults(r),
-		"renewals": renewalResults(r), "headrooms": headroomResults(r), "what_if": whatIfResults(r), "worst": worstResults(r),
+		{"rules", rules}, {"members", memberResults(r)}, {"brackets", bracketResults(r)}, {"fittings", fittingResults(r)}, {"models", modelResults(r)},
+		{"renewals", renewalResults(r)}, {"headrooms", headroomResults(r)}, {"what_if", whatIfResults(r)}, {"worst", worstResults(r)},
 	}
 }
 
@@ -23,10 +23,12 @@ func memberResults(r *scantling.Result) []object {
 	out := []object{}
 	for i := range r.Members {
 		m := &r.Members[i]
-		o := object{"key": m.Record.ID, "zone": m.Record.Zone.V, "kind": m.Record.Kind.V, "section": m.Record.Section.V, "count": m.Count, "derived": m.Derived,
-			"standing": m.Standing, "basis": m.Basis, "governs": m.Governs, "needs": needResults(m.Needs), "opinions": opinionResults(r, m.Opinions), "together": togetherResults(r, m)}
+		o := object{{"key", m.Record.ID}, {"zone", m.Record.Zone.V}, {"kind", m.Record.Kind.V}, {"section", m.Record.Section.V}, {"count", m.Count}, {"derived", m.Derived},
+			{"standing", m.Standing}, {"basis", m.Basis}, {"governs", m.Governs}, {"needs", needResults(m.Needs)}, {"opinions", opinionResults(r, m.Opinions)}, {"together", togetherResults(r, m)}}
 		if m.Standing != finding.NotShown {
-			o["margin"], o["pressure_kn_m2"], o["effective_mm"] = full(m.Margin), full(m.Pressure), full(m.Effective)
+			o.add("margin", full(m.Margin))
+			o.add("pressure_kn_m2", full(m.Pressure))
+			o.add("effective_mm", full(m.Effective))
 		}
 		out = append(out, o)
 	}
@@ -39,7 +41,7 @@ func needResults(all []scantling.Need) []object {
 		if !n.Shown {
 			continue
 		}
-		out = append(out, object{"what": n.What, "symbol": n.Symbol, "unit": n.Unit, "needed": full(n.Needed), "fitted": full(n.Fitted), "at_most": n.Most, "margin": full(n.Margin)})
+		out = append(out, object{{"what", n.What}, {"symbol", n.Symbol}, {"unit", n.Unit}, {"needed", full(n.Needed)}, {"fitted", full(n.Fitted)}, {"at_most", n.Most}, {"margin", full(n.Margin)}})
 	}
 	return out
 }
@@ -48,13 +50,20 @@ func opinionResults(r *scantling.Result, all []scantling.Opinion) []object {
 	out := []object{}
 	for i := range all {
 		o := &all[i]
-		one := object{"rule": r.Rules[o.Rule].Name, "standing": o.Standing}
+		one := object{{"rule", r.Rules[o.Rule].Name}, {"standing", o.Standing}}
 		if o.Standing != finding.NotShown {
-			one["what"], one["unit"], one["needed"], one["fitted"], one["margin"] = o.What, o.Unit, full(o.Needed), full(o.Fitted), full(o.Margin)
-			one["governs"], one["outside"] = o.Governs, o.Outside
+			one.add("what", o.What)
+			one.add("unit", o.Unit)
+			one.add("needed", full(o.Needed))
+			one.add("fitted", full(o.Fitted))
+			one.add("margin", full(o.Margin))
+			one.add("governs", o.Governs)
+			one.add("outside", o.Outside)
 		}
 		if d := &o.Differs; d.Load > 0 {
-			one["load"], one["strength"], one["rest"] = full(d.Load), full(d.Strength), full(d.Rest)
+			one.add("load", full(d.Load))
+			one.add("strength", full(d.Strength))
+			one.add("rest", full(d.Rest))
 		}
 		out = append(out, one)
 	}
@@ -64,16 +73,20 @@ func opinionResults(r *scantling.Result, all []scantling.Opinion) []object {
 func togetherResults(r *scantling.Result, m *scantling.Member) []object {
 	out := []object{}
 	for _, t := range m.Together {
-		out = append(out, object{"model": r.Models[t.Model].Name, "moment_kn_m": full(t.Moment), "shear_kn": full(t.Shear), "moves_mm": full(t.Moves),
-			"ratio": full(t.Ratio), "margin": full(t.Margin), "decides": t.Decides})
+		out = append(out, object{{"model", r.Models[t.Model].Name}, {"moment_kn_m", full(t.Moment)}, {"shear_kn", full(t.Shear)}, {"moves_mm", full(t.Moves)},
+			{"ratio", full(t.Ratio)}, {"margin", full(t.Margin)}, {"decides", t.Decides}})
 	}
 	return out
 }
 
 func localResult(o object, l *scantling.Local) object {
-	o["standing"], o["basis"], o["needs"], o["why"] = l.Standing, l.Basis, needResults(l.Needs), l.Why
+	o.add("standing", l.Standing)
+	o.add("basis", l.Basis)
+	o.add("needs", needResults(l.Needs))
+	o.add("why", l.Why)
 	if l.Standing != finding.NotShown {
-		o["margin"], o["governs"] = full(l.Margin), l.Governs.Name
+		o.add("margin", full(l.Margin))
+		o.add("governs", l.Governs.Name)
 	}
 	return o
 }
@@ -82,7 +95,7 @@ func bracketResults(r *scantling.Result) []object {
 	out := []object{}
 	for i := range r.Brackets {
 		b := &r.Brackets[i]
-		out = append(out, localResult(object{"key": b.Record.ID, "place": b.ID, "member": b.Member, "count": b.Count, "moment_kn_m": full(b.Moment), "force_kn": full(b.Force)}, &b.Local))
+		out = append(out, localResult(object{{"key", b.Record.ID}, {"place", b.ID}, {"member", b.Member}, {"count", b.Count}, {"moment_kn_m", full(b.Moment)}, {"force_kn", full(b.Force)}}, &b.Local))
 	}
 	return out
 }
@@ -91,7 +104,7 @@ func fittingResults(r *scantling.Result) []object {
 	out := []object{}
 	for i := range r.Fittings {
 		f := &r.Fittings[i]
-		out = append(out, localResult(object{"key": f.Record.ID, "kind": f.Record.Kind.V, "moment_kn_m": full(f.Moment), "force_kn": full(f.Force)}, &f.Local))
+		out = append(out, localResult(object{{"key", f.Record.ID}, {"kind", f.Record.Kind.V}, {"moment_kn_m", full(f.Moment)}, {"force_kn", full(f.Force)}}, &f.Local))
 	}
 	return out
 }
@@ -100,7 +113,7 @@ func modelResults(r *scantling.Result) []object {
 	out := []object{}
 	for i := range r.Models {
 		m := &r.Models[i]
-		out = append(out, object{"name": m.Name, "kind": string(m.Kind), "solved": m.Solved, "why": m.Why, "bars": len(m.Bars), "assumptions": m.Assumptions})
+		out = append(out, object{{"name", m.Name}, {"kind", string(m.Kind)}, {"solved", m.Solved}, {"why", m.Why}, {"bars", len(m.Bars)}, {"assumptions", m.Assumptions}})
 	}
 	return out
 }
@@ -109,16 +122,19 @@ func renewalResults(r *scantling.Result) []object {
 	out := []object{}
 	for i := range r.Renewals {
 		n := &r.Renewals[i]
-		o := object{"panel": r.Panels[n.Panel].Record.ID, "shown": n.Shown}
+		o := object{{"panel", r.Panels[n.Panel].Record.ID}, {"shown", n.Shown}}
 		if n.Shown {
-			o["least_mm"], o["room_mm"], o["practice_mm"], o["yard_mm"] = full(n.Least), full(n.Room), full(n.Practice), full(n.Yard)
+			o.add("least_mm", full(n.Least))
+			o.add("room_mm", full(n.Room))
+			o.add("practice_mm", full(n.Practice))
+			o.add("yard_mm", full(n.Yard))
 		}
 		read := []object{}
 		for j := range n.Gauged {
 			g := &n.Gauged[j]
-			read = append(read, object{"key": g.Record.ID, "measured_mm": full(g.Measured), "lost_mm": full(g.Lost), "left_mm": full(g.Left), "standing": g.Standing, "renew": g.Renew, "instrument": g.Instrument})
+			read = append(read, object{{"key", g.Record.ID}, {"measured_mm", full(g.Measured)}, {"lost_mm", full(g.Lost)}, {"left_mm", full(g.Left)}, {"standing", g.Standing}, {"renew", g.Renew}, {"instrument", g.Instrument}})
 		}
-		o["readings"] = read
+		o.add("readings", read)
 		out = append(out, o)
 	}
 	return out
@@ -128,7 +144,7 @@ func headroomResults(r *scantling.Result) []object {
 	out := []object{}
 	for i := range r.Headrooms {
 		h := &r.Headrooms[i]
-		out = append(out, object{"rule": r.Rules[h.Rule].Name, "of": h.Of, "unit": h.Unit, "now": full(h.Now), "most": full(h.Most), "ends": h.Ends, "shown": h.Shown, "limits": h.Limits, "never": orEmpty(h.Never)})
+		out = append(out, object{{"rule", r.Rules[h.Rule].Name}, {"of", h.Of}, {"unit", h.Unit}, {"now", full(h.Now)}, {"most", full(h.Most)}, {"ends", h.Ends}, {"shown", h.Shown}, {"limits", h.Limits}, {"never", orEmpty(h.Never)}})
 	}
 	return out
 }
@@ -145,12 +161,12 @@ func whatIfResults(r *scantling.Result) []object {
 					points = append(points, [2]full{full(p.Spacing), full(p.Needed)})
 				}
 			}
-			curves = append(curves, object{"rule": r.Rules[c.Rule].Name, "spacing_needed_mm": points})
+			curves = append(curves, object{{"rule", r.Rules[c.Rule].Name}, {"spacing_needed_mm", points}})
 		}
 		for _, b := range q.Builds {
-			builds = append(builds, object{"plate_mm": full(b.Plate), "section": b.Section, "part": full(b.Part), "mass_kg": full(b.Mass), "weld_m": full(b.Weld), "saved_kg": full(b.Saved), "spared_m": full(b.Spared), "meets": b.Meets})
+			builds = append(builds, object{{"plate_mm", full(b.Plate)}, {"section", b.Section}, {"part", full(b.Part)}, {"mass_kg", full(b.Mass)}, {"weld_m", full(b.Weld)}, {"saved_kg", full(b.Saved)}, {"spared_m", full(b.Spared)}, {"meets", b.Meets}})
 		}
-		out = append(out, object{"zone": q.Zone, "panel": r.Panels[q.Panel].Record.ID, "spacing_mm": full(q.Spacing), "curves": curves, "builds": builds})
+		out = append(out, object{{"zone", q.Zone}, {"panel", r.Panels[q.Panel].Record.ID}, {"spacing_mm", full(q.Spacing)}, {"curves", curves}, {"builds", builds}})
 	}
 	return out
 }
@@ -158,7 +174,7 @@ func whatIfResults(r *scantling.Result) []object {
 func worstResults(r *scantling.Result) []object {
 	out := []object{}
 	for _, c := range r.Worst {
-		out = append(out, object{"subject": c.Subject, "what": c.What, "margin": full(c.Margin), "standing": c.Standing, "equal": c.Equal, "says": c.Says})
+		out = append(out, object{{"subject", c.Subject}, {"what", c.What}, {"margin", full(c.Margin)}, {"standing", c.Standing}, {"equal", c.Equal}, {"says", c.Says}})
 	}
 	return out
 }

@@ -10,46 +10,48 @@ func logResults(r *tracklog.Result) object {
 	logs, runs := []object{}, []object{}
 	for i := range r.Logs {
 		log := &r.Logs[i]
-		o := object{"trial": log.Trial.ID, "key": log.Record.ID, "present": log.Present, "sha256": log.SHA256, "bytes": log.Bytes, "lines": log.Report.Lines, "samples": log.Report.Samples}
+		o := object{{"trial", log.Trial.ID}, {"key", log.Record.ID}, {"present", log.Present}, {"sha256", log.SHA256}, {"bytes", log.Bytes}, {"lines", log.Report.Lines}, {"samples", log.Report.Samples}}
 		if log.Report.Samples > 0 {
-			o["first"], o["last"] = tracklog.Moment(log.Report.First), tracklog.Moment(log.Report.Last)
+			o.add("first", tracklog.Moment(log.Report.First))
+			o.add("last", tracklog.Moment(log.Report.Last))
 		}
 		notes := object{}
 		for _, n := range log.Report.Notes {
-			notes[string(n.Trouble)] = n.Count
+			notes.add(string(n.Trouble), n.Count)
 		}
-		o["notes"] = notes
+		o.add("notes", notes)
 		logs = append(logs, o)
 	}
 	for i := range r.Runs {
 		run := &r.Runs[i]
 		held := object{}
 		for _, h := range run.Held {
-			v := object{"log_mean": full(h.Mean), "log_least": full(h.Least), "log_greatest": full(h.Most), "samples": h.N, "taken": h.Taken}
+			v := object{{"log_mean", full(h.Mean)}, {"log_least", full(h.Least)}, {"log_greatest", full(h.Most)}, {"samples", h.N}, {"taken", h.Taken}}
 			if h.HasWritten {
-				v["written"], v["agrees"] = full(h.Written), h.Agrees
+				v.add("written", full(h.Written))
+				v.add("agrees", h.Agrees)
 			}
-			held[h.Name] = v
+			held.add(h.Name, v)
 		}
-		runs = append(runs, object{"trial": run.Trial.ID, "key": run.Record.ID, "held": held, "why": run.Why})
+		runs = append(runs, object{{"trial", run.Trial.ID}, {"key", run.Record.ID}, {"held", held}, {"why", run.Why}})
 	}
-	return object{"logs": logs, "runs": runs}
+	return object{{"logs", logs}, {"runs", runs}}
 }
 
 // moveResults is what the manoeuvres gave.
 func moveResults(r *manoeuvre.Result) []object {
 	out := []object{}
 	add := func(trial, kind, id string, all ...*manoeuvre.Figure) {
-		o := object{"trial": trial, "kind": kind, "key": id}
+		o := object{{"trial", trial}, {"kind", kind}, {"key", id}}
 		for _, f := range all {
-			v := object{"unit": f.Sign}
+			v := object{{"unit", f.Sign}}
 			if f.Written.Set {
-				v["written"] = full(f.Written.V)
+				v.add("written", full(f.Written.V))
 			}
 			if f.HasLog {
-				v["log"] = full(f.Logged)
+				v.add("log", full(f.Logged))
 			}
-			o[f.Name] = v
+			o.add(f.Name, v)
 		}
 		out = append(out, o)
 	}

@@ -153,6 +153,7 @@ func (p *press) book(ctx context.Context, h *record.Hull, stage *stage) (line, e
 		return line{}, err
 	}
 	defer f.close()
+	go p.pages.MakeReady() // while the hull is reckoned; what goes wrong comes back with the first page
 	b := newBook(p, p.job.Assess(h), h, f)
 	defer b.printer.close()
 	if err := b.write(); err != nil {

@@ -14,6 +14,8 @@ import (
 	"fmt"
 	"html/template"
 	"reflect"
+	"slices"
+	"strings"
 	"sync"
 )
 
@@ -26,6 +28,7 @@ type Set struct {
 
 	mu   sync.Mutex // programs are made one at a time
 	made map[key]*program
+	safe func() error
 }
 
 // key is a template and the type that it is printed with, nil for no value.
@@ -53,8 +56,11 @@ type run struct {
 
 // New takes templates up. The functions are those that they were parsed with, beside the built-in ones.
 func New(pages *template.Template, funcs template.FuncMap) *Set {
-	return &Set{pages: pages, funcs: funcs, made: map[key]*program{}}
+	return &Set{pages: pages, funcs: funcs, made: map[key]*program{}, safe: sync.OnceValue(func() error { return makeSafe(pages) })}
 }
+
+// MakeReady does what the first page would have to wait for. It may be called again, and beside printing.
+func (s *Set) MakeReady() error { return s.safe() }
 
 // Append prints a template after what is in out already. The error names the template: one that is not there, that holds
 // what is not taken over, or that came upon a nil.
@@ -92,7 +98,7 @@ func (s *Set) program(k key) (*program, error) {
 	}
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	if err := s.makeSafe(k.name); err != nil {
+	if err := s.safe(); err != nil {
 		return nil, err
 	}
 	p := s.make(k)
@@ -126,13 +132,29 @@ type closed struct{}
 
 func (closed) Write([]byte) (int, error) { return 0, errStop }
 
-// makeSafe has html/template put into a template, and into those that it uses, how each value must be escaped. It does
-// so before it prints; what goes wrong in printing nothing is no matter here.
-func (s *Set) makeSafe(name string) error {
-	err := s.pages.ExecuteTemplate(closed{}, name, nil)
+// makeSafe has html/template put into all templates how each value must be escaped, by way of one that uses all of them:
+// each time that it is asked, it goes through what it has done before. It makes safe before it prints; what goes wrong in
+// printing nothing is no matter here.
+func makeSafe(pages *template.Template) error {
+	var names []string
+	for _, t := range pages.Templates() {
+		if t.Tree != nil {
+			names = append(names, t.Name())
+		}
+	}
+	slices.Sort(names)
+	var uses strings.Builder
+	for _, name := range names {
+		fmt.Fprintf(&uses, "{{template %q}}", name)
+	}
+	all, err := pages.New("all of them").Parse(uses.String())
+	if err != nil {
+		return err
+	}
+	err = all.Execute(closed{}, nil)
 	var unsafe *template.Error
 	if errors.As(err, &unsafe) {
-		return fmt.Errorf("template %s cannot be made safe: %w", name, err)
+		return fmt.Errorf("templates cannot be made safe: %w", err)
 	}
 	return nil
 }

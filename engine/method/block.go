@@ -175,10 +175,9 @@ func (t *block) names() []string {
 		out = append(out, name)
 	}
 	sort.Slice(out, func(i, j int) bool {
-		a, _ := t.page.spot(child(t.path, out[i]))
-		b, _ := t.page.spot(child(t.path, out[j]))
-		if a.key != b.key {
-			return a.key < b.key
+		a, b := t.page.begins(child(t.path, out[i])), t.page.begins(child(t.path, out[j]))
+		if a != b {
+			return a < b
 		}
 		return out[i] < out[j]
 	})
@@ -187,12 +186,24 @@ func (t *block) names() []string {
 
 // close faults every key that was not asked for.
 func (t *block) close() {
+	if t.allAsked() {
+		return
+	}
 	for _, name := range t.names() {
 		if t.has(name) {
 			continue
 		}
 		t.page.fault(t.page.ofKey(child(t.path, name)), t.key(name), "is not a key of a method sheet", didYouMean(name, t.asked))
 	}
+}
+
+func (t *block) allAsked() bool {
+	for name := range t.rows {
+		if !t.has(name) {
+			return false
+		}
+	}
+	return true
 }
 
 func (t *block) has(name string) bool {

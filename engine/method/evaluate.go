@@ -21,6 +21,15 @@ func (s *Sheet) Evaluate(scope string, given Given, above *Working) (*Working, e
 	if err := s.fits(sc, above); err != nil {
 		return nil, err
 	}
+	w := s.blank(sc, above)
+	if err := w.reckon(given); err != nil {
+		return nil, err
+	}
+	return w, nil
+}
+
+// blank is a working of which nothing is reckoned yet.
+func (s *Sheet) blank(sc *Scope, above *Working) *Working {
 	w := &Working{Sheet: s, Scope: sc, Above: above, Inputs: make([]Shown, len(sc.Inputs)), Steps: make([]Shown, len(sc.groups))}
 	w.all, w.cells = make([]*Shown, len(sc.symbols)), make([]cell, len(sc.symbols))
 	if above != nil {
@@ -29,10 +38,7 @@ func (s *Sheet) Evaluate(scope string, given Given, above *Working) (*Working, e
 	for i, g := range sc.groups {
 		w.all[g.symbol.slot] = &w.Steps[i]
 	}
-	if err := w.reckon(given); err != nil {
-		return nil, err
-	}
-	return w, nil
+	return w
 }
 
 // Again reckons the scope once more in the same working, whose inputs and results are overwritten: for iterations that
@@ -72,10 +78,14 @@ func newReckoner(w *Working) *reckoner {
 // through reckons every step of a working.
 func (r *reckoner) through(w *Working) {
 	for i, g := range w.Scope.groups {
-		out := &w.Steps[i]
-		r.group(g, out)
-		w.cells[g.symbol.slot] = out.cell()
+		r.one(g, &w.Steps[i])
 	}
+}
+
+// one reckons one symbol.
+func (r *reckoner) one(g *group, out *Shown) {
+	r.group(g, out)
+	r.cells[g.symbol.slot] = out.cell()
 }
 
 // fits checks that the working handed over is that of the scope above.

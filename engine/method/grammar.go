@@ -29,10 +29,11 @@ type slip struct {
 type grammar struct {
 	config *conf.Config
 	tables map[string]*Table
+	before map[string]*Node // what was read so far, for conditions stand at many steps alike
 }
 
 func newGrammar(tables []*Table) *grammar {
-	g := &grammar{config: conf.CreateNew(), tables: map[string]*Table{}}
+	g := &grammar{config: conf.CreateNew(), tables: map[string]*Table{}, before: map[string]*Node{}}
 	g.config.MaxNodes = mostNodes
 	for _, name := range builtin.Names {
 		g.config.Disabled[name] = true
@@ -45,6 +46,30 @@ func newGrammar(tables []*Table) *grammar {
 
 // read gives the tree of a formula. Symbols are not resolved and kinds not checked yet.
 func (g *grammar) read(text string) (*Formula, *slip) {
+	if root := g.before[text]; root != nil {
+		return &Formula{Text: text, Root: root.copy()}, nil
+	}
+	root, wrong := g.parse(text)
+	if wrong != nil {
+		return nil, wrong
+	}
+	g.before[text] = root.copy()
+	return &Formula{Text: text, Root: root}, nil
+}
+
+// copy is the same tree once more, so that its symbols can mean those of another scope.
+func (n *Node) copy() *Node {
+	out := *n
+	if len(n.Args) > 0 {
+		out.Args = make([]*Node, len(n.Args))
+		for i, a := range n.Args {
+			out.Args[i] = a.copy()
+		}
+	}
+	return &out
+}
+
+func (g *grammar) parse(text string) (*Node, *slip) {
 	if n := len([]rune(text)); n > longestFormula {
 		return nil, &slip{0, fmt.Sprintf("has %d characters, may have %d", n, longestFormula), "part it into several steps"}
 	}
@@ -56,11 +81,7 @@ func (g *grammar) read(text string) (*Formula, *slip) {
 		return nil, unread(err)
 	}
 	b := builder{grammar: g, text: []rune(text)}
-	root, wrong := b.node(tree.Node, 0)
-	if wrong != nil {
-		return nil, wrong
-	}
-	return &Formula{Text: text, Root: root}, nil
+	return b.node(tree.Node, 0)
 }
 
 // builder walks the tree of the parser.

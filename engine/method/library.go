@@ -62,7 +62,7 @@ func loadAll(shipped fs.FS, names []string) ([]result, error) {
 		each.Go(func() {
 			text, err := fs.ReadFile(shipped, name)
 			if failed[i] = err; err == nil {
-				read[i] = loaded(Load(name, text))
+				read[i] = loaded(loadShipped(name, text))
 			}
 		})
 	}

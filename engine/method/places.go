@@ -19,6 +19,9 @@ type places struct {
 	text  []byte
 	lines []int // offset of the first byte of each line
 	at    map[string]spot
+
+	partly bool           // only tables are in it so far; the rest is looked for when it is asked for
+	keys   map[string]int // then the offsets of keys outside arrays of tables
 }
 
 // spot is where one key stands and where its value stands.
@@ -30,19 +33,29 @@ type spot struct {
 // locate scans a sheet that the decoder has accepted. Where the two readers differ about what is allowed, the places
 // found up to there are kept and the rest is told by its table.
 func locate(file string, text []byte) *places {
-	p := &places{file: file, text: text, lines: []int{0}, at: map[string]spot{}}
+	p := newPlaces(file, text)
+	p.scan()
+	return p
+}
+
+func newPlaces(file string, text []byte) *places {
+	p := &places{file: file, text: text, lines: make([]int, 1, 1+bytes.Count(text, []byte("\n"))), at: map[string]spot{}}
 	for i, c := range text {
 		if c == '\n' {
 			p.lines = append(p.lines, i+1)
 		}
 	}
+	return p
+}
+
+func (p *places) scan() {
+	p.partly = false
 	parser := &unstable.Parser{}
-	parser.Reset(text)
+	parser.Reset(p.text)
 	scan := scanner{places: p, parser: parser, counts: map[string]int{}}
 	for parser.NextExpression() {
 		scan.expression(parser.Expression())
 	}
-	return p
 }
 
 type scanner struct {
@@ -122,9 +135,9 @@ func (s *scanner) value(path string, here spot, v *unstable.Node) {
 }
 
 // note keeps the first place at which a path is named.
-func (s *scanner) note(path string, at spot) {
-	if _, ok := s.at[path]; !ok {
-		s.at[path] = at
+func (p *places) note(path string, at spot) {
+	if _, ok := p.at[path]; !ok {
+		p.at[path] = at
 	}
 }
 
@@ -149,6 +162,9 @@ func item(path string, i int) string { return path + "[" + strconv.Itoa(i) + "]"
 
 // spot finds a path, or else the nearest table or array around it.
 func (p *places) spot(path string) (at spot, exact bool) {
+	if _, known := p.at[path]; !known && p.partly {
+		p.scan()
+	}
 	exact = true
 	for path != "" {
 		if at, ok := p.at[path]; ok {
@@ -158,6 +174,17 @@ func (p *places) spot(path string) (at spot, exact bool) {
 		path = path[:max(0, strings.LastIndexAny(path, ".["))]
 	}
 	return spot{}, false
+}
+
+// begins is where a key begins, to put keys into order.
+func (p *places) begins(path string) int {
+	if p.partly {
+		if at, ok := p.keys[path]; ok {
+			return at
+		}
+	}
+	at, _ := p.spot(path)
+	return at.key
 }
 
 // ofKey is the place of a key.

@@ -11,7 +11,7 @@ import (
 	"hullfile/engine/method"
 )
 
-// bySheet evaluates the scope of a method sheet, those above it first, and takes the symbol that the case asks for.
+// bySheet takes the symbol that the case asks for out of a method sheet.
 func (r *runner) bySheet(s *set, c *row) (outcome, error) {
 	sheet, ok := r.lib.Sheet(s.Method)
 	if !ok {
@@ -30,11 +30,8 @@ func (r *runner) bySheet(s *set, c *row) (outcome, error) {
 	if err != nil {
 		return out, err
 	}
-	for _, sc := range chain {
-		out.under, err = sheet.Evaluate(sc.Name, given.values, out.under)
-		if err != nil {
-			return out, err
-		}
+	if out.under, err = sheet.Follow(scope, c.Symbol, given.values); err != nil {
+		return out, err
 	}
 	return out, out.take(c.Symbol)
 }

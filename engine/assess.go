@@ -16,7 +16,8 @@ import (
 // other. root is the yard folder in which documents are looked for; without it none is shown. The hull, the yard and the
 // reference are only read, so hulls may be assessed side by side.
 func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Dossier {
-	d := &Dossier{Builder: &y.Builder, Hull: h, Proofs: ref.Proofs}
+	go ref.proofs() // wanted at the end
+	d := &Dossier{Builder: &y.Builder, Hull: h}
 	d.Weight = weight.Assess(h, ref.Alloys, lines.Zones(h)...)
 	d.Lines = lines.Assess(h, d.Weight.Loaded)
 	d.structure(y, ref)
@@ -30,6 +31,7 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 	d.underway(y, ref, root)
 	d.Records = crosscheck.Assess(y, h, &d.Documents)
 	d.questioned(y, ref)
+	d.Proofs = *ref.Proofs()
 	d.collect(y)
 	d.required(ref)
 	d.surveyed()

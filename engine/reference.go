@@ -1,13 +1,11 @@
 package engine
 
 import (
-	"fmt"
 	"io/fs"
 
 	"hullfile/engine/detail"
 	"hullfile/engine/glossary"
 	"hullfile/engine/handbook"
-	"hullfile/engine/lookup"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/proof"
@@ -20,7 +18,6 @@ import (
 type Reference struct {
 	Library *method.Library
 	Alloys  *material.Table
-	Proofs  proof.Sheet
 	Details *detail.Table
 
 	Requirements *requirement.Catalog
@@ -30,57 +27,18 @@ type Reference struct {
 	Words    *glossary.Table // words that the pages explain
 
 	Building Building // limits by which the record of building is judged
+
+	proofs func() *proof.Sheet
 }
 
-// NewReference reads alloys/, details/, evidence/, methods/, proofs/ and requirements/ of the content folder and lays the
-// yard's own method sheets over the shipped ones; With does the same for its lists of requirements. The proofs run through the library that results, so that a sheet of the yard's own that no longer gives
-// the published values is seen to do so. The error is finding.Faults of the sheets, or an error of reading.
+// NewReference is ReadShipped with the reference of one yard.
 func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
-	alloys, err := material.Load(content)
-	if err != nil {
-		return nil, err
-	}
-	methods, err := fs.Sub(content, "methods")
-	if err != nil {
-		return nil, fmt.Errorf("method sheets: %w", err)
-	}
-	library, err := method.NewLibrary(methods, yard)
-	if err != nil {
-		return nil, err
-	}
-	if faults := lookup.Unknown(library.Sheets()); len(faults) > 0 {
-		return nil, faults
-	}
-	lists, err := requirement.Read(content)
-	if err != nil {
-		return nil, err
-	}
-	requirements, err := lists.With(nil)
-	if err != nil {
-		return nil, err
-	}
-	proofs, err := proof.Run(content, library, alloys, requirements)
-	if err != nil {
-		return nil, err
-	}
-	details, err := detail.Load(content)
-	if err != nil {
-		return nil, err
-	}
-	building, err := loadBuilding(content, nil)
-	if err != nil {
-		return nil, err
-	}
-	book, err := handbook.Load(content)
-	if err != nil {
-		return nil, err
-	}
-	terms, err := glossary.Load(content)
-	if err != nil {
-		return nil, err
-	}
-	return &Reference{Library: library, Alloys: alloys, Proofs: proofs, Details: details, Requirements: requirements, lists: lists, Building: building, Handbook: book, Words: terms}, nil
+	return ReadShipped(content).Reference(yard)
 }
+
+// Proofs are the published values, run through the library of this reference, so that a sheet of the yard's own that no
+// longer gives them is seen to do so. They run beside the first hull, and who asks early waits.
+func (r *Reference) Proofs() *proof.Sheet { return r.proofs() }
 
 // WithChapters gives the same reference with the yard's own chapters laid over those of the owner's book. The error is
 // finding.Faults of the chapters.

@@ -30,11 +30,11 @@ func prove(d *desk, asJSON bool) error {
 		return err
 	}
 	if asJSON {
-		err = d.json(ref.Proofs)
+		err = d.json(*ref.Proofs())
 	} else {
-		d.out.proofs(ref.Proofs)
+		d.out.proofs(*ref.Proofs())
 	}
-	if err == nil && len(ref.Proofs.Failed()) > 0 {
+	if err == nil && len(ref.Proofs().Failed()) > 0 {
 		return errFindings
 	}
 	return err

@@ -12,10 +12,8 @@ import (
 	"hullfile/content"
 	"hullfile/engine"
 	"hullfile/engine/finding"
-	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
-	"hullfile/engine/requirement"
 )
 
 // reading is a yard folder read without faults, with all that it is reckoned by.
@@ -49,15 +47,11 @@ func openYardBy(folder string, s *shelf) (*reading, error) {
 }
 
 func (r *reading) read(s *shelf) error {
-	alloys, err := material.Load(content.Files)
+	known, err := s.begun().Known()
 	if err != nil {
-		return fmt.Errorf("alloy tables: %w", err)
+		return err
 	}
-	shipped, err := requirement.Load(content.Files, nil)
-	if err != nil {
-		return fmt.Errorf("lists of requirements: %w", err)
-	}
-	yard, err := record.Read(r.root, record.Known{Alloys: alloys.Names(), Lists: shipped.Names(), Words: shipped.Words()})
+	yard, err := record.Read(r.root, known)
 	if err != nil {
 		return err
 	}
@@ -75,10 +69,20 @@ func (r *reading) read(s *shelf) error {
 	return err
 }
 
-// shelf keeps the reference between readings: it changes only with the yard's own method sheets.
+// shelf keeps what comes with the program between readings, and the reference, which changes only with the yard's own method
+// sheets.
 type shelf struct {
-	sheets []method.Source
-	ref    *engine.Reference
+	shipped *engine.Shipped
+	sheets  []method.Source
+	ref     *engine.Reference
+}
+
+// begun is what comes with the program; reading it is begun by the first who asks.
+func (s *shelf) begun() *engine.Shipped {
+	if s.shipped == nil {
+		s.shipped = engine.ReadShipped(content.Files)
+	}
+	return s.shipped
 }
 
 func (s *shelf) reference(own []method.Source) (*engine.Reference, error) {
@@ -88,7 +92,7 @@ func (s *shelf) reference(own []method.Source) (*engine.Reference, error) {
 	if s.ref != nil && slices.EqualFunc(s.sheets, own, same) {
 		return s.ref, nil
 	}
-	ref, err := engine.NewReference(content.Files, own)
+	ref, err := s.begun().Reference(own)
 	if err != nil {
 		return nil, err
 	}

@@ -24,27 +24,56 @@ type Library struct {
 	sheets []*Sheet // by name
 }
 
-// NewLibrary reads every *.toml at the top of shipped and lays the yard's own sheets over them: one with the file name of
-// a shipped sheet takes its place and says so, any other is added. A shipped sheet that is replaced is not read. The error
-// is finding.Faults, of all sheets at once, or an error of reading.
-func NewLibrary(shipped fs.FS, yards []Source) (*Library, error) {
-	names, err := fs.Glob(shipped, "*.toml")
+// Shipped is the sheets that come with the program, read before it is known which of them a yard replaces.
+type Shipped struct {
+	names []string
+	read  []result // one for one
+}
+
+// ReadShipped reads every *.toml at the top of a folder, side by side: compiling them is most of what a run needs to begin.
+// The error is one of reading; what is wrong in a sheet is told by Library.
+func ReadShipped(folder fs.FS) (*Shipped, error) {
+	names, err := fs.Glob(folder, "*.toml")
 	if err != nil {
 		return nil, err
 	}
+	s := &Shipped{names: names, read: make([]result, len(names))}
+	failed := make([]error, len(names))
+	var each sync.WaitGroup
+	for i, name := range names {
+		each.Go(func() {
+			text, err := fs.ReadFile(folder, name)
+			if failed[i] = err; err == nil {
+				s.read[i] = loaded(loadShipped(name, text))
+			}
+		})
+	}
+	each.Wait()
+	return s, errors.Join(failed...)
+}
+
+// NewLibrary reads the shipped sheets and lays the yard's own over them, as Library does.
+func NewLibrary(shipped fs.FS, yards []Source) (*Library, error) {
+	s, err := ReadShipped(shipped)
+	if err != nil {
+		return nil, err
+	}
+	return s.Library(yards)
+}
+
+// Library lays a yard's own sheets over the shipped ones: one with the file name of a shipped sheet takes its place and says
+// so, any other is added. The error is finding.Faults, of all sheets at once; those of a sheet that is replaced do not count.
+func (s *Shipped) Library(yards []Source) (*Library, error) {
 	var faults finding.Faults
 	lib := &Library{}
 	own := map[string]string{}
 	for _, y := range yards {
-		lib.add(loadOwn(y, slices.Contains(names, y.Name), own), &faults)
+		lib.add(loadOwn(y, slices.Contains(s.names, y.Name), own), &faults)
 	}
-	names = slices.DeleteFunc(names, func(name string) bool { return own[name] != "" })
-	read, err := loadAll(shipped, names)
-	if err != nil {
-		return nil, err
-	}
-	for _, r := range read {
-		lib.add(r, &faults)
+	for i, name := range s.names {
+		if own[name] == "" {
+			lib.add(s.read[i], &faults)
+		}
 	}
 	if len(faults) > 0 {
 		faults.Sort()
@@ -52,22 +81,6 @@ func NewLibrary(shipped fs.FS, yards []Source) (*Library, error) {
 	}
 	slices.SortFunc(lib.sheets, func(a, b *Sheet) int { return strings.Compare(a.Name, b.Name) })
 	return lib, nil
-}
-
-// loadAll reads shipped sheets side by side: compiling them is most of what a run needs to begin.
-func loadAll(shipped fs.FS, names []string) ([]result, error) {
-	read, failed := make([]result, len(names)), make([]error, len(names))
-	var each sync.WaitGroup
-	for i, name := range names {
-		each.Go(func() {
-			text, err := fs.ReadFile(shipped, name)
-			if failed[i] = err; err == nil {
-				read[i] = loaded(loadShipped(name, text))
-			}
-		})
-	}
-	each.Wait()
-	return read, errors.Join(failed...)
 }
 
 // result is a sheet or what is wrong in it.

@@ -17,27 +17,50 @@ import (
 // give what its source prints is no error but a Case that does not pass. Lists of requirements are read from the files
 // where none are handed over.
 func Run(files fs.FS, lib *method.Library, alloys *material.Table, lists ...*requirement.Catalog) (Sheet, error) {
-	sets, err := readSets(files)
+	sets, err := Read(files)
 	if err != nil {
 		return Sheet{}, err
 	}
-	catalog := sync.OnceValues(func() (*requirement.Catalog, error) {
+	return sets.run(lib, alloys, sync.OnceValues(func() (*requirement.Catalog, error) {
 		if len(lists) > 0 {
 			return lists[0], nil
 		}
 		return requirement.Load(files, nil)
-	})
+	})), nil
+}
+
+// Sets are the proofs as they are written, before they are run.
+type Sets struct {
+	all     []*set
+	reasons []Reason
+}
+
+// Read reads proofs/*.toml below files. The error is that of Run.
+func Read(files fs.FS) (Sets, error) {
+	all, err := readSets(files)
+	if err != nil {
+		return Sets{}, err
+	}
+	reasons, err := readReasons(files)
+	return Sets{all, reasons}, err
+}
+
+// Run runs them.
+func (s Sets) Run(lib *method.Library, alloys *material.Table, lists *requirement.Catalog) Sheet {
+	return s.run(lib, alloys, func() (*requirement.Catalog, error) { return lists, nil })
+}
+
+func (s Sets) run(lib *method.Library, alloys *material.Table, catalog func() (*requirement.Catalog, error)) Sheet {
 	whole := &runner{lib: lib, touched: map[*method.Formula]*touch{}}
 	var out Sheet
-	for _, one := range runSets(sets, func() *runner {
+	for _, one := range runSets(s.all, func() *runner {
 		return &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{}, lists: catalog}
 	}) {
 		out.Cases = append(out.Cases, one.cases...)
 		whole.take(one.runner)
 	}
-	out.Without = whole.without()
-	out.Reasons, err = readReasons(files)
-	return out, err
+	out.Without, out.Reasons = whole.without(), s.reasons
+	return out
 }
 
 // ran is what came of one set.

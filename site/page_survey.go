@@ -88,7 +88,7 @@ func (l *leaf) surveyPage() (SurveyPage, error) {
 	skin := chart.NewSkin(l.dossier.Lines)
 	p := SurveyPage{
 		Number: l.hull.Number, Design: l.hull.Design.V, Skin: skinPicture(skin),
-		Blank: Link{Text: surveyBlank, Href: l.to(surveyBlank, "")}, Columns: surveyColumns, Findings: l.findingsHere(""), Caution: l.press.notes["survey"],
+		Blank: Link{Text: surveyBlank, Href: l.to(surveyBlank, "")}, Columns: strings.Join(surveyColumns, ","), Findings: l.findingsHere(""), Caution: l.press.notes["survey"],
 	}
 	for _, rule := range survey.Rules() {
 		p.Rules = append(p.Rules, SurveyRule{capital(string(rule.Class)), rule.Order, strconv.Itoa(rule.Most)})
@@ -215,14 +215,17 @@ func (l *leaf) surveyRead(r *survey.Reading) SurveyRead {
 }
 
 // surveyColumns are the heads of survey.csv.
-const surveyColumns = "item,measured,seen,date,by,instrument,note"
+var surveyColumns = []string{"item", "measured", "seen", "date", "by", "instrument", "note"}
 
 // surveyBlanks writes a table with the keys of the sheet, ready to be filled and put beside hull.toml.
 func (b *book) surveyBlanks() error {
-	var out strings.Builder
-	out.WriteString(surveyColumns + "\n")
+	t := &csvTable{head: surveyColumns}
 	for i := range b.dossier.Survey.Items {
-		out.WriteString(b.dossier.Survey.Items[i].Key + ",,,,,,\n")
+		t.add(b.dossier.Survey.Items[i].Key, "", "", "", "", "", "")
 	}
-	return b.folder.write(surveyBlank, []byte(out.String()))
+	text, err := t.text()
+	if err != nil {
+		return err
+	}
+	return b.folder.write(surveyBlank, text)
 }

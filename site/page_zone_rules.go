@@ -104,13 +104,8 @@ func (l *leaf) opinionRules(all []scantling.Opinion, z *scantling.Zone) []RuleRo
 		}
 		shown := o.Standing != finding.NotShown
 		row.Pressure, row.Stress = has(o.Pressure > 0, unit.Text(o.Pressure, 1), pressureWhy(o)), has(o.Stress > 0, unit.Text(o.Stress, 0), "not named")
-		decimals := func(v float64) string {
-			if o.Unit == "mm" || o.Unit == "" {
-				return unit.Text(v, 2)
-			}
-			return unit.Figures(v, 3)
-		}
-		row.Needed, row.Fitted = has(shown, decimals(o.Needed), notShownWhy(o.Why)), has(shown, decimals(o.Fitted), "not shown")
+		needed, fitted := opinionSizes(o)
+		row.Needed, row.Fitted = has(shown, needed, notShownWhy(o.Why)), has(shown, fitted, "not shown")
 		row.Margin = has(shown && o.Margin > 0, roomText(o.Standing, o.Margin), "not shown")
 		if !shown && row.Differs == "" {
 			row.Differs = closed(capital(o.Why))
@@ -147,4 +142,15 @@ func zoneWords(v *scantling.ZoneView, z *scantling.Zone) string {
 		words += ", " + strconv.Itoa(v.NotShown) + " not shown"
 	}
 	return words
+}
+
+// opinionSizes writes what is needed and what is there as the governing rule does: a thickness needed is rounded up.
+func opinionSizes(o *scantling.Opinion) (needed, fitted string) {
+	switch o.Unit {
+	case "mm":
+		return unit.Up(o.Needed, 2), written(o.Fitted, "mm")
+	case "":
+		return unit.Text(o.Needed, 2), unit.Text(o.Fitted, 2)
+	}
+	return unit.Figures(o.Needed, 3), unit.Figures(o.Fitted, 3)
 }

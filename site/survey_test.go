@@ -37,7 +37,7 @@ func TestSurveySheet(t *testing.T) {
 	}
 	blank := read("HL74-013/survey.csv")
 	rows := strings.Split(strings.TrimSpace(blank), "\n")
-	if rows[0] != surveyColumns || len(rows)-1 != strings.Count(open, `<article class="look"`) {
+	if rows[0] != strings.Join(surveyColumns, ",") || len(rows)-1 != strings.Count(open, `<article class="look"`) {
 		t.Errorf("%d rows for %d items", len(rows)-1, strings.Count(open, `<article class="look"`))
 	}
 	for _, row := range rows[1:] {

@@ -4,6 +4,7 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/method"
 	"hullfile/engine/record"
 	"hullfile/engine/trial"
 	"hullfile/engine/weight"
@@ -12,7 +13,7 @@ import (
 // tables are the main tables of the book, in the order in which the page lists them.
 func (b *book) tables() []*csvTable {
 	all := []*csvTable{
-		b.checkTable(), b.findingTable(), b.assumptionTable(), b.panelTable(), b.weightTable(), b.conditionTable(), b.limitTable(), b.settingTable(),
+		b.checkTable(), b.findingTable(), b.assumptionTable(), b.panelTable(), b.memberTable(), b.weightTable(), b.conditionTable(), b.limitTable(), b.settingTable(),
 		b.seamTable(), b.documentTable(), b.valueTable(),
 	}
 	if b.dossier.WeldMap.Missing > 0 {
@@ -71,6 +72,28 @@ func (b *book) panelTable() *csvTable {
 			continue
 		}
 		t.add(p.Record.ID, p.Count, float64(p.Fitted), float64(p.Needed), float64(p.Margin), p.Governs, string(p.Standing), string(p.Basis))
+	}
+	return t
+}
+
+// memberTable has a row for each thing that is asked of a member, so that what it needs stands beside what it has.
+func (b *book) memberTable() *csvTable {
+	t := &csvTable{name: "members", says: "stiffeners, frames and girders: what is asked of each, fitted and needed", head: []string{"member", "count", "zone", "section", "carries_mm", "span_mm", "pressure_kn_m2", "of", "unit", "fitted", "needed", "most", "margin", "governs", "standing", "basis"}}
+	for i := range b.dossier.Structure.Members {
+		m := &b.dossier.Structure.Members[i]
+		row := func(of, unit string, fitted, needed any, most bool, margin any, governs bool) {
+			t.add(m.Record.ID, m.Count, m.Record.Zone.V, m.Record.Section.V, writtenCell(m.Record.Spacing), writtenCell(m.Record.Span), cellIf(m.Pressure > 0, m.Pressure), of, unit, fitted, needed, most, margin, governs, string(m.Standing), string(m.Basis))
+		}
+		if len(m.Needs) == 0 {
+			row("", "", "", "", false, "", false)
+		}
+		for k := range m.Needs {
+			n := &m.Needs[k]
+			if n.State == method.NotSet { // not asked of this member
+				continue
+			}
+			row(n.What, n.Unit, cellIf(n.Shown, n.Fitted), cellIf(n.Shown, n.Needed), n.Most, cellIf(n.Shown && n.Margin > 0, n.Margin), n.What == m.Governs && n.Margin == m.Margin)
+		}
 	}
 	return t
 }

@@ -51,6 +51,7 @@ func (h *held) all() {
 	h.plate()
 	h.trials()
 	h.panels()
+	h.members()
 	h.requirements()
 	h.warranties()
 }
@@ -215,6 +216,39 @@ func (h *held) panels() {
 	h.says(unit.Text(math.Floor(100*least+1e-6)/100, 2), "structure.html")
 }
 
+// members holds what is asked of each member in the table against the results, and what governs against the member.
+func (h *held) members() {
+	governing := 0
+	for _, row := range h.table("members.csv") {
+		if row["needed"] == "" || row["margin"] == "" {
+			continue
+		}
+		fitted, needed := h.cell(row["fitted"]), h.cell(row["needed"])
+		room := fitted / needed
+		if row["most"] == "true" {
+			room = needed / fitted
+		}
+		if margin := h.cell(row["margin"]); math.Abs(room-margin) > 1e-6*margin {
+			h.Errorf("member %s, %s: %s and %s give %v times, the table says %s", row["member"], row["of"], row["fitted"], row["needed"], room, row["margin"])
+		}
+		if row["governs"] == "true" {
+			governing++
+			h.same("room of member "+row["member"], row["margin"], h.number("structure", "members", row["member"], "margin"))
+		}
+	}
+	if governing == 0 {
+		h.Error("no member has a row that governs")
+	}
+}
+
+func (h *held) cell(text string) float64 {
+	v, err := strconv.ParseFloat(text, 64)
+	if err != nil {
+		h.Error(err)
+	}
+	return v
+}
+
 func (h *held) requirements() {
 	var met, apply int
 	for _, e := range h.at("requirements", "lists").([]any) {
@@ -253,7 +287,7 @@ func (h *held) warranties() {
 				h.Fatalf("%s is %q", name, value)
 			}
 			found++
-			h.says("| "+handed.AddDate(years, 0, 0).Format("2 January 2006")+" |", "owner/19-warranty.html", "owner/print.html")
+			h.says("| "+handed.AddDate(years, 0, 0).Format(time.DateOnly)+" |", "owner/19-warranty.html", "owner/print.html")
 		}
 	}
 	if found == 0 {

@@ -95,5 +95,8 @@ func plainText(v reflect.Value) string {
 		}
 		return strings.Join(parts, ", ")
 	}
+	if d, is := v.Interface().(Date); is {
+		return d.ISO()
+	}
 	return fmt.Sprint(v.Interface())
 }

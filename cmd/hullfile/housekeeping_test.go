@@ -64,6 +64,37 @@ func TestDevelopersFileNamesEverything(t *testing.T) {
 	}
 }
 
+// TestTradesSayWhatTheyAnswer: who opens the documentation of a trade reads its question, what goes in, what comes out and
+// on which works it rests, before any name of the program.
+func TestTradesSayWhatTheyAnswer(t *testing.T) {
+	text, err := os.ReadFile(filepath.Join(moduleRoot(t), "DEVELOPERS.md"))
+	if err != nil {
+		t.Fatal(err)
+	}
+	docs := map[string]string{}
+	eachFile(t, func(name string, text []byte) {
+		if path.Ext(name) != ".go" || strings.HasSuffix(name, "_test.go") {
+			return
+		}
+		file, err := parser.ParseFile(token.NewFileSet(), name, text, parser.PackageClauseOnly|parser.ParseComments)
+		if err != nil {
+			t.Fatal(err)
+		}
+		docs[path.Dir(filepath.ToSlash(name))] += file.Doc.Text()
+	})
+	trades := regexp.MustCompile(`(?m)^\| (engine/[a-z]+) \|`).FindAllStringSubmatch(string(text), -1)
+	if len(trades) < 30 {
+		t.Errorf("only %d trades are listed", len(trades))
+	}
+	for _, trade := range trades {
+		for _, part := range []string{"Question: ", "In: ", "Out: ", "Source: "} {
+			if !strings.Contains(docs[trade[1]], part) {
+				t.Errorf("the documentation of %s has no %q", trade[1], strings.TrimSpace(part))
+			}
+		}
+	}
+}
+
 // TestTopLevelIsTheHouse keeps the top level to what the design names. What .gitignore names is the reader's own.
 func TestTopLevelIsTheHouse(t *testing.T) {
 	root := moduleRoot(t)

@@ -21,4 +21,10 @@
 //
 // Source of the method: any book on matrix analysis of structures, for instance Przemieniecki, Theory of Matrix Structural
 // Analysis, 1968, recalled; shear flexibility after Timoshenko.
+//
+//   - Question: how much does each member of a frame or of a bottom carry, and how far does it bend?
+//   - In: nodes, members with their stiffness, what holds them, loads.
+//   - Out: moments, shears, forces and deflections along every member; an error that names all faults, or the node
+//     that nothing holds.
+//   - Source: see above; the published cases are in content/proofs and in the tests.
 package beam

@@ -1,4 +1,9 @@
 // Package calibration asks whether what a thing was measured with could be trusted on the day it was measured.
+//
+//   - Question: was the instrument good on the day?
+//   - In: the instruments of the yard, and one use: which instrument, on which day.
+//   - Out: one check, met only where a calibration covers the day.
+//   - Source: practice of quality plans; no edition is cited.
 package calibration
 
 import (

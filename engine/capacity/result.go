@@ -1,5 +1,11 @@
 // Package capacity finds how much and how many a boat may carry by every check at hand, which of them governs, what must
 // stand on its plates, and whether what stands there agrees.
+//
+//   - Question: what may the boat carry, how many people, how much power, and what governs?
+//   - In: the hull, its weight breakdown, the limits that weight and stability found (kg, persons), the method sheets.
+//   - Out: every limit with what binds, the figures of each plate, checks of what the plates say.
+//   - Source: TP 14619 and 33 CFR 183 (read); ISO 14945 and the plates of Australia as their pages tell them; what is
+//     recalled says so in the sheets.
 package capacity
 
 import (

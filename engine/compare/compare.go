@@ -2,6 +2,13 @@
 // It knows only the machine copies that every file carries, results.json and tables/values.csv, so that files of many
 // years, and of other versions of the program, can be compared.
 //
+//   - Question: what must a surveyor look at again?
+//   - In: the machine copies of two files.
+//   - Out: changes of records, results, checks and papers, in groups.
+//   - Source: own.
+//
+// The way through:
+//
 //	machine copies -> Side -> Between -> Comparison, grouped by what a surveyor must look at again
 package compare
 

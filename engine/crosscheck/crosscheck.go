@@ -1,5 +1,10 @@
 // Package crosscheck holds the records of a hull against each other and against those of the yard and of the other
 // hulls: what two people wrote on two days and cannot both be true. Each file asks one question.
+//
+//   - Question: which two entries cannot both be true?
+//   - In: the yard, one hull, which papers are there; for the build record also the map of its seams.
+//   - Out: findings, each with both places; checks of what must agree.
+//   - Source: own practice; a figure taken from a standard names it where it stands.
 package crosscheck
 
 import (

@@ -1,4 +1,10 @@
 // Package detail ranks welded details by how fast impacts use them up: where to look first, not how long they last.
+//
+//   - Question: which welded detail do impacts use up first?
+//   - In: details on record (stress per g, class), rides with their impact ranges.
+//   - Out: details in order, the damage of a hundred hours and how far that scatters; a ranking, never hours of life.
+//   - Source: classes by Hobbacher, IIW document 1823-07, recalled; scatter of Miner's sum from the JCSS code, after
+//     Wirsching 1984.
 package detail
 
 import (

@@ -1,4 +1,9 @@
 // Package document looks at the papers of a file: whether each is there, is what its record says, and has not changed.
+//
+//   - Question: is each paper there, what its record says, and unchanged?
+//   - In: the yard folder, opened so that nothing leads out of it, and the hull.
+//   - Out: each paper with its path, size and SHA-256; checks; files that no record names.
+//   - Source: own practice; kinds of files are told by their first bytes.
 package document
 
 import (

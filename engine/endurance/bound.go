@@ -1,5 +1,11 @@
 // Package endurance says what hours run without, or with few, failures prove: lower bounds on the time between failures
 // and on the chance of running a stated time without one. It never says more than the arithmetic.
+//
+//   - Question: what do so many hours with so few failures prove?
+//   - In: hours, failures, confidence from 0 to 1.
+//   - Out: lower bounds: mean hours between failures, the chance of a stated time without one, hours still needed; an
+//     error for what has no answer.
+//   - Source: NIST/SEMATECH e-Handbook 8.4.5.1 and the success-run theorem; each function names its own.
 package endurance
 
 import (

@@ -1,5 +1,10 @@
 // Package fatigue counts cycles and adds up damage. What comes out is a ranking of where to look, not a life: loads,
 // details and corrosion are known too roughly for that.
+//
+//   - Question: which cycles lie in a record of loads, and how much damage do they add up to?
+//   - In: turning points of any quantity; the slope and the level of a detail.
+//   - Out: cycles (range and count), Miner's sum, an equivalent range.
+//   - Source: counting by ASTM E1049-85, 5.4.4, whose worked example is a test; damage by Miner.
 package fatigue
 
 import (

@@ -1,4 +1,9 @@
 // Package fleet looks at one figure over hulls that were built one after the other.
+//
+//   - Question: does the yard build alike from hull to hull?
+//   - In: one figure a hull, in the order of building.
+//   - Out: the mean, limits of single values, and which hulls lie outside; no limits below LeastHulls.
+//   - Source: control chart for individual values, ISO 7870-2, recalled.
 package fleet
 
 import "math"

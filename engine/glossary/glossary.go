@@ -1,4 +1,9 @@
 // Package glossary holds the words that the pages use, as data, and finds them in a text.
+//
+//   - Question: what does this word mean here?
+//   - In: the terms of content/glossary, and a text.
+//   - Out: the terms that stand in it, whole words only.
+//   - Source: each term names its own where it has one.
 package glossary
 
 import (

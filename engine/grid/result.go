@@ -4,6 +4,12 @@
 //
 // Axes as in the records: x forward of the transom, y to starboard, z above the base line, metres. Panels and members
 // are written as records are, with x from the aft end of the loaded waterline and z above it.
+//
+//   - Question: which panels and members does the boat have, where and how large?
+//   - In: lines, frames, stringers, stiffeners, supports and plating of the records.
+//   - Out: patches of plate, members, joints between them, the seams that the pieces need; findings where the records
+//     leave a gap.
+//   - Source: geometry, own derivation.
 package grid
 
 import (

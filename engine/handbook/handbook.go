@@ -6,6 +6,11 @@
 //	\{                     a brace that means itself
 //
 // A name that is not in the set is a fault with file, line and column. A value that is not on record prints as not shown.
+//
+//   - Question: what does the owner read?
+//   - In: the shipped chapters and those of the yard.
+//   - Out: chapters in order, parted into text and names; faults with their place.
+//   - Source: what a manual must hold is asked by the lists in content/requirements.
 package handbook
 
 import (

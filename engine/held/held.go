@@ -5,6 +5,11 @@
 // the shipped table whole. With nothing but who held the rows, against which edition and on which day, it confirms the
 // shipped rows as they are; the mark of those rows stands in it, so that a later program with other rows is not taken for
 // confirmed.
+//
+//   - Question: whose limits are these, and who held them against the standard?
+//   - In: the shipped table, and the yard's file of the same name.
+//   - Out: the decoded rows and a Table that says where they come from; faults with their place.
+//   - Source: each row names work, edition, clause and basis.
 package held
 
 import (

@@ -3,6 +3,11 @@
 //
 // Axes: x forward, y to starboard, z up; metres, any origin that the sections share. Masses are in kilograms and the
 // density of the water in kilograms per cubic metre.
+//
+//   - Question: how does a body float?
+//   - In: sections of one or more bodies, an attitude or a mass and centre, the density of the water.
+//   - Out: volume, centres, waterplane, righting levers, attitude at rest; an error where nothing balances.
+//   - Source: geometry: pressure integrated exactly over flat faces; the tests hold box, wedge and published forms.
 package hydrostatics
 
 import (

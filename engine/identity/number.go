@@ -4,6 +4,11 @@
 // A United States number has twelve characters (33 CFR 181.25, read): three for the maker, five for the serial number, a
 // letter for the month, the last digit of the year, two digits of the model year. The number of ISO 10087 is the same
 // with the two letters of the maker's country and a hyphen before it (recalled), so one form serves both.
+//
+//   - Question: is the hull number formed right, and does it say what the records say?
+//   - In: the yard and one hull.
+//   - Out: the number part by part, with a check for each.
+//   - Source: 33 CFR 181.25 (read), ISO 10087 (recalled).
 package identity
 
 import "strings"

@@ -1,5 +1,11 @@
 // Package limits says how fast a boat may be driven in which sea: the wave height at which the design acceleration of its
 // structure, or the level chosen for its crew, is reached at each speed.
+//
+//   - Question: how fast in which sea?
+//   - In: the boat, its trials and rides, the method sheet of impacts.
+//   - Out: wave height over speed for each acceleration that must not be passed, and a card for the helm; valid for
+//     head seas.
+//   - Source: Savitsky and Brown 1976, recalled, in the sheet; categories by directive 2013/53/EU.
 package limits
 
 import (

@@ -1,6 +1,11 @@
 // Package lines makes a hull out of its tables of edges: a watertight body to float, skins to weigh and paint, and the
 // dimensions that follow. The records give keel, chine, an outer chine and a knuckle where there are such, and sheer at
 // stations; between stations every edge runs straight, and the hull is the same to port.
+//
+//   - Question: what is the shape of the hull, and do its stated dimensions agree with it?
+//   - In: tables of edges (m), and the loaded mass.
+//   - Out: a body to float, areas of skin (m²), dimensions afloat, checks of what is stated.
+//   - Source: geometry, own derivation; names of the dimensions as in ISO 8666.
 package lines
 
 import (

@@ -7,6 +7,11 @@
 // full, and every other load item counts as stores.
 //
 // Axes as in hydrostatics: x forward of the transom, y to starboard, z up; metres. Masses in kilograms, angles in degrees.
+//
+//   - Question: what does the boat weigh in each condition, and how does it float?
+//   - In: the hull with its tanks, people and conditions, its weight breakdown and its lines.
+//   - Out: conditions with mass, centre, attitude, freeboards and metacentric height; checks, findings, assumptions.
+//   - Source: statics; conditions as ISO 12217 names them, recalled where it was not read.
 package loading
 
 import (

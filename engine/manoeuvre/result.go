@@ -1,5 +1,10 @@
 // Package manoeuvre reduces what a boat did on trial beside its steady runs: acceleration from rest, time to plane and the
 // greatest trim on the way, turning circles, stops, noise and what the helm sees ahead.
+//
+//   - Question: how does the boat gather way, turn and stop, how loud is it, and what does the helm see?
+//   - In: manoeuvres on record and the windows of the logs.
+//   - Out: figures as written, as logged, and which of the two counts.
+//   - Source: own derivation from the logs; limits of agreement are practice.
 package manoeuvre
 
 import (

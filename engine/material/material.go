@@ -1,6 +1,11 @@
 // Package material holds the aluminium alloys as data: density, stiffness, and the strength of the parent metal and of
 // the metal beside a weld as each source gives it. The sources disagree, so a value is never separated from its source.
 // Which source is taken for as-welded values belongs to the method that asks, not to the alloy.
+//
+//   - Question: how strong is this metal, and who says so?
+//   - In: an alloy and temper, form, thickness, wire, and the source that is asked.
+//   - Out: density, stiffness, strength of parent and welded metal, each with its citation; why there is none.
+//   - Source: content/alloys cites each value.
 package material
 
 import (

@@ -14,6 +14,11 @@
 //  8. what is doubtful.
 //
 // Within one step the order is that of the findings.
+//
+//   - Question: what is the one thing to do next?
+//   - In: the findings, checks and records of a hull.
+//   - Out: one step with its reason, and how far each part of the file has come.
+//   - Source: practice, ours.
 package next
 
 import (

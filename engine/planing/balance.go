@@ -1,5 +1,10 @@
 // Package planing finds the running attitude of a planing hull: it turns the sheet of Savitsky's 1964 paper until lift
 // and moment balance, and shows the sheet's last turn as the working.
+//
+//   - Question: at which trim does the boat run, and what power does that take?
+//   - In: beam, deadrise, mass, centre, thrust line (m, °, kg), speeds, the sheets.
+//   - Out: running trim, drag and power over speed, the limit of porpoising, and how far the trial lies from it.
+//   - Source: Savitsky 1964 and the sheets beside it; each says what is recalled.
 package planing
 
 import (

@@ -1,5 +1,10 @@
 // Package proof runs published check values through the calculator: worked examples and tables with their source,
 // inputs, printed result and tolerance. Proofs are never tuned; where a published example is itself wrong, the proof says so.
+//
+//   - Question: does the calculator give what was printed?
+//   - In: the cases of content/proofs, the sheets, the alloys, the lists.
+//   - Out: each case with what came out and by how much, and the formulas that no case reaches.
+//   - Source: each set names its work, edition and page.
 package proof
 
 import "hullfile/engine/finding"

@@ -1,6 +1,11 @@
 // Package requirement holds what laws, standards and a yard's own plan ask of a boat against what the file shows. It knows
 // no trade: content says by which word of evidence an item is answered, and which rules of checks, papers and records
 // stand behind a word. A trade that lands later appears by its rules.
+//
+//   - Question: what is asked of this boat, and what answers it?
+//   - In: the lists in force, the facts of the boat, the checks, papers and records.
+//   - Out: every item met, short, not shown or not applying, with why; the modules that are open; statements to sign.
+//   - Source: each list names its work and edition, each item its clause and basis.
 package requirement
 
 import (

@@ -5,6 +5,11 @@
 // NSWCCD-80-TR-2016/003 and NSWCCD-23-TM-2010/13; the thresholds are recalled): a peak counts when it is above the RMS
 // of the whole record and no higher peak lies within half a second. The result depends on the rule, so the rule travels
 // with it.
+//
+//   - Question: how hard does the boat hit, and how do the blows spread?
+//   - In: a log of vertical acceleration (g) and the record of the ride.
+//   - Out: peaks, means of the highest third, tenth and hundredth, and how far they follow the exponential law.
+//   - Source: as above.
 package ride
 
 import (

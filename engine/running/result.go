@@ -1,5 +1,11 @@
 // Package running keeps the log of running hours and the looks at the seams, and says what they prove: in one plain
 // sentence first, never stronger than the arithmetic of engine/endurance.
+//
+//   - Question: what do the hours run so far prove?
+//   - In: the log of hours, the looks at the seams, the repairs, and the same of sister hulls.
+//   - Out: hours without a double count, the claim in one sentence, what was promised against what is shown, when to
+//     look again.
+//   - Source: engine/endurance for the arithmetic; the ladder of looks is own practice.
 package running
 
 import (

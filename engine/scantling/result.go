@@ -3,6 +3,12 @@
 //
 // One sheet governs and makes the checks. Others that the record names stand beside it as opinions: they say what they
 // would ask for and why that differs, and never make a check.
+//
+//   - Question: is every plate, member, bracket and fitting strong enough, by which rule, and what would change that?
+//   - In: the hull, the grid laid on its lines, the alloys, the library of sheets.
+//   - Out: for each what is needed and fitted (mm, cm³, cm²) with its working; opinions, rings and grillages, what if,
+//     how thin a plate may become; checks.
+//   - Source: the sheets that the record names under [rules]; what is recalled says so there.
 package scantling
 
 import (

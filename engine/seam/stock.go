@@ -1,5 +1,10 @@
 // Package seam follows the seams of a hull: what each joins, what that was cut from, who welded it by what, who looked at
 // it and what was found. It counts and links; it judges no range and no limit.
+//
+//   - Question: what joins here, made of what, by whom, seen by whom?
+//   - In: the yard and one hull.
+//   - Out: the seams with parts, lots, welds, welders, procedures, looks and repairs.
+//   - Source: groups of metal by ISO/TR 15608, recalled.
 package seam
 
 import (

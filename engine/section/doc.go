@@ -17,4 +17,9 @@
 // Bending is about the axis through the centroid parallel to the plating. An angle or a bulb flat alone would also bend
 // sideways under such a load; the plating to which it is welded keeps it from that. Product gives what that neglects.
 // Plating and bar have the same modulus of elasticity. Roundings, fillets and weld metal are not counted.
+//
+//   - Question: what is this bar good for on this plate?
+//   - In: a shape in mm, the plating that counts with it.
+//   - Out: area, inertia, moduli, shear area, buckling, mass; an error where the sizes make no section.
+//   - Source: elastic theory; the tests name their handbook cases.
 package section

@@ -4,6 +4,12 @@
 // A formula stands in its method sheet; here is what is no formula: curves, the heel at which a moment is balanced, which
 // check fits the boat, and the reduction of tests. Lengths in metres, masses in kilograms, angles in degrees unless a name
 // says otherwise.
+//
+//   - Question: does the boat stay upright, dry and afloat?
+//   - In: the hull, its lines, the conditions that loading floats, the sheets.
+//   - Out: righting levers (m over °), where water comes in, checks by the sheets, tests reduced, flotation swamped.
+//   - Source: ISO 12217-1 and -3 (second-hand or recalled), TP 14619 (read), IMO A.749 as information; each sheet says
+//     so.
 package stability
 
 import (

@@ -1,6 +1,12 @@
 // Package stock holds the metal of a hull against its certificates: what a certificate prints is judged against
 // composition, strength and corrosion limits; parts are held against the lots they were cut from, and the area cut
 // against the area received. A hull without any record of building is told so once.
+//
+//   - Question: is this the metal that was ordered, and is there enough of it?
+//   - In: the lots of the yard, the parts of the hull, the alloys, the limits.
+//   - Out: each value of a certificate judged, parts traced to lots, area used against area received (m²).
+//   - Source: EN 10204, ASTM B928, and tables of makers and societies after EN 485-2 and EN 573-3, as content/limits
+//     and content/alloys cite them.
 package stock
 
 import (

@@ -1,6 +1,13 @@
 // Package survey makes the sheet that a surveyor takes on board. It ranks, from the file itself, what to look at on this
 // boat; says why, where, what to measure and what is expected; and holds what was filled in against the file.
 //
+//   - Question: where should a surveyor put the lamp?
+//   - In: the file: structure, seams, stock, details, checks, findings, assumptions, and the filled sheet.
+//   - Out: items in order with why, where, what to do and what to expect; readings judged.
+//   - Source: the order is practice, ours.
+//
+// The files:
+//
 //	assess.go    the way in
 //	list.go      in which order, and how many of each class
 //	of_*.go      one class of items each

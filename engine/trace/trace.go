@@ -1,5 +1,11 @@
 // Package trace follows one mark through all hulls of a yard, both ways: from a cast to the seams that hold it, and from a
 // seam to the cast, the certificate, the welder and the inspector behind it. It judges nothing.
+//
+//   - Question: which boats hold this cast, lot, stamp or paper?
+//   - In: the yard and one mark, as it is written or read.
+//   - Out: records that carry it, what stands behind them, and for each hull the parts, seams, people and papers that
+//     it touches.
+//   - Source: the records alone.
 package trace
 
 import (

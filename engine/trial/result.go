@@ -1,4 +1,10 @@
 // Package trial reduces sea trials: pairs on reciprocal headings, means of means, spread, slip, fuel and range.
+//
+//   - Question: how fast is the boat, at what fuel, with how much doubt?
+//   - In: the runs of a trial (kn, rpm, l/h, °), the instruments.
+//   - Out: settings with pair means, mean of means, spread, slip, l per nautical mile and range; checks of what makes
+//     a trial valid.
+//   - Source: mean of means as in speed trials (Strasser and others 2015, abstract read); limits are practice.
 package trial
 
 import (

@@ -1,4 +1,9 @@
 // Package weight adds up the boat: items to masses and centres, groups, sensitivity, and the sum against a weighing.
+//
+//   - Question: what does the boat weigh, where is its centre, and does the scale agree?
+//   - In: the weight breakdown, the alloys for densities, areas of the lines, weighings.
+//   - Out: light, load and loaded sums with centres (kg, m), what moves them most, each weighing held against them.
+//   - Source: balance of moments; allowances are practice and said to be so.
 package weight
 
 import (

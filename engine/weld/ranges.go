@@ -1,5 +1,11 @@
 // Package weld derives what procedure tests and welders' tests qualify, from limit tables that are data, and holds
 // procedures and people against it. It reckons heat, strength and consumption of seams by method sheets.
+//
+//   - Question: was each seam welded by somebody and by something that is qualified for it, and how strong and how hot
+//     is it?
+//   - In: procedures, tests and certificates, welds and seams, the tables of ranges, the sheets.
+//   - Out: what each test qualifies, who and what is outside it, heat (kJ/mm), throat and strength, wire and gas used.
+//   - Source: ISO 15614-2 and ISO 9606-2 as recalled, EN 1999-1-1, in content/limits and the sheets.
 package weld
 
 import (

@@ -1,6 +1,11 @@
 // Package weldmap holds the seams on record against those that the structural grid needs: what is proposed and on record,
 // what is proposed only, and where lengths differ. What is proposed is no evidence: it says what a yard will want to draw,
 // weld and write down, and may take over into joints.csv.
+//
+//   - Question: is every seam that the boat needs on its weld map?
+//   - In: the hull and its grid.
+//   - Out: each seam of the grid with the joints on record for it, and a table of those that are missing.
+//   - Source: geometry; lengths agree within practice.
 package weldmap
 
 import (

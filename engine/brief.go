@@ -109,3 +109,11 @@ func written[T, U any](v record.Val[T], plain func(T) U) *U {
 	u := plain(v.V)
 	return &u
 }
+
+// Apart gives the brief without its parts, welds and papers, and these by themselves: most neighbours take nothing of them,
+// and they are much the longer part.
+func (b *Brief) Apart() (core, metal Brief) {
+	core = *b
+	core.Lots, core.Parts, core.Welds, core.Papers = nil, nil, nil, nil
+	return core, Brief{Number: b.Number, Lots: b.Lots, Parts: b.Parts, Welds: b.Welds, Papers: b.Papers}
+}

@@ -27,14 +27,14 @@ func TestBriefsStandInForHulls(t *testing.T) {
 		kept[h.Number] = text
 		tokens = append(tokens, b.Token())
 	}
-	load := func(number string) (*Brief, error) {
+	load := func(number string, _ bool) (*Brief, error) {
 		b := &Brief{}
 		return b, json.Unmarshal(kept[number], b)
 	}
 	by := NeighboursBy(yard.Designs, tokens, load)
 	taken := 0
 	for _, h := range yard.Hulls {
-		own, err := load(h.Number)
+		own, err := load(h.Number, true)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -67,7 +67,7 @@ func TestNeighbourThatCannotBeLoaded(t *testing.T) {
 		tokens = append(tokens, BriefOf(h).Token())
 	}
 	gone := errors.New("gone")
-	n := NeighboursBy(nil, tokens, func(string) (*Brief, error) { return nil, gone })
+	n := NeighboursBy(nil, tokens, func(string, bool) (*Brief, error) { return nil, gone })
 	if _, err := n.NearOf(BriefOf(y.Hulls[0])); !errors.Is(err, gone) {
 		t.Errorf("got %v, want that a brief is gone", err)
 	}

@@ -63,7 +63,7 @@ type NearWeld struct {
 
 // Near lists what the dossier of a hull takes from the other hulls, in order of their number.
 func (n *Neighbours) Near(h *record.Hull) []Neighbour {
-	own, err := n.load(h.Number)
+	own, err := n.load(h.Number, true)
 	if err != nil || !n.of[h] {
 		return nil
 	}
@@ -75,20 +75,20 @@ func (n *Neighbours) Near(h *record.Hull) []Neighbour {
 func (n *Neighbours) NearOf(own *Brief) ([]Neighbour, error) {
 	g := gathering{n: n, own: own, by: map[int]*Neighbour{}}
 	for _, i := range n.family[n.bottomOf(own.Design)].around(own.Number, false) {
-		g.from(i, (*Neighbour).boat)
+		g.from(i, false, (*Neighbour).boat)
 	}
 	for _, i := range n.designs[own.Design].around(own.Number, true) {
-		g.from(i, (*Neighbour).life)
+		g.from(i, false, (*Neighbour).life)
 	}
 	for _, s := range own.shares() {
 		if c := n.circles[s.group()]; c != nil {
 			for _, i := range c.members {
-				g.from(i, func(o *Neighbour, b *Brief) { o.take(b, s.kind, s.name) })
+				g.from(i, true, func(o *Neighbour, b *Brief) { o.take(b, s.kind, s.name) })
 			}
 		}
 	}
 	for _, number := range n.Named(own) {
-		g.from(n.at[number], func(o *Neighbour, b *Brief) { o.named(own, b) })
+		g.from(n.at[number], false, func(o *Neighbour, b *Brief) { o.named(own, b) })
 	}
 	var out []Neighbour
 	for _, o := range g.by {
@@ -111,13 +111,13 @@ type gathering struct {
 	failed error
 }
 
-// from takes something from the hull at a place of the yard.
-func (g *gathering) from(i int, take func(*Neighbour, *Brief)) {
+// from takes something from the hull at a place of the yard, with its parts and welds or without.
+func (g *gathering) from(i int, metal bool, take func(*Neighbour, *Brief)) {
 	number := g.n.tokens[i].Number
 	if number == g.own.Number || g.failed != nil {
 		return
 	}
-	b, err := g.n.load(number)
+	b, err := g.n.load(number, metal)
 	if err != nil {
 		g.failed = fmt.Errorf("hull %s, which hull %s takes from: %w", number, g.own.Number, err)
 		return

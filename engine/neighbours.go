@@ -21,9 +21,12 @@ type Neighbours struct {
 	family  map[string]*kin[int]
 	circles map[uint64]*circle // of two hulls and more
 	names   *crosscheck.Names
-	load    func(number string) (*Brief, error)
+	load    Loader
 	of      map[*record.Hull]bool // the hulls of a yard that is in memory as a whole
 }
+
+// Loader gives the brief of a hull; without metal its parts and welds may be missing.
+type Loader func(number string, metal bool) (*Brief, error)
 
 // circle are the hulls of one group.
 type circle struct {
@@ -40,13 +43,13 @@ func NewNeighbours(y *record.Yard) *Neighbours {
 		b := BriefOf(h)
 		briefs[h.Number], tokens[i], of[h] = b, b.Token(), true
 	}
-	n := NeighboursBy(y.Designs, tokens, func(number string) (*Brief, error) { return briefs[number], nil })
+	n := NeighboursBy(y.Designs, tokens, func(number string, _ bool) (*Brief, error) { return briefs[number], nil })
 	n.of = of
 	return n
 }
 
 // NeighboursBy does the same from the tokens of all hulls, in order of number; load gives the brief of one of them.
-func NeighboursBy(designs []record.DesignName, tokens []Token, load func(number string) (*Brief, error)) *Neighbours {
+func NeighboursBy(designs []record.DesignName, tokens []Token, load Loader) *Neighbours {
 	n := &Neighbours{tokens: tokens, at: make(map[string]int, len(tokens)), bottom: map[string]string{}, load: load}
 	for _, d := range designs {
 		n.bottom[d.Name] = bottomDesign(designs, d.Name)
@@ -125,7 +128,7 @@ func (n *Neighbours) Digest(h *record.Hull) []byte {
 	if !n.of[h] {
 		return nil
 	}
-	b, err := n.load(h.Number)
+	b, err := n.load(h.Number, true)
 	if err != nil {
 		return nil
 	}

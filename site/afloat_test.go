@@ -13,13 +13,14 @@ import (
 func afloatLeaf(t *testing.T, conditions ...loading.Condition) *leaf {
 	t.Helper()
 	job := emptyJob(t)
-	d := job.Assess(job.Hulls[0])
-	d.Loading.Conditions = conditions
+	o := job.open(job.Hulls[0], newShelf(job.Yard))
+	o.dossier = o.reckon()
+	o.dossier.Loading.Conditions = conditions
 	p, err := newPress(job)
 	if err != nil {
 		t.Fatal(err)
 	}
-	b := newBook(p, d, job.Hulls[0], nil)
+	b := newBook(p, o, nil)
 	return b.leaf(b.sectionOf(afloatPath))
 }
 

@@ -45,7 +45,7 @@ func BenchmarkBook(b *testing.B) {
 	stage := &stage{dir: b.TempDir()}
 	b.ReportAllocs()
 	for b.Loop() {
-		if _, err := p.book(b.Context(), job.Hulls[0], stage); err != nil {
+		if _, err := p.book(b.Context(), job.open(job.Hulls[0], newShelf(job.Yard)), stage); err != nil {
 			b.Fatal(err)
 		}
 		b.StopTimer()

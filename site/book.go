@@ -15,6 +15,8 @@ type book struct {
 	press   *press
 	dossier *engine.Dossier
 	hull    *record.Hull
+	yard    *record.Yard
+	near    []engine.Neighbour // what is taken from other hulls
 	folder  *folder
 	printer *printer
 
@@ -52,9 +54,13 @@ type book struct {
 	csv    []*csvTable       // the tables for other programs
 }
 
-func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
+func newBook(p *press, o *opened, f *folder) *book {
+	if o.dossier == nil {
+		o.dossier = o.reckon()
+	}
+	d := o.dossier
 	b := &book{
-		press: p, dossier: d, hull: h, folder: f, printer: p.printer(f),
+		press: p, dossier: d, hull: o.hull, yard: o.yard, near: o.near, records: o.files, folder: f, printer: p.printer(f),
 		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
 	}
 	for _, s := range slices.Concat(structureSheets(&d.Structure), d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets(), d.Welding.Sheets) {
@@ -62,7 +68,6 @@ func newBook(p *press, d *engine.Dossier, h *record.Hull, f *folder) *book {
 			b.sheets = append(b.sheets, s)
 		}
 	}
-	b.records = p.shelf.of(h)
 	for _, file := range b.records {
 		b.isRecord[file.Path] = true
 	}

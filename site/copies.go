@@ -14,7 +14,7 @@ func Copies(job Job, h *record.Hull) (results, values []byte, err error) {
 	if err != nil {
 		return nil, nil, err
 	}
-	b := newBook(press, job.Assess(h), h, nil)
+	b := newBook(press, job.open(h, newShelf(job.Yard)), nil)
 	if results, err = b.machineText(); err != nil {
 		return nil, nil, err
 	}

@@ -21,8 +21,8 @@ import (
 
 var editRounds = flag.Int("edits", 20, "rounds of the test that edits a yard at random")
 
-// A yard is edited at random, by hand and in the output; writing it over the last output gives what writing it to an
-// empty folder gives, byte for byte.
+// A yard is edited at random, by hand and in the output; reading it in pieces and writing it over the last output gives
+// what reading it whole and writing it to an empty folder gives, byte for byte.
 func TestIncrementalEqualsFresh(t *testing.T) {
 	e := newEditor(t)
 	kept := 0
@@ -46,7 +46,7 @@ func TestIncrementalEqualsFresh(t *testing.T) {
 			}
 		}
 		fresh := filepath.Join(t.TempDir(), "fresh")
-		if _, err := Render(context.Background(), e.job(fresh)); err != nil {
+		if _, err := Render(context.Background(), jobIn(t, e.yard, fresh)); err != nil {
 			t.Fatal(err)
 		}
 		same(t, fmt.Sprintf("round %d, after %v", round, did), tree(t, fresh), tree(t, e.out))
@@ -96,15 +96,15 @@ func newEditor(t *testing.T) *editor {
 	return &editor{t: t, rand: rand.New(rand.NewPCG(1, 2)), yard: job.Root.Name(), out: job.Out}
 }
 
-// job reads the yard anew, as a run of the command does.
+// job reads the yard in pieces, as a run of the command does.
 func (e *editor) job(out string) Job {
 	e.t.Helper()
-	return jobIn(e.t, e.yard, out)
+	return piecesIn(e.t, e.yard, out)
 }
 
 // edit makes one change and says which. A change that would leave records with faults is taken back.
 func (e *editor) edit() string {
-	edits := []func() string{e.value, e.value, e.line, e.comment, e.paper, e.copyHull, e.removeHull, e.damage, e.addFile, e.dropState, e.touch, e.nothing}
+	edits := []func() string{e.value, e.value, e.line, e.comment, e.paper, e.copyHull, e.removeHull, e.damage, e.addFile, e.dropState, e.garble, e.touch, e.nothing}
 	return edits[e.rand.IntN(len(edits))]()
 }
 
@@ -272,7 +272,7 @@ func (e *editor) clear() {
 		if _, err := os.Stat(filepath.Join(e.yard, "hulls", name)); err == nil {
 			continue
 		}
-		if now, err := footprint(dir); err != nil || now != known[name].Tree {
+		if now, _, err := footprint(dir); err != nil || now != known[name].Tree {
 			os.RemoveAll(dir)
 		}
 	}
@@ -334,6 +334,30 @@ func (e *editor) dropState() string {
 	return "half a state"
 }
 
+// garble changes a byte of what the output remembers, or takes a file of it away.
+func (e *editor) garble() string {
+	all, err := filepath.Glob(filepath.Join(e.out, keptName, "*"))
+	if err != nil {
+		e.t.Fatal(err)
+	}
+	if len(all) == 0 {
+		return "nothing"
+	}
+	name := e.pick(append(all, filepath.Join(e.out, stateName)))
+	text, err := os.ReadFile(name)
+	if err != nil || len(text) == 0 {
+		return "nothing"
+	}
+	e.dropStrangers()
+	if e.rand.IntN(3) == 0 {
+		os.Remove(name)
+		return "removal of " + name
+	}
+	text[e.rand.IntN(len(text))] ^= 1 << e.rand.IntN(8)
+	e.put(name, text)
+	return "a bit of " + name
+}
+
 // dropStrangers takes away the books of hulls that have gone. Without its state a run cannot know that they are its own, and
 // leaves them; here they would only hide the comparison.
 func (e *editor) dropStrangers() {
@@ -370,12 +394,17 @@ func TestUnchangedIsNeitherReckonedNorWritten(t *testing.T) {
 		job := e.job(e.out)
 		var mu sync.Mutex
 		var reckoned []string
-		assess := job.Assess
-		job.Assess = func(h *record.Hull) *engine.Dossier {
-			mu.Lock()
-			defer mu.Unlock()
-			reckoned = append(reckoned, h.Number)
-			return assess(h)
+		ready := job.Pieces.Ready
+		job.Pieces.Ready = func(y *record.Yard) (Reckoner, error) {
+			by, err := ready(y)
+			assess := by.Assess
+			by.Assess = func(y *record.Yard, h *record.Hull) *engine.Dossier {
+				mu.Lock()
+				defer mu.Unlock()
+				reckoned = append(reckoned, h.Number)
+				return assess(y, h)
+			}
+			return by, err
 		}
 		before := timesOf(t, e.out)
 		report, err := Render(context.Background(), job)

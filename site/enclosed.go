@@ -69,9 +69,7 @@ func (b *book) rebuild() error {
 		paper(stray, "")
 	}
 	slices.SortFunc(e.Papers, func(a, b EnclosedPaper) int { return strings.Compare(a.At, b.At) })
-	if near := b.press.job.Near; near != nil {
-		e.Near = orEmpty(near(b.hull))
-	}
+	e.Near = orEmpty(b.near)
 	text, err := json.MarshalIndent(e, "", " ")
 	if err != nil {
 		return err

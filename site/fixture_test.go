@@ -40,32 +40,72 @@ func yardJob(t testing.TB, files fs.FS) Job {
 // jobIn reads the yard that lies in a folder and gives the job that writes all of its hulls.
 func jobIn(t testing.TB, dir, out string) Job {
 	t.Helper()
+	root := rootIn(t, dir)
+	shipped, err := reference()
+	if err != nil {
+		t.Fatal(err)
+	}
+	yard, err := record.Read(root, record.Known{Alloys: shipped.Alloys.Names()})
+	if err != nil {
+		t.Fatal(err)
+	}
+	ref, err := referenceOf(yard)
+	if err != nil {
+		t.Fatal(err)
+	}
+	neighbours := engine.NewNeighbours(yard)
+	return Job{
+		Yard: yard, Hulls: yard.Hulls, Root: root, Out: out, Version: "test", Handbook: ref.Handbook, Words: ref.Words, Neighbours: neighbours.Digest, Near: neighbours.Near,
+		Assess: func(h *record.Hull) *engine.Dossier { return engine.Assess(yard, h, ref, root) },
+	}
+}
+
+func rootIn(t testing.TB, dir string) *os.Root {
+	t.Helper()
 	root, err := os.OpenRoot(dir)
 	if err != nil {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { root.Close() })
+	return root
+}
+
+// referenceOf is what the hulls of a yard are reckoned by.
+func referenceOf(yard *record.Yard) (*engine.Reference, error) {
 	ref, err := reference()
 	if err != nil {
-		t.Fatal(err)
+		return nil, err
 	}
-	yard, err := record.Read(root, record.Known{Alloys: ref.Alloys.Names()})
+	if ref, err = ref.With(yard.Lists); err != nil {
+		return nil, err
+	}
+	if ref, err = ref.WithLimits(content.Files, yard.Limits); err != nil {
+		return nil, err
+	}
+	return ref.WithChapters(yard)
+}
+
+// piecesIn gives the job that reads the yard in a folder hull by hull and writes all of them.
+func piecesIn(t testing.TB, dir, out string) Job {
+	t.Helper()
+	root := rootIn(t, dir)
+	shipped, err := reference()
 	if err != nil {
 		t.Fatal(err)
 	}
-	if ref, err = ref.With(yard.Lists); err != nil {
-		t.Fatal(err)
-	}
-	if ref, err = ref.WithLimits(content.Files, yard.Limits); err != nil {
-		t.Fatal(err)
-	}
-	if ref, err = ref.WithChapters(yard); err != nil {
-		t.Fatal(err)
-	}
-	return Job{
-		Yard: yard, Hulls: yard.Hulls, Root: root, Out: out, Version: "test", Handbook: ref.Handbook, Words: ref.Words, Neighbours: engine.NewNeighbours(yard).Digest,
-		Assess: func(h *record.Hull) *engine.Dossier { return engine.Assess(yard, h, ref, root) },
-	}
+	return Job{Root: root, Out: out, Version: "test", Pieces: &Pieces{
+		Known:  func() (record.Known, error) { return record.Known{Alloys: shipped.Alloys.Names()}, nil },
+		Choose: func(all []string) ([]string, error) { return all, nil },
+		Ready: func(y *record.Yard) (Reckoner, error) {
+			ref, err := referenceOf(y)
+			if err != nil {
+				return Reckoner{}, err
+			}
+			return Reckoner{Handbook: ref.Handbook, Words: ref.Words, Assess: func(y *record.Yard, h *record.Hull) *engine.Dossier {
+				return engine.Assess(y, h, ref, root)
+			}}, nil
+		},
+	}}
 }
 
 // reference is what all hulls of all tests are reckoned by.

@@ -22,47 +22,83 @@ func sealed(dir string) bool {
 }
 
 // footprint gives a text that changes when a file below a folder is written, added, taken away or put in the place of
-// another. It looks at names, sizes and times and reads no file. Seals are left out.
-func footprint(dir string) (string, error) {
+// another. It looks at names, sizes and times and reads no file. Seals are left out. It gives the folders too, the top one
+// first.
+func footprint(dir string) (text string, folders []string, err error) {
 	if info, err := os.Lstat(dir); err != nil || !info.IsDir() {
-		return "", errors.Join(err, fs.ErrNotExist) // a link to a folder is none of ours
+		return "", nil, errors.Join(err, fs.ErrNotExist) // a link to a folder is none of ours
 	}
-	text, err := tread(nil, dir, "")
-	if err != nil {
-		return "", err
+	t := treading{dir: dir, folders: []string{"."}}
+	if err := t.tread(""); err != nil {
+		return "", nil, err
 	}
-	return hashOf(text), nil
+	return hashOf(t.text), t.folders, nil
 }
 
-// tread appends what stands for the files of a folder, in order of name. Every run does it for every file of the output,
-// so it is written out by hand.
-func tread(text []byte, dir, below string) ([]byte, error) {
-	entries, err := os.ReadDir(dir)
+// treading is a footprint in the making.
+type treading struct {
+	dir     string
+	text    []byte
+	folders []string
+}
+
+// tread appends what stands for the files of a folder, in order of name. A run does it for many files of the output, so it is
+// written out by hand.
+func (t *treading) tread(below string) error {
+	entries, err := os.ReadDir(filepath.Join(t.dir, below))
 	if err != nil {
-		return nil, err
+		return err
 	}
 	for _, e := range entries {
 		name := below + e.Name()
 		if name == sealsName {
 			continue
 		}
-		text = strconv.AppendQuote(text, name)
+		t.text = strconv.AppendQuote(t.text, name)
 		if e.IsDir() {
-			text = append(text, '/')
-			if text, err = tread(text, filepath.Join(dir, e.Name()), name+"/"); err != nil {
-				return nil, err
+			t.text = append(t.text, '/')
+			t.folders = append(t.folders, name)
+			if err := t.tread(name + "/"); err != nil {
+				return err
 			}
 			continue
 		}
 		info, err := e.Info()
 		if err != nil {
-			return nil, err
+			return err
 		}
-		text = append(append(text, ' '), info.Mode().Type().String()...)
-		text = strconv.AppendInt(append(text, ' '), info.Size(), 10)
-		text = strconv.AppendInt(append(text, ' '), info.ModTime().UnixNano(), 10)
+		t.text = append(append(t.text, ' '), info.Mode().Type().String()...)
+		t.text = strconv.AppendInt(append(t.text, ' '), info.Size(), 10)
+		t.text = strconv.AppendInt(append(t.text, ' '), info.ModTime().UnixNano(), 10)
 	}
-	return text, nil
+	return nil
+}
+
+// doors gives a hash that changes when a file in one of the folders is added, taken away, renamed or put in the place of
+// another, and when the lists are written: it looks at the times of the folders and at the lists alone. What it does not see
+// is a file that somebody writes over in its place.
+func doors(dir string, folders []string) (m mark, ok bool) {
+	if len(folders) == 0 {
+		return mark{}, false
+	}
+	var text []byte
+	for _, name := range folders {
+		info, err := os.Lstat(filepath.Join(dir, name))
+		if err != nil || !info.IsDir() {
+			return mark{}, false
+		}
+		text = strconv.AppendInt(append(text, ' '), info.ModTime().UnixNano(), 36)
+	}
+	for _, name := range []string{contentsName, sumsName, coverName, resultsName} {
+		info, err := os.Lstat(filepath.Join(dir, name))
+		if err != nil || !info.Mode().IsRegular() {
+			return mark{}, false
+		}
+		text = strconv.AppendInt(append(text, ' '), info.ModTime().UnixNano(), 36)
+		text = strconv.AppendInt(append(text, ' '), info.Size(), 36)
+	}
+	sum := sha256.Sum256(text)
+	return markOf(sum[:]), true
 }
 
 // verifies reports whether a folder holds exactly the files that its list of hashes names, each with its true hash, and

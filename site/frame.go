@@ -92,7 +92,7 @@ func (l *leaf) frame(body any) (Frame, error) {
 
 func (l *leaf) block() Block {
 	h := l.hull
-	b := blockOf(&l.press.job.Yard.Builder)
+	b := blockOf(&l.yard.Builder)
 	b.Hull, b.Home, b.Design, b.State = h.Number, l.to(coverName, ""), h.Design.V, h.Identity.State.V
 	if h.Issue.Number.Set {
 		b.Issue = strconv.Itoa(h.Issue.Number.V)

@@ -39,7 +39,13 @@ type Job struct {
 	// Near gives what the dossier of a hull takes from other hulls, for rebuild.json. Without it a file can be made again
 	// only where it takes nothing.
 	Near func(*record.Hull) []engine.Neighbour
-	Tell func(Progress) // called from several goroutines as books are taken up; may be nil
+
+	// Pieces is given in the place of Yard, Hulls, Assess, Handbook, Words, Neighbours and Near where the yard is not in
+	// memory as a whole.
+	Pieces *Pieces
+
+	EveryFile bool           // look at every file of an earlier output, not at folders and lists alone
+	Tell      func(Progress) // called from several goroutines as books are taken up; may be nil
 }
 
 // Progress says how far a run has come.
@@ -89,7 +95,7 @@ func Render(ctx context.Context, job Job) (Report, error) {
 		return Report{}, err
 	}
 	defer stage.discard()
-	run, err := newRun(press, stage)
+	run, err := newRun(ctx, press, stage)
 	if err != nil {
 		return Report{}, err
 	}

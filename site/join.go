@@ -64,14 +64,14 @@ func Register(ctx context.Context, j Join) (JoinReport, error) {
 	if report.Copied, err = stage.gather(ctx, pieces); err != nil {
 		return JoinReport{}, err
 	}
-	lines := make([]line, len(pieces))
+	lines, known := make([]line, len(pieces)), map[string]bool{}
 	for i, p := range pieces {
-		lines[i] = p.line
+		lines[i], known[p.line.Number] = p.line, true
 	}
-	if err := press.register(ctx, stage, blockOf(&yard.Builder), lines, stage.left(yard.Hulls)); err != nil {
+	if err := press.register(ctx, stage, blockOf(&yard.Builder), lines, stage.left(known)); err != nil {
 		return JoinReport{}, err
 	}
-	if err := stage.joinStates(j, pieces); err != nil {
+	if err := stage.joinStates(pieces); err != nil {
 		return JoinReport{}, err
 	}
 	if err := errors.Join(stage.settleRegister(), ctx.Err()); err != nil {
@@ -194,9 +194,9 @@ func (p *piece) check(dir string) error {
 	return nil
 }
 
-// joinStates writes what the parts remember of the hulls, so that a rendering into the joined output has nothing to do
+// joinStates writes what the parts remember of the hulls, so that a rendering into the joined output has nothing to write
 // anew.
-func (s *stage) joinStates(j Join, pieces []piece) error {
+func (s *stage) joinStates(pieces []piece) error {
 	next := newState()
 	next.began = s.began
 	parts := map[string]*state{}
@@ -205,13 +205,21 @@ func (s *stage) joinStates(j Join, pieces []piece) error {
 		if parts[dir] == nil {
 			parts[dir] = readState(dir)
 		}
-		if v, known := parts[dir].books[p.line.Number]; known && v.Line.Sums == p.line.Sums {
-			next.books[p.line.Number] = v
+		v, known := parts[dir].books[p.line.Number]
+		if !known || v.Line.Sums != p.line.Sums {
+			continue
 		}
+		at := p.dir
+		if at != s.final(p.line.Number) {
+			at = s.fresh(p.line.Number)
+		}
+		tree, folders, err := footprint(at)
+		if err != nil {
+			return err
+		}
+		v.Tree, v.Folders = tree, next.folderList(folders)
+		v.Doors, _ = doors(at, folders)
+		next.books[p.line.Number] = v
 	}
-	text, err := next.text()
-	if err != nil {
-		return err
-	}
-	return writeAlone(s.fresh(stateName), text)
+	return next.write(s.fresh(stateName))
 }

@@ -5,6 +5,7 @@ import (
 	"encoding/hex"
 	"fmt"
 	"hash"
+	"io"
 	"io/fs"
 	"path"
 	"slices"
@@ -15,7 +16,7 @@ import (
 )
 
 // keyForm is the number of the form of keys; it changes when what a book is made of changes.
-const keyForm = 1
+const keyForm = 2
 
 // key names everything that the book of a hull is made of: two runs with the same key make the same bytes. It is empty
 // where the job does not say what the dossier takes from other hulls.
@@ -23,25 +24,24 @@ type key string
 
 // keyring makes keys. What all hulls of a run share is hashed once.
 type keyring struct {
-	job    Job
-	shelf  *shelf
 	papers *papers
-	common []byte
+	common [sha256.Size]byte
 }
 
-// newKeyring hashes the program, what it was built with, and the records of the yard as a whole.
-func newKeyring(job Job, shelf *shelf, papers *papers) (*keyring, error) {
-	k := &keyring{job: job, shelf: shelf, papers: papers}
-	if job.Neighbours == nil {
-		return k, nil
-	}
+// programOf names the program and how it was asked to write.
+func (job *Job) programOf() string {
+	return fmt.Sprintf("%d %q %q %v", keyForm, job.Version, job.Program, job.Print)
+}
+
+// commonSum hashes the program, what it was built with, and the records of the yard as a whole.
+func commonSum(job *Job, shelf *shelf, papers *papers) (sum [sha256.Size]byte, err error) {
 	all := sha256.New()
-	fmt.Fprintf(all, "%d %q %q %v", keyForm, job.Version, job.Program, job.Print)
+	io.WriteString(all, job.programOf())
 	if err := hashFiles(all, content.Files, "demo", "start"); err != nil {
-		return nil, fmt.Errorf("content: %w", err)
+		return sum, fmt.Errorf("content: %w", err)
 	}
 	if err := hashFiles(all, templates.Files); err != nil {
-		return nil, fmt.Errorf("templates: %w", err)
+		return sum, fmt.Errorf("templates: %w", err)
 	}
 	for _, f := range shelf.common {
 		hashFile(all, f)
@@ -50,42 +50,66 @@ func newKeyring(job Job, shelf *shelf, papers *papers) (*keyring, error) {
 		fmt.Fprintf(all, "%q", fmt.Sprint(d))
 	}
 	for _, dir := range []string{".", "stock", "procedures"} {
-		if err := papers.spell(all, dir); err != nil {
-			return nil, err
+		text, err := papers.shared(dir)
+		if err != nil {
+			return sum, err
 		}
+		io.WriteString(all, text)
 	}
-	k.common = all.Sum(nil)
-	return k, nil
+	return [sha256.Size]byte(all.Sum(nil)), nil
 }
 
-// of gives the key of a hull.
-func (k *keyring) of(h *record.Hull) (key, error) {
-	if k.job.Neighbours == nil {
-		return "", nil
-	}
-	taken := k.job.Neighbours(h)
-	if taken == nil {
-		return "", nil
-	}
+// of gives the key of a hull from what is its own and what it takes from others.
+func (k *keyring) of(number string, own, taken [sha256.Size]byte) key {
 	all := sha256.New()
-	fmt.Fprintf(all, "%x %q %x", k.common, h.Number, taken)
-	dirs := []string{h.Folder}
-	for _, name := range h.Over {
-		if f, known := k.shelf.byPath[name]; known {
-			hashFile(all, f)
-		}
-		dirs = append(dirs, path.Dir(name))
-	}
-	for _, d := range k.shelf.doubts[h.Number] {
+	fmt.Fprintf(all, "%x %q %x %x", k.common, number, own, taken)
+	return key(hex.EncodeToString(all.Sum(nil)))
+}
+
+// own hashes the records of a hull, and these with what was doubted in them and the papers beside them.
+func (k *keyring) own(h *record.Hull, files fileBy, doubts []record.YardDoubt, trail *paperTrail) (records mark, own [sha256.Size]byte, err error) {
+	records = recordsMark(h, files)
+	all := sha256.New()
+	all.Write(records[:])
+	for _, d := range doubts {
 		fmt.Fprintf(all, "%q", fmt.Sprint(d))
+	}
+	dirs := []string{}
+	for _, name := range h.Over {
+		dirs = append(dirs, path.Dir(name))
 	}
 	slices.Sort(dirs)
 	for _, dir := range slices.Compact(dirs) {
-		if err := k.papers.spell(all, dir); err != nil {
-			return "", fmt.Errorf("hull %s: %w", h.Number, err)
+		if dir == h.Folder && !loneFolder(dir) {
+			if err := k.papers.spell(all, dir, trail); err != nil {
+				return records, own, fmt.Errorf("hull %s: %w", h.Number, err)
+			}
+			continue
+		}
+		text, err := k.papers.shared(dir)
+		if err != nil {
+			return records, own, fmt.Errorf("hull %s: %w", h.Number, err)
+		}
+		io.WriteString(all, text)
+	}
+	return records, [sha256.Size]byte(all.Sum(nil)), nil
+}
+
+// loneFolder reports the folder of a hull that lies in the yard folder itself.
+func loneFolder(dir string) bool { return dir == "" || dir == "." }
+
+// fileBy finds a record file by its path.
+type fileBy func(path string) (record.File, bool)
+
+// recordsMark hashes the record files that a hull is laid over.
+func recordsMark(h *record.Hull, files fileBy) mark {
+	all := sha256.New()
+	for _, name := range h.Over {
+		if f, known := files(name); known {
+			hashFile(all, f)
 		}
 	}
-	return key(hex.EncodeToString(all.Sum(nil))), nil
+	return markOf(all.Sum(nil))
 }
 
 func hashFile(to hash.Hash, f record.File) {

@@ -42,7 +42,7 @@ func killAfter(t *testing.T, job Job, moves int, whole bool) (reached bool) {
 		t.Fatal(err)
 	}
 	defer s.lock.file.Close() // as the system does; the file stays
-	r, err := newRun(press, s)
+	r, err := newRun(t.Context(), press, s)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -13,7 +13,7 @@ import (
 // ownerBook makes the book of the owner's chapters, beside the technical file that it belongs to.
 func (b *book) ownerBook() *book {
 	o := &book{
-		press: b.press, dossier: b.dossier, hull: b.hull, folder: b.folder, open: map[*section]int{}, railLines: map[railKey]template.HTML{},
+		press: b.press, dossier: b.dossier, hull: b.hull, yard: b.yard, folder: b.folder, open: map[*section]int{}, railLines: map[railKey]template.HTML{},
 		targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, isRecord: map[string]bool{},
 	}
 	for i := range b.handbook().Chapters {

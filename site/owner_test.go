@@ -22,7 +22,7 @@ import (
 // Every name of the closed set has a maker, and nothing is made that has no name.
 func TestOwnerNamesAndValuesAreTheSame(t *testing.T) {
 	job := demoJob(t)
-	b := newBook(mustPress(t, job), job.Assess(job.Hulls[0]), job.Hulls[0], nil)
+	b := newBook(mustPress(t, job), job.open(job.Hulls[0], newShelf(job.Yard)), nil)
 	o := b.ownerBook()
 	l := o.leaf(o.cover)
 	values := l.ownerValues()

@@ -60,27 +60,6 @@ type register struct {
 	text   []byte
 }
 
-// linesOf gives a line for every hull of the yard. Hulls that were not part of the job stand as the file that lies there
-// says.
-func (p *press) linesOf(s *stage, made []line) []line {
-	by := map[string]line{}
-	for _, n := range made {
-		by[n.Number] = n
-	}
-	all := make([]line, 0, len(p.job.Yard.Hulls))
-	for _, h := range p.job.Yard.Hulls {
-		n, ok := by[h.Number]
-		if !ok {
-			n, ok = earlier(s.final(h.Number), h.Number)
-		}
-		if !ok {
-			n = line{Number: h.Number, Title: h.Title.V, Design: h.Design.V, State: h.Identity.State.V}
-		}
-		all = append(all, n)
-	}
-	return all
-}
-
 // register writes the yard's pages and the lists of their hashes. The lines are in order of number.
 func (p *press) register(ctx context.Context, s *stage, block Block, lines []line, left []string) error {
 	f, err := newFolder(ctx, s.fresh(""))

@@ -81,7 +81,7 @@ func (r *reach) take(j *seam.Joint) {
 func (l *leaf) tracePage() (TracePage, error) {
 	m := l.dossier.Seams
 	p := TracePage{Number: l.hull.Number, Caution: l.press.notes["trace"]}
-	y := l.press.job.Yard
+	y := l.yard
 	var reaches []*reach
 	for i := range y.Stock.Lots {
 		lot := &y.Stock.Lots[i]

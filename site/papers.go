@@ -10,8 +10,9 @@ import (
 	"io/fs"
 	"os"
 	"path"
+	"slices"
+	"strings"
 	"sync"
-	"time"
 )
 
 // paperFolders hold files that are not records, beside the record that names them.
@@ -19,17 +20,16 @@ var paperFolders = []string{"documents", "logs"}
 
 // papers hashes documents and logs of a yard folder. It may be used from many goroutines.
 //
-// A file whose size and time are those that the state of the output remembers is not read again. That is trusted only
-// where the file was older than the run that hashed it: a file that changes twice within one tick of the disk's clock
-// could not be told by its time.
+// A file whose size and time are those that an earlier run remembers is not read again. That is trusted only where the file
+// was older than the run that hashed it: a file that changes twice within one tick of the disk's clock could not be told by
+// its time.
 type papers struct {
 	root   *os.Root
-	known  map[string]paper // from the state, only read
-	before int64            // nanoseconds since 1970; times from here on are not trusted
+	before int64 // nanoseconds since 1970; times from here on are not trusted
 
 	mu      sync.Mutex
-	seen    map[string]paper
-	folders map[string]string // what has been spelt, by folder
+	folders map[string]string // what has been spelt of folders that several hulls ask for
+	trail   paperTrail        // of their papers
 }
 
 // paper is a file with what is remembered of it.
@@ -40,39 +40,62 @@ type paper struct {
 	Hash string `json:"hash"`
 }
 
-// tick is more than the coarsest clock of a disk in use, that of FAT with two seconds.
-const tick = 3 * time.Second
+// paperTrail is what is remembered of papers before a run looks at some of them, and after.
+type paperTrail struct {
+	known map[string]paper
+	seen  []paper
+}
 
-func newPapers(root *os.Root, s *state) *papers {
-	return &papers{root: root, known: s.papers, before: s.began - int64(tick), seen: map[string]paper{}, folders: map[string]string{}}
+func newPapers(root *os.Root, began int64) *papers {
+	return &papers{root: root, before: began - int64(tick), folders: map[string]string{}}
+}
+
+// shared spells the papers beside records that several hulls ask for, once.
+func (p *papers) shared(dir string) (string, error) {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	if text, done := p.folders[dir]; done {
+		return text, nil
+	}
+	h := sha256.New()
+	err := p.spell(h, dir, &p.trail)
+	p.folders[dir] = hex.EncodeToString(h.Sum(nil))
+	return p.folders[dir], err
+}
+
+// remembered gives what the next run may know of the papers that several hulls ask for: those seen, and those of folders
+// that nobody asked for in this run.
+func (p *papers) remembered() []paper {
+	all := slices.Clone(p.trail.seen)
+	for name, one := range p.trail.known {
+		above := path.Dir(name)
+		for !slices.Contains(paperFolders, path.Base(above)) && above != "." {
+			above = path.Dir(above)
+		}
+		if _, asked := p.folders[path.Dir(above)]; !asked {
+			all = append(all, one)
+		}
+	}
+	slices.SortFunc(all, func(a, b paper) int { return strings.Compare(a.Path, b.Path) })
+	return all
 }
 
 // spell adds to a hash the papers beside the records of a folder.
-func (p *papers) spell(to hash.Hash, dir string) error {
+func (p *papers) spell(to hash.Hash, dir string, trail *paperTrail) error {
 	if p.root == nil {
 		return nil
 	}
 	for _, sub := range paperFolders {
-		text, err := p.folder(path.Join(dir, sub))
-		if err != nil {
+		if err := p.folder(to, path.Join(dir, sub), trail); err != nil {
 			return err
 		}
-		io.WriteString(to, text)
 	}
 	return nil
 }
 
-// folder gives a text that changes with every change of a file below a folder. Designs are asked for by many hulls and
-// looked at once.
-func (p *papers) folder(dir string) (string, error) {
-	p.mu.Lock()
-	text, done := p.folders[dir]
-	p.mu.Unlock()
-	if done {
-		return text, nil
-	}
-	all := sha256.New()
-	err := fs.WalkDir(p.root.FS(), dir, func(name string, e fs.DirEntry, err error) error {
+// folder adds a text that changes with every change of a file below a folder.
+func (p *papers) folder(all hash.Hash, dir string, trail *paperTrail) error {
+	return fs.WalkDir(p.root.FS(), dir, func(name string, e fs.DirEntry, err error) error {
 		switch {
 		case name == dir && errors.Is(err, fs.ErrNotExist):
 			return fs.SkipAll
@@ -85,33 +108,26 @@ func (p *papers) folder(dir string) (string, error) {
 			fmt.Fprintf(all, "%q %v", name, e.Type())
 			return nil
 		}
-		one, err := p.look(name, e)
+		one := p.look(name, e, trail)
 		fmt.Fprintf(all, "%q %d %s", name, one.Size, one.Hash)
-		return err
+		return nil
 	})
-	text = hex.EncodeToString(all.Sum(nil))
-	p.mu.Lock()
-	p.folders[dir] = text
-	p.mu.Unlock()
-	return text, err
 }
 
 // look hashes one file, or takes what is remembered of it.
-func (p *papers) look(name string, e fs.DirEntry) (paper, error) {
+func (p *papers) look(name string, e fs.DirEntry, trail *paperTrail) paper {
 	info, err := e.Info()
 	if err != nil {
-		return paper{Path: name, Hash: "gone"}, nil
+		return paper{Path: name, Hash: "gone"}
 	}
 	one := paper{Path: name, Size: info.Size(), Time: info.ModTime().UnixNano()}
-	if was, known := p.known[name]; known && was.Size == one.Size && was.Time == one.Time && one.Time < p.before {
+	if was, known := trail.known[name]; known && was.Size == one.Size && was.Time == one.Time && one.Time < p.before {
 		one.Hash = was.Hash
 	} else if one.Hash, err = p.hash(name); err != nil {
-		return paper{Path: name, Hash: "unread"}, nil // the trade that asks for it says what is wrong with it
+		return paper{Path: name, Hash: "unread"} // the trade that asks for it says what is wrong with it
 	}
-	p.mu.Lock()
-	p.seen[name] = one
-	p.mu.Unlock()
-	return one, nil
+	trail.seen = append(trail.seen, one)
+	return one
 }
 
 func (p *papers) hash(name string) (string, error) {

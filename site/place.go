@@ -7,8 +7,6 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
-
-	"hullfile/engine/record"
 )
 
 // recordFolders are the folders of a yard that hold its records and papers, whether or not they exist yet.
@@ -33,9 +31,6 @@ func openPlace(job Job) (place, error) {
 	if err := keepOffRecords(out, job); err != nil {
 		return place{}, err
 	}
-	if err := folderNames(job.Yard.Hulls); err != nil {
-		return place{}, err
-	}
 	p := place{out: out}
 	entries, err := os.ReadDir(out)
 	switch {
@@ -45,7 +40,7 @@ func openPlace(job Job) (place, error) {
 	case err != nil:
 		return place{}, fmt.Errorf("output folder %s: %w", job.Out, err)
 	}
-	return p, onlyOurs(out, entries, job)
+	return p, onlyOurs(out, entries, job.Out)
 }
 
 // keepOffRecords refuses an output folder that is the yard folder, holds it, or lies in one of its record folders.
@@ -69,7 +64,7 @@ func keepOffRecords(out string, job Job) error {
 		return nil
 	}
 	first, _, _ := strings.Cut(rel, "/")
-	for _, kept := range append(topNames(job.Yard.Files), recordFolders...) {
+	for _, kept := range append(topNames(job), recordFolders...) {
 		if strings.EqualFold(first, kept) {
 			return fmt.Errorf("output folder %s lies among the yard's own records (%s); choose another with -o", job.Out, kept)
 		}
@@ -89,27 +84,45 @@ func settled(p string) string {
 	return filepath.Join(settled(parent), filepath.Base(p))
 }
 
-func topNames(files []record.File) []string {
+// topNames lists what of the records lies in the yard folder itself.
+func topNames(job Job) []string {
 	var out []string
-	for _, f := range files {
-		first, _, _ := strings.Cut(f.Path, "/")
-		out = append(out, first)
+	if job.Yard != nil {
+		for _, f := range job.Yard.Files {
+			first, _, _ := strings.Cut(f.Path, "/")
+			out = append(out, first)
+		}
+		return out
+	}
+	entries, err := os.ReadDir(job.Root.Name())
+	if err != nil {
+		return nil // reading the yard will tell
+	}
+	for _, e := range entries {
+		if !e.IsDir() {
+			out = append(out, e.Name())
+		}
 	}
 	return out
 }
 
-// onlyOurs refuses a folder with contents unless an earlier run made it, and hull folders in it that no run made.
-func onlyOurs(out string, entries []os.DirEntry, job Job) error {
+// onlyOurs refuses a folder with contents unless an earlier run made it.
+func onlyOurs(out string, entries []os.DirEntry, named string) error {
 	others := false
 	for _, e := range entries {
-		others = others || !strings.HasPrefix(e.Name(), stagePrefix) && e.Name() != stateName
+		others = others || !strings.HasPrefix(e.Name(), stagePrefix) && e.Name() != stateName && e.Name() != keptName
 	}
 	if others && !ours(out) && !halfway(out) {
 		return fmt.Errorf("output folder %s is not empty and holds no earlier output (%s and %s are not in it); choose another with -o",
-			job.Out, contentsName, sumsName)
+			named, contentsName, sumsName)
 	}
-	for _, h := range job.Hulls {
-		dir := filepath.Join(out, h.Number)
+	return nil
+}
+
+// notInTheWay refuses hull folders in the output that no run made.
+func notInTheWay(out string, hulls []string) error {
+	for _, number := range hulls {
+		dir := filepath.Join(out, number)
 		if _, err := os.Lstat(dir); err == nil && !ours(dir) {
 			return fmt.Errorf("%s is in the way: no earlier output made it; move it away or choose another folder with -o", dir)
 		}
@@ -141,17 +154,17 @@ func ours(dir string) bool {
 }
 
 // folderNames refuses hull numbers that cannot be folders beside each other.
-func folderNames(hulls []*record.Hull) error {
+func folderNames(numbers []string) error {
 	seen := map[string]string{}
-	for _, h := range hulls {
-		if !plainName(h.Number) {
-			return fmt.Errorf("hull number %q cannot be the name of a folder: write letters, digits, - _ and . only", h.Number)
+	for _, number := range numbers {
+		if !plainName(number) {
+			return fmt.Errorf("hull number %q cannot be the name of a folder: write letters, digits, - _ and . only", number)
 		}
-		low := strings.ToLower(h.Number)
+		low := strings.ToLower(number)
 		if other, taken := seen[low]; taken {
-			return fmt.Errorf("hulls %s and %s would share one folder", other, h.Number)
+			return fmt.Errorf("hulls %s and %s would share one folder", other, number)
 		}
-		seen[low] = h.Number
+		seen[low] = number
 	}
 	return nil
 }

@@ -10,7 +10,6 @@ import (
 	"strings"
 
 	"hullfile/content"
-	"hullfile/engine/record"
 	"hullfile/site/typeset"
 	"hullfile/templates"
 )
@@ -21,7 +20,6 @@ type press struct {
 	hands   int          // how many print the pages of one book
 	pages   *typeset.Set // the frame, the parts, and "base KIND" and "main KIND" for every page kind
 	cache   cache
-	shelf   *shelf
 	style   []byte
 	script  []byte
 	printed []byte                   // style of a print edition
@@ -36,7 +34,7 @@ var pageKinds = []string{
 }
 
 func newPress(job Job) (*press, error) {
-	p := &press{job: job, hands: 1, shelf: newShelf(job.Yard)}
+	p := &press{job: job, hands: 1}
 	pages, err := parsePages(templates.Files)
 	if err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
@@ -147,14 +145,14 @@ func cssString(text string) string {
 }
 
 // book makes the folder of one hull and says what became of it.
-func (p *press) book(ctx context.Context, h *record.Hull, stage *stage) (line, error) {
-	f, err := newFolder(ctx, stage.fresh(h.Number))
+func (p *press) book(ctx context.Context, o *opened, stage *stage) (line, error) {
+	f, err := newFolder(ctx, stage.fresh(o.hull.Number))
 	if err != nil {
 		return line{}, err
 	}
 	defer f.close()
 	go p.pages.MakeReady() // while the hull is reckoned; what goes wrong comes back with the first page
-	b := newBook(p, p.job.Assess(h), h, f)
+	b := newBook(p, o, f)
 	defer b.printer.close()
 	if err := b.write(); err != nil {
 		return line{}, err

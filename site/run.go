@@ -2,14 +2,13 @@ package site
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"path/filepath"
 	"runtime"
 	"slices"
 	"sync"
 	"sync/atomic"
-
-	"hullfile/engine/record"
 )
 
 // run is one rendering: what the output remembers, what is kept of it and what is written.
@@ -17,10 +16,16 @@ type run struct {
 	press  *press
 	stage  *stage
 	was    *state
+	now    *state
 	papers *papers
-	keys   *keyring
-	made   []outcome // in the order of the job
-	gone   []string  // hulls that the yard no longer has and whose files go
+	supply supply
+	hulls  []string        // those to write, in the order of the job
+	made   []outcome       // the same
+	all    map[string]bool // numbers of the yard
+	gone   []string        // hulls that the yard no longer has and whose files go
+	round  round
+
+	lists sync.Mutex // of folders in now
 }
 
 // outcome is the outcome for one hull.
@@ -30,17 +35,30 @@ type outcome struct {
 	sealed bool // it would come out otherwise, and was left because somebody sealed it
 }
 
-func newRun(p *press, s *stage) (*run, error) {
-	r := &run{press: p, stage: s, was: readState(s.place.out), made: make([]outcome, len(p.job.Hulls))}
-	r.papers = newPapers(p.job.Root, r.was)
+func newRun(ctx context.Context, p *press, s *stage) (*run, error) {
+	r := &run{press: p, stage: s, was: readState(s.place.out), now: newState(), all: map[string]bool{}}
+	r.papers = newPapers(p.job.Root, r.was.began)
 	var err error
-	r.keys, err = newKeyring(p.job, p.shelf, r.papers)
-	return r, err
+	if p.job.Pieces != nil {
+		r.supply, err = newPieces(ctx, &p.job, s, r.was, r.papers)
+	} else {
+		r.supply, err = newWhole(&p.job, r.papers)
+	}
+	if err != nil {
+		return nil, err
+	}
+	for _, number := range r.supply.all() {
+		r.all[number] = true
+	}
+	r.hulls = r.supply.chosen()
+	r.made = make([]outcome, len(r.hulls))
+	r.round = newRound(r.hulls, r.was, p.job.EveryFile)
+	return r, errors.Join(folderNames(r.supply.all()), notInTheWay(s.place.out, r.hulls))
 }
 
 // books looks first which books may stay and then writes the others.
 func (r *run) books(ctx context.Context) error {
-	hulls := r.press.job.Hulls
+	hulls := r.hulls
 	err := inParallel(ctx, len(hulls), func(_ context.Context, i int) (err error) {
 		r.made[i], err = r.keep(hulls[i])
 		return err
@@ -59,10 +77,10 @@ func (r *run) books(ctx context.Context) error {
 	return inParallel(ctx, len(due), func(ctx context.Context, j int) error {
 		h := hulls[due[j]]
 		if tell := r.press.job.Tell; tell != nil {
-			tell(Progress{Hull: h.Number, At: int(begun.Add(1)), Of: len(due), Kept: len(hulls) - len(due)})
+			tell(Progress{Hull: h, At: int(begun.Add(1)), Of: len(due), Kept: len(hulls) - len(due)})
 		}
 		if err := r.write(ctx, h, &r.made[due[j]]); err != nil {
-			return fmt.Errorf("hull %s: %w", h.Number, err)
+			return fmt.Errorf("hull %s: %w", h, err)
 		}
 		return nil
 	})
@@ -70,113 +88,191 @@ func (r *run) books(ctx context.Context) error {
 
 // keep makes the key of a hull and looks whether the book that lies there has the same and is as it was left. Where only
 // times differ, as in an output that was copied, the hashes decide.
-func (r *run) keep(h *record.Hull) (outcome, error) {
-	key, err := r.keys.of(h)
+func (r *run) keep(number string) (outcome, error) {
+	key, err := r.supply.key(number)
 	if err != nil {
 		return outcome{}, err
 	}
-	dir := r.stage.final(h.Number)
-	was, known := r.was.books[h.Number]
+	dir := r.stage.final(number)
+	was, known := r.was.books[number]
 	if known && key != "" && was.Key == key {
-		tree, err := footprint(dir)
-		if err == nil && (tree == was.Tree || verifies(dir, was.Line.Sums)) {
-			return outcome{volume: volume{key, tree, was.Line}, kept: true}, nil
+		if v, as := r.asLeft(number, dir, was); as {
+			return outcome{volume: v, kept: true}, nil
 		}
 	}
 	if sealed(dir) {
-		return r.leave(was, h, dir)
+		return r.leave(was, number, dir)
 	}
 	return outcome{volume: volume{Key: key}}, nil
 }
 
+// asLeft looks whether a book is as an earlier run left it. The times of its folders and of its lists are looked at in every
+// run, those of every file when its turn comes.
+func (r *run) asLeft(number, dir string, was volume) (volume, bool) {
+	folders := r.was.foldersOf(&was)
+	if now, ok := doors(dir, folders); ok && now == was.Doors && !r.round.has(number) {
+		was.Folders = r.remember(folders)
+		return was, true
+	}
+	tree, folders, err := footprint(dir)
+	if err != nil || tree != was.Tree && !verifies(dir, was.Line.Sums) {
+		return was, false
+	}
+	was.Tree, was.Folders = tree, r.remember(folders)
+	was.Doors, _ = doors(dir, folders)
+	return was, true
+}
+
+// remember gives the place of a list of folders in the state that is being made.
+func (r *run) remember(folders []string) int {
+	r.lists.Lock()
+	defer r.lists.Unlock()
+	return r.now.folderList(folders)
+}
+
 // leave keeps a sealed file as it lies there, although it would come out otherwise: what somebody signed is not written
 // over. What is remembered of it stays, so that records that are set right again find it unchanged.
-func (r *run) leave(was volume, h *record.Hull, dir string) (outcome, error) {
-	line, ok := earlier(dir, h.Number)
+func (r *run) leave(was volume, number, dir string) (outcome, error) {
+	line, ok := earlier(dir, number)
 	if !ok {
 		return outcome{}, fmt.Errorf("%s is sealed and cannot be read any more; move it away, and render again", dir)
 	}
+	was.Folders = r.remember(r.was.foldersOf(&was))
 	was.Line = line
 	return outcome{volume: was, kept: true, sealed: true}, nil
 }
 
-// stillThere sees that the records of every book that was made are still where they were read. Where the yard went away
-// in the middle, as with a stick that is pulled out, papers were missing from the books for no fault of theirs.
-func (r *run) stillThere() error {
+// write makes the book of a hull in the stage.
+func (r *run) write(ctx context.Context, number string, into *outcome) error {
+	o, err := r.supply.open(number)
+	if err != nil {
+		return r.gonePerhaps(err)
+	}
+	made, err := r.press.book(ctx, o, r.stage)
+	if err != nil {
+		return err
+	}
+	if err := r.stillThere(o); err != nil {
+		return err
+	}
+	if o.changed {
+		into.Key = ""
+	}
+	into.Line = made
+	tree, folders, err := footprint(r.stage.fresh(number))
+	if err != nil {
+		return err
+	}
+	into.Tree, into.Folders = tree, r.remember(folders)
+	into.Doors, _ = doors(r.stage.fresh(number), folders)
+	return nil
+}
+
+// stillThere sees that the records of a book that was made are still where they were read. Where the yard went away
+// in the middle, as with a stick that is pulled out, papers were missing from the book for no fault of theirs.
+func (r *run) stillThere(o *opened) error {
 	root := r.press.job.Root
 	if root == nil {
 		return nil
 	}
-	seen := map[string]bool{}
-	for i, m := range r.made {
-		if m.kept {
-			continue
-		}
-		for _, f := range r.press.shelf.of(r.press.job.Hulls[i]) {
-			if seen[f.Path] {
-				continue
-			}
-			seen[f.Path] = true
-			if _, err := root.Lstat(f.Path); err != nil {
-				return fmt.Errorf("the earlier output stays as it was, because a record went away in the meantime: %w", err)
-			}
+	for _, f := range o.files {
+		if _, err := root.Lstat(f.Path); err != nil {
+			return wentAway(err)
 		}
 	}
 	return nil
 }
 
-// write makes the book of a hull in the stage.
-func (r *run) write(ctx context.Context, h *record.Hull, into *outcome) error {
-	made, err := r.press.book(ctx, h, r.stage)
-	if err != nil {
-		return err
+// gonePerhaps says of a hull that can no longer be read whether that is because its records went away.
+func (r *run) gonePerhaps(err error) error {
+	if root := r.press.job.Root; root != nil {
+		if _, gone := root.Lstat("."); gone != nil {
+			return wentAway(gone)
+		}
 	}
-	into.Line = made
-	into.Tree, err = footprint(r.stage.fresh(h.Number))
 	return err
+}
+
+func wentAway(err error) error {
+	return fmt.Errorf("the earlier output stays as it was, because a record went away in the meantime: %w", err)
 }
 
 // close looks for hulls that are gone, and writes the register and the state.
 func (r *run) close(ctx context.Context) error {
-	if err := r.stillThere(); err != nil {
-		return err
-	}
 	r.findGone()
-	lines := make([]line, len(r.made))
-	books := make([]volume, len(r.made))
-	for i, m := range r.made {
-		lines[i], books[i] = m.Line, m.volume
-	}
 	p, s := r.press, r.stage
-	if err := p.register(ctx, s, blockOf(&p.job.Yard.Builder), p.linesOf(s, lines), s.left(p.job.Yard.Hulls)); err != nil {
+	if err := p.register(ctx, s, r.supply.block(), r.lines(), s.left(r.all)); err != nil {
 		return err
 	}
 	if err := s.settleRegister(); err != nil {
 		return err
 	}
-	if r.press.job.Neighbours == nil {
+	if p.job.Neighbours == nil && p.job.Pieces == nil {
 		return nil
 	}
-	text, err := r.was.after(r.press.job, r.stage.began, r.papers, books).text()
-	if err != nil {
-		return err
+	r.note()
+	return r.now.write(s.fresh(stateName))
+}
+
+// lines gives a line for every hull of the yard. Hulls that were not part of the job stand as the file that lies there says.
+func (r *run) lines() []line {
+	by := make(map[string]*line, len(r.made))
+	for i := range r.made {
+		by[r.hulls[i]] = &r.made[i].Line
 	}
-	return writeAlone(r.stage.fresh(stateName), text)
+	numbers := r.supply.all()
+	all := make([]line, 0, len(numbers))
+	for _, number := range numbers {
+		if n := by[number]; n != nil {
+			all = append(all, *n)
+			continue
+		}
+		n, ok := r.lineThere(number)
+		if !ok {
+			n = r.supply.absent(number)
+		}
+		all = append(all, n)
+	}
+	return all
+}
+
+// lineThere gives the line of a hull that has nothing to do with this run.
+func (r *run) lineThere(number string) (line, bool) {
+	dir := r.stage.final(number)
+	if was, known := r.was.books[number]; known {
+		if now, ok := doors(dir, r.was.foldersOf(&was)); ok && now == was.Doors {
+			return was.Line, true
+		}
+	}
+	return earlier(dir, number)
+}
+
+// note makes what the next run finds: the books of this run, and those of hulls that it had nothing to do with.
+func (r *run) note() {
+	next := r.now
+	next.began = r.stage.began
+	r.supply.note(next)
+	next.next = r.round.next
+	for number, v := range r.was.books {
+		if r.all[number] {
+			v.Folders = r.remember(r.was.foldersOf(&v))
+			next.books[number] = v
+		}
+	}
+	for i := range r.made {
+		next.books[r.hulls[i]] = r.made[i].volume
+	}
 }
 
 // findGone finds the hulls that an earlier run wrote and the yard no longer has. Their folders go, unless somebody
 // changed something in them.
 func (r *run) findGone() {
-	has := map[string]bool{}
-	for _, h := range r.press.job.Yard.Hulls {
-		has[h.Number] = true
-	}
 	for number, was := range r.was.books {
-		if has[number] || !plainName(number) {
+		if r.all[number] || !plainName(number) {
 			continue
 		}
 		dir := r.stage.final(number)
-		if tree, err := footprint(dir); err == nil && !sealed(dir) && (tree == was.Tree || verifies(dir, was.Line.Sums)) {
+		if tree, _, err := footprint(dir); err == nil && !sealed(dir) && (tree == was.Tree || verifies(dir, was.Line.Sums)) {
 			r.gone = append(r.gone, number)
 		}
 	}
@@ -186,9 +282,10 @@ func (r *run) findGone() {
 
 // report says what was written, for the caller.
 func (r *run) report() Report {
-	out := Report{Register: r.stage.final(coverName), Gone: r.gone, Left: r.stage.left(r.press.job.Yard.Hulls)}
-	for _, m := range r.made {
-		n := m.Line
+	out := Report{Register: r.stage.final(coverName), Gone: r.gone, Left: r.stage.left(r.all)}
+	for i := range r.made {
+		m := &r.made[i]
+		n := &m.Line
 		out.Hulls = append(out.Hulls, HullReport{
 			Number: n.Number, Kept: m.kept, Sealed: m.sealed, Page: filepath.Join(r.stage.final(n.Number), coverName), Standing: n.Standing, Counts: n.Counts,
 			Pages: n.Pages, Files: n.Files, Bytes: n.Bytes, Root: n.Root, Sums: n.Sums,

@@ -1,20 +1,16 @@
 package site
 
-import (
-	"hash/fnv"
+import "hash/fnv"
 
-	"hullfile/engine/record"
-)
-
-// Share gives the hulls of part i of n, i from one. To which part a hull belongs depends on its number alone, so it stays
-// there whatever hulls come and go.
-func Share(hulls []*record.Hull, i, n int) []*record.Hull {
-	var out []*record.Hull
-	for _, h := range hulls {
+// Share gives the hulls of part i of n, i from one, by their numbers. To which part a hull belongs depends on its number
+// alone, so it stays there whatever hulls come and go.
+func Share(numbers []string, i, n int) []string {
+	var out []string
+	for _, number := range numbers {
 		sum := fnv.New64a()
-		sum.Write([]byte(h.Number))
+		sum.Write([]byte(number))
 		if int(mixed(sum.Sum64())%uint64(n)) == i-1 {
-			out = append(out, h)
+			out = append(out, number)
 		}
 	}
 	return out

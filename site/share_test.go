@@ -3,15 +3,13 @@ package site
 import (
 	"fmt"
 	"testing"
-
-	"hullfile/engine/record"
 )
 
 // Every hull belongs to one part, whatever other hulls there are, and parts are of about one size.
 func TestShare(t *testing.T) {
-	var hulls []*record.Hull
+	var hulls []string
 	for i := range 3000 {
-		hulls = append(hulls, &record.Hull{Number: fmt.Sprintf("HL74-%03d", i)})
+		hulls = append(hulls, fmt.Sprintf("HL74-%03d", i))
 	}
 	part := map[string]int{}
 	for i := 1; i <= 3; i++ {
@@ -20,10 +18,10 @@ func TestShare(t *testing.T) {
 			t.Errorf("part %d has %d of %d hulls", i, len(some), len(hulls))
 		}
 		for _, h := range some {
-			if part[h.Number] != 0 {
-				t.Errorf("%s is in parts %d and %d", h.Number, part[h.Number], i)
+			if part[h] != 0 {
+				t.Errorf("%s is in parts %d and %d", h, part[h], i)
 			}
-			part[h.Number] = i
+			part[h] = i
 		}
 	}
 	if len(part) != len(hulls) {
@@ -31,8 +29,8 @@ func TestShare(t *testing.T) {
 	}
 	for i := 1; i <= 3; i++ {
 		for _, h := range Share(hulls[:7], i, 3) {
-			if part[h.Number] != i {
-				t.Errorf("%s moves from part %d to %d when hulls go", h.Number, part[h.Number], i)
+			if part[h] != i {
+				t.Errorf("%s moves from part %d to %d when hulls go", h, part[h], i)
 			}
 		}
 	}

@@ -40,6 +40,12 @@ func newShelf(y *record.Yard) *shelf {
 	return s
 }
 
+// file finds a file by its path.
+func (s *shelf) file(path string) (record.File, bool) {
+	f, known := s.byPath[path]
+	return f, known
+}
+
 func (s *shelf) lists(file string, marks ...string) {
 	for _, mark := range marks {
 		if mark == "" || slices.Contains(s.stock[mark], file) {
@@ -52,8 +58,8 @@ func (s *shelf) lists(file string, marks ...string) {
 
 // of gives the record files that made a hull: those that it is laid over, and those of the yard as a whole, but of the
 // stock only what the hull draws on. A yard that keeps the metal of each year or boat in a file of its own does not carry
-// the stock of all its boats in every file.
-func (s *shelf) of(h *record.Hull) []record.File {
+// the stock of all its boats in every file. Its own files are given where they are not on the shelf.
+func (s *shelf) of(h *record.Hull, own ...record.File) []record.File {
 	drawn := s.drawnOn(h)
 	var out []record.File
 	for _, f := range s.common {
@@ -62,7 +68,10 @@ func (s *shelf) of(h *record.Hull) []record.File {
 		}
 	}
 	for _, name := range h.Over {
-		f, known := s.byPath[name]
+		f, known := s.file(name)
+		if i := slices.IndexFunc(own, func(o record.File) bool { return o.Path == name }); i >= 0 {
+			f, known = own[i], true
+		}
 		if known && !slices.ContainsFunc(out, func(o record.File) bool { return o.Path == name }) {
 			out = append(out, f)
 		}

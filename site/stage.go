@@ -4,11 +4,10 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
 	"strings"
-
-	"hullfile/engine/record"
 )
 
 // stagePrefix begins the name of the folder in which output is made, beside the output that it will replace.
@@ -57,6 +56,9 @@ func openStage(p place) (*stage, error) {
 func (s *stage) fresh(name string) string  { return filepath.Join(s.dir, "new", name) }
 func (s *stage) former(name string) string { return filepath.Join(s.dir, "old", name) }
 func (s *stage) final(name string) string  { return filepath.Join(s.place.out, name) }
+
+// keeping is the folder of what is remembered of single hulls, until it is put beside the state.
+func (s *stage) keeping() string { return filepath.Join(s.dir, "kept") }
 
 // sweep clears what an earlier run left when it was killed. If that was during the exchange, what had been set aside
 // is put back first.
@@ -139,15 +141,33 @@ func (s *stage) swap() error {
 }
 
 // remember puts the state into its place when all else is in its own: until then the output remembers what was there
-// before. Nothing is put back any more.
+// before. Nothing is put back any more. What is kept of single hulls goes first: what the state does not name is not believed.
 func (s *stage) remember() error {
 	if _, err := os.Lstat(s.fresh(stateName)); err != nil {
 		return nil // there is nothing to remember
 	}
-	if err := os.Rename(s.fresh(stateName), s.final(stateName)); err != nil {
+	if err := errors.Join(s.putKept(), os.Rename(s.fresh(stateName), s.final(stateName))); err != nil {
 		return fmt.Errorf("the files are written, but will be written anew next time: %w", plainly(err))
 	}
 	return nil
+}
+
+// putKept moves what is remembered of single hulls beside the state.
+func (s *stage) putKept() error {
+	entries, err := os.ReadDir(s.keeping())
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil
+	}
+	if err == nil {
+		err = os.MkdirAll(s.final(keptName), 0o755)
+	}
+	for _, e := range entries {
+		err = errors.Join(err, os.Rename(filepath.Join(s.keeping(), e.Name()), filepath.Join(s.final(keptName), e.Name())))
+	}
+	for _, number := range s.gone {
+		os.Remove(filepath.Join(s.final(keptName), number)) // of no use any more, and no harm
+	}
+	return err
 }
 
 // exchange puts one new entry into its place. What was there is then in the stage, and goes with it.
@@ -205,11 +225,8 @@ func (s *stage) discard() {
 }
 
 // left lists the folders of hulls that the yard no longer has and that stay, in order of name.
-func (s *stage) left(hulls []*record.Hull) []string {
-	known := map[string]bool{}
-	for _, h := range hulls {
-		known[h.Number] = true
-	}
+func (s *stage) left(hulls map[string]bool) []string {
+	known := maps.Clone(hulls)
 	for _, number := range s.gone {
 		known[number] = true
 	}

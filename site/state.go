@@ -1,46 +1,74 @@
 package site
 
 import (
-	"bufio"
-	"bytes"
-	"encoding/json"
-	"io"
-	"maps"
+	"crypto/sha256"
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
+
+	"hullfile/engine"
+	"hullfile/engine/record"
 )
 
 // stateName is the file in which the output remembers what its books were made of, so that the next run leaves alone
 // what would come out the same. It belongs to no technical file, no list of hashes names it, and it may be deleted at
-// any time: everything is then written anew.
+// any time: everything is then read and written anew.
 const stateName = ".hullfile-state"
 
 // stateForm is the number of the form of the state.
-const stateForm = 1
+const stateForm = 2
 
-// state is what is remembered. On disk it is one JSON value a line: the head, the papers, the books.
+// state is what is remembered.
 type state struct {
-	began  int64 // when the run began that wrote it, by the disk's clock, nanoseconds since 1970
-	papers map[string]paper
-	books  map[string]volume
+	began   int64  // when the run began that wrote it, by the disk's clock, nanoseconds since 1970
+	program string // that wrote it; another one may read records otherwise
+	yard    yardMemo
+	hulls   []hullMemo // of all hulls of the yard, in order of number
+	books   map[string]volume
+	folders [][]string // lists of the folders that books have, for volume.Folders
+	next    string     // number of the hull at which the next run goes on looking at every file
+}
+
+// mark is a part of a hash.
+type mark [16]byte
+
+func markOf(sum []byte) (m mark) {
+	copy(m[:], sum)
+	return m
+}
+
+// yardMemo is what is remembered of the records that belong to no hull.
+type yardMemo struct {
+	Look    mark // of the disk
+	Common  [sha256.Size]byte
+	Context [sha256.Size]byte
+	Block   Block
+	Designs []record.DesignName
+}
+
+// hullMemo is what is remembered of the records of a hull.
+type hullMemo struct {
+	Title, State string
+	Look         mark // of the disk; none where it is not to be trusted
+	Records      mark // of the record files, its designs among them
+	Own          [sha256.Size]byte
+	Brief        mark // of what is kept in a file of its own
+	Named        []string
+	Taken        [sha256.Size]byte // what it takes from others
+	Token        engine.Token
 }
 
 // volume is one book that a run wrote.
 type volume struct {
-	Key  key    `json:"key"`
-	Tree string `json:"tree"` // footprint of its folder
-	Line line   `json:"line"`
+	Key     key
+	Tree    string // footprint of its folder
+	Doors   mark   // the same of its folders and lists alone
+	Folders int    // which list of folders it has
+	Line    line
 }
 
-type stateHead struct {
-	Form   int   `json:"form"`
-	Began  int64 `json:"began"`
-	Papers int   `json:"papers"`
-	Books  int   `json:"books"`
-}
-
-func newState() *state { return &state{papers: map[string]paper{}, books: map[string]volume{}} }
+func newState() *state { return &state{books: map[string]volume{}} }
 
 // readState reads what an earlier run remembered. A state that is not there, not whole, or of another form remembers
 // nothing: it is never a reason to fail.
@@ -50,74 +78,55 @@ func readState(out string) *state {
 		return newState()
 	}
 	defer f.Close()
-	s, err := decodeState(bufio.NewReader(f))
+	r, err := openMemo(f)
 	if err != nil {
 		return newState()
 	}
-	return s
+	if s := r.state(); r.err == nil {
+		return s
+	}
+	return newState()
 }
 
-func decodeState(from io.Reader) (*state, error) {
-	dec := json.NewDecoder(from)
-	var head stateHead
-	if err := dec.Decode(&head); err != nil || head.Form != stateForm {
-		return newState(), err
+// write writes the state to a new file.
+func (s *state) write(name string) error {
+	f, err := os.OpenFile(name, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	if err != nil {
+		return plainly(err)
 	}
-	s := newState()
-	s.began = head.Began
-	for range head.Papers {
-		var p paper
-		if err := dec.Decode(&p); err != nil {
-			return nil, err
-		}
-		s.papers[p.Path] = p
+	w := newMemoWriter(f)
+	w.state(s)
+	err = w.end(f)
+	if closing := f.Close(); err == nil {
+		err = closing
 	}
-	for range head.Books {
-		var w volume
-		if err := dec.Decode(&w); err != nil {
-			return nil, err
-		}
-		s.books[w.Line.Number] = w
-	}
-	return s, nil
+	return plainly(err)
 }
 
-// text gives the state as it is written, in order of name.
-func (s *state) text() ([]byte, error) {
-	var out bytes.Buffer
-	enc := json.NewEncoder(&out)
-	if err := enc.Encode(stateHead{stateForm, s.began, len(s.papers), len(s.books)}); err != nil {
-		return nil, err
+// hull finds what is remembered of a hull.
+func (s *state) hull(number string) (*hullMemo, bool) {
+	i, known := slices.BinarySearchFunc(s.hulls, number, func(h hullMemo, n string) int { return strings.Compare(h.Token.Number, n) })
+	if !known {
+		return nil, false
 	}
-	for _, name := range slices.Sorted(maps.Keys(s.papers)) {
-		if err := enc.Encode(s.papers[name]); err != nil {
-			return nil, err
-		}
-	}
-	for _, number := range slices.Sorted(maps.Keys(s.books)) {
-		if err := enc.Encode(s.books[number]); err != nil {
-			return nil, err
-		}
-	}
-	return out.Bytes(), nil
+	return &s.hulls[i], true
 }
 
-// after gives the state of the output once a run is through: the books of this run, the books of hulls that it had
-// nothing to do with, and the papers that it saw.
-func (s *state) after(job Job, began int64, papers *papers, made []volume) *state {
-	next := newState()
-	next.began = began
-	if len(job.Hulls) < len(job.Yard.Hulls) {
-		maps.Copy(next.papers, s.papers)
-	}
-	maps.Copy(next.papers, papers.seen)
-	for _, h := range job.Yard.Hulls {
-		if w, known := s.books[h.Number]; known {
-			next.books[h.Number] = w
+// folderList gives the place of a list of folders, which most books share.
+func (s *state) folderList(names []string) int {
+	for i, known := range s.folders {
+		if slices.Equal(known, names) {
+			return i
 		}
 	}
-	for _, w := range made {
-		next.books[w.Line.Number] = w
+	s.folders = append(s.folders, names)
+	return len(s.folders) - 1
+}
+
+// foldersOf gives the folders of a book.
+func (s *state) foldersOf(v *volume) []string {
+	if v.Folders < 0 || v.Folders >= len(s.folders) {
+		return nil
 	}
-	return next
+	return s.folders[v.Folders]
 }

@@ -13,7 +13,7 @@ func BenchmarkStructurePages(b *testing.B) {
 		if h.Number != "HL74-012" {
 			continue
 		}
-		d := job.Assess(h)
+		o := job.open(h, newShelf(job.Yard))
 		f, err := newFolder(b.Context(), b.TempDir()+"/f")
 		if err != nil {
 			b.Fatal(err)
@@ -23,7 +23,7 @@ func BenchmarkStructurePages(b *testing.B) {
 		var out []byte
 		for b.Loop() {
 			size = 0
-			book := newBook(p, d, h, f)
+			book := newBook(p, o, f)
 			for _, s := range book.order {
 				if !s.under(book.sectionOf(structurePath)) {
 					continue

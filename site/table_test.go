@@ -66,7 +66,7 @@ func BenchmarkTables(b *testing.B) {
 		b.Fatal(err)
 	}
 	h := job.Yard.Hulls[0]
-	book := newBook(press, job.Assess(h), h, nil)
+	book := newBook(press, job.open(h, newShelf(job.Yard)), nil)
 	for b.Loop() {
 		size := 0
 		for _, t := range book.tables() {

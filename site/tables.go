@@ -209,7 +209,7 @@ const valuesName = "values"
 
 func (b *book) valueTable() *csvTable {
 	t := &csvTable{name: valuesName, says: "every value of the records as it stands for this hull, with its place", head: []string{"key", "value", "file", "line"}}
-	for _, v := range record.Values(b.press.job.Yard, b.hull) {
+	for _, v := range record.Values(b.yard, b.hull) {
 		t.add(v.Key, v.Text, v.At.File, v.At.Line)
 	}
 	return t

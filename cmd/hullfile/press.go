@@ -2,12 +2,9 @@ package main
 
 import (
 	"context"
-	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
-	"slices"
-	"strconv"
 	"strings"
 
 	"hullfile/engine"
@@ -48,51 +45,19 @@ func progressLine(p site.Progress) string {
 	return text + ")"
 }
 
-// chosen gives the hulls that were named, all where none is named, or those of a part, e.g. "2/3".
-func (r *reading) chosen(named []string, part string) ([]*record.Hull, error) {
-	if part == "" {
-		return r.choose(named)
-	}
-	if len(named) > 0 {
-		return nil, errors.New("name hulls or a part of them, not both")
-	}
-	i, n, ok := strings.Cut(part, "/")
-	at, wrongI := strconv.Atoi(i)
-	of, wrongN := strconv.Atoi(n)
-	if !ok || wrongI != nil || wrongN != nil || at < 1 || at > of {
-		return nil, fmt.Errorf("part %q is none; write e.g. --part 2/3 for the second of three", part)
-	}
-	return site.Share(r.yard.Hulls, at, of), nil
-}
-
-// choose finds the hulls that were named, and refuses a number that the yard does not have.
+// choose finds the hulls that were named, all where none is.
 func (r *reading) choose(named []string) ([]*record.Hull, error) {
-	if len(named) == 0 {
-		return r.yard.Hulls, nil
-	}
 	byNumber, numbers := map[string]*record.Hull{}, []string{}
 	for _, h := range r.yard.Hulls {
 		byNumber[h.Number] = h
 		numbers = append(numbers, h.Number)
 	}
-	var chosen []*record.Hull
-	for _, n := range named {
-		h, there := byNumber[n]
-		if !there {
-			return nil, noSuchHull(n, numbers)
-		}
-		if !slices.Contains(chosen, h) {
-			chosen = append(chosen, h)
-		}
+	all, err := chosen(numbers, named)
+	hulls := make([]*record.Hull, len(all))
+	for i, n := range all {
+		hulls[i] = byNumber[n]
 	}
-	return chosen, nil
-}
-
-func noSuchHull(number string, numbers []string) error {
-	if near, ok := finding.Nearest(number, numbers); ok {
-		return fmt.Errorf("the yard has no hull %q; did you mean %s?", number, near)
-	}
-	return fmt.Errorf("the yard has no hull %q; it has %s", number, strings.Join(numbers, ", "))
+	return hulls, err
 }
 
 // shown is a path as a person at this terminal would write it: from here where it lies below, else in full.

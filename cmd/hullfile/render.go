@@ -7,7 +7,7 @@ import (
 )
 
 func renderCommand(d *desk) *cobra.Command {
-	out, part, print := "", "", false
+	out, part, print, every := "", "", false, false
 	cmd := &cobra.Command{
 		Use:   "render [YARD] -o FOLDER [HULL...]",
 		Short: "Write the technical files of all hulls, or of those named.",
@@ -25,17 +25,13 @@ func renderCommand(d *desk) *cobra.Command {
 			if out == "" {
 				return misuse(cmd, errors.New("name the folder to write to with -o"))
 			}
-			r, err := openYard(folderOf(args))
+			root, err := openFolder(folderOf(args))
 			if err != nil {
 				return err
 			}
-			defer r.close()
-			r.print = print
-			hulls, err := r.chosen(args[min(1, len(args)):], part)
-			if err != nil {
-				return err
-			}
-			made, err := r.press(cmd.Context(), d, out, hulls)
+			defer root.Close()
+			r := rendering{root: root, print: print, every: every, part: part, named: args[min(1, len(args)):], shelf: &shelf{}}
+			made, err := r.write(cmd.Context(), d, out)
 			if err != nil {
 				return err
 			}
@@ -45,6 +41,7 @@ func renderCommand(d *desk) *cobra.Command {
 	}
 	cmd.Flags().StringVarP(&out, "output", "o", "", "the `FOLDER` to write to")
 	cmd.Flags().BoolVar(&print, "print", false, "write each file for paper too: print.html, and in volumes")
+	cmd.Flags().BoolVar(&every, "every-file", false, "look at every file of the earlier output, not at folders and lists alone")
 	cmd.Flags().StringVar(&part, "part", "", "only the hulls of part `I/N`, told apart by their numbers")
 	return cmd
 }

@@ -16,6 +16,9 @@ func treeOf(dir string) (map[string]string, error) {
 	tree := map[string]string{}
 	root := os.DirFS(dir)
 	err := fs.WalkDir(root, ".", func(name string, e fs.DirEntry, err error) error {
+		if e != nil && e.Name() == ".hullfile-kept" {
+			return fs.SkipDir
+		}
 		if err != nil || e.IsDir() || e.Name() == ".hullfile-state" {
 			return err // the state holds times
 		}

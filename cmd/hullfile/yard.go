@@ -56,16 +56,7 @@ func (r *reading) read(s *shelf) error {
 		return err
 	}
 	r.yard = yard.Settled()
-	if r.ref, err = s.reference(r.sheets()); err != nil {
-		return err
-	}
-	if r.ref, err = r.ref.With(r.yard.Lists); err != nil {
-		return err
-	}
-	if r.ref, err = r.ref.WithLimits(content.Files, r.yard.Limits); err != nil {
-		return err
-	}
-	r.ref, err = r.ref.WithChapters(r.yard)
+	r.ref, err = s.of(r.yard)
 	return err
 }
 
@@ -100,13 +91,23 @@ func (s *shelf) reference(own []method.Source) (*engine.Reference, error) {
 	return ref, nil
 }
 
-// sheets hands the yard's own method sheets to the library.
-func (r *reading) sheets() []method.Source {
+// of gives what the hulls of a yard are reckoned by: what comes with the program, with the yard's own laid over it.
+func (s *shelf) of(y *record.Yard) (*engine.Reference, error) {
 	var own []method.Source
-	for _, s := range r.yard.Sheets {
-		own = append(own, method.Source{Name: s.Name, Path: s.Path, Text: s.Text})
+	for _, sheet := range y.Sheets {
+		own = append(own, method.Source{Name: sheet.Name, Path: sheet.Path, Text: sheet.Text})
 	}
-	return own
+	ref, err := s.reference(own)
+	if err != nil {
+		return nil, err
+	}
+	if ref, err = ref.With(y.Lists); err != nil {
+		return nil, err
+	}
+	if ref, err = ref.WithLimits(content.Files, y.Limits); err != nil {
+		return nil, err
+	}
+	return ref.WithChapters(y)
 }
 
 // dossiers reckons every hull, in order of number.

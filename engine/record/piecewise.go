@@ -62,6 +62,16 @@ func (p *Piecewise) Numbers() []string {
 	return all
 }
 
+// Designs gives the designs with what each is based on, as far as they could be read.
+func (p *Piecewise) Designs() []DesignName {
+	var all []DesignName
+	for _, name := range p.r.names["design"] {
+		on, _ := text(p.r.designs[name].root.kid("based_on"))
+		all = append(all, DesignName{Name: name, BasedOn: on})
+	}
+	return all
+}
+
 // Yard gives what belongs to no hull: a yard without hulls, with the files and the doubts that are not of one. It is there
 // only where Faults finds nothing.
 func (p *Piecewise) Yard() *Yard {
@@ -110,3 +120,6 @@ func (p *Piecewise) Context() [sha256.Size]byte {
 	}
 	return [sha256.Size]byte(all.Sum(nil))
 }
+
+// Files gives the record files that were read at the beginning.
+func (p *Piecewise) Files() []File { return p.r.disk.files }

@@ -1,0 +1,126 @@
+package site
+
+import (
+	"bufio"
+	"bytes"
+	"crypto/sha256"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"sync"
+
+	"hullfile/engine"
+)
+
+// keptName is the folder beside the state in which each hull has a small file: its brief, and what is remembered of its
+// papers. The state names the hash of each, so that one which does not belong to it is never believed. It may be deleted at
+// any time too.
+const keptName = ".hullfile-kept"
+
+// keptYard is the name under which the papers are remembered that several hulls ask for. No hull can have it.
+const keptYard = ".yard"
+
+// kept reads and writes what is remembered of hulls one by one. What a run writes lies in its stage until it is moved.
+type kept struct {
+	stage *stage
+
+	mu    sync.Mutex
+	fresh []string // written by this run
+	cores map[string]*engine.Brief
+}
+
+// mostCores is how many briefs without metal are kept in memory: more than one hull takes from.
+const mostCores = 4 * engine.MostSisters
+
+func newKept(s *stage) *kept { return &kept{stage: s, cores: map[string]*engine.Brief{}} }
+
+// write keeps the brief of a hull and what is known of its papers. A file has three lines: the brief without metal, the
+// metal, the papers. The mark is that of the first two.
+func (k *kept) write(name string, b *engine.Brief, papers []paper) (mark, error) {
+	var text bytes.Buffer
+	enc := json.NewEncoder(&text)
+	core, metal := b.Apart()
+	if err := enc.Encode(core); err != nil {
+		return mark{}, err
+	}
+	if err := enc.Encode(metal); err != nil {
+		return mark{}, err
+	}
+	sum := sha256.Sum256(text.Bytes())
+	if err := enc.Encode(papers); err != nil {
+		return mark{}, err
+	}
+	dir := k.stage.keeping()
+	if err := os.MkdirAll(dir, 0o755); err != nil {
+		return mark{}, plainly(err)
+	}
+	k.mu.Lock()
+	k.fresh = append(k.fresh, name)
+	k.mu.Unlock()
+	return markOf(sum[:]), writeAlone(filepath.Join(dir, name), text.Bytes())
+}
+
+// lines reads the three lines of a file; ok is false where it is not there or not whole.
+func (k *kept) lines(name string) (lines [3][]byte, ok bool) {
+	text, err := os.ReadFile(filepath.Join(k.stage.keeping(), name))
+	if err != nil {
+		text, err = os.ReadFile(filepath.Join(k.stage.final(keptName), name))
+	}
+	if err != nil {
+		return lines, false
+	}
+	from := bufio.NewReader(bytes.NewReader(text))
+	for i := range lines {
+		if lines[i], err = from.ReadBytes('\n'); err != nil {
+			return lines, false
+		}
+	}
+	return lines, true
+}
+
+// papers gives what is remembered of the papers of a hull.
+func (k *kept) papers(name string) map[string]paper {
+	lines, ok := k.lines(name)
+	var all []paper
+	if !ok || json.Unmarshal(lines[2], &all) != nil {
+		return nil
+	}
+	by := make(map[string]paper, len(all))
+	for _, p := range all {
+		by[p.Path] = p
+	}
+	return by
+}
+
+// brief gives the brief of a hull, with its metal or without, where the file belongs to the state.
+func (k *kept) brief(name string, is mark, metal bool) (*engine.Brief, bool) {
+	if !metal {
+		k.mu.Lock()
+		b := k.cores[name]
+		k.mu.Unlock()
+		if b != nil {
+			return b, true
+		}
+	}
+	lines, ok := k.lines(name)
+	if !ok {
+		return nil, false
+	}
+	sum := sha256.New()
+	sum.Write(lines[0])
+	sum.Write(lines[1])
+	b := &engine.Brief{}
+	if markOf(sum.Sum(nil)) != is || json.Unmarshal(lines[0], b) != nil {
+		return nil, false
+	}
+	if metal {
+		return b, json.Unmarshal(lines[1], b) == nil
+	}
+	k.mu.Lock()
+	defer k.mu.Unlock()
+	if len(k.cores) >= mostCores {
+		clear(k.cores)
+	}
+	k.cores[name] = b
+	return b, true
+}

@@ -15,6 +15,7 @@ import (
 // TestAxeFindsNothing runs axe-core over pages that show between them every part that pages are made of, in light and in
 // dark. HULLFILE_AXE names the file axe.min.js.
 func TestAxeFindsNothing(t *testing.T) {
+	t.Parallel()
 	name := os.Getenv("HULLFILE_AXE")
 	if name == "" {
 		needed(t, "axe-core (HULLFILE_AXE names no file)")
@@ -38,6 +39,7 @@ func TestAxeFindsNothing(t *testing.T) {
 
 // TestAxeCanFind proves that the check above can fail.
 func TestAxeCanFind(t *testing.T) {
+	t.Parallel()
 	name := os.Getenv("HULLFILE_AXE")
 	if name == "" {
 		needed(t, "axe-core (HULLFILE_AXE names no file)")

@@ -12,7 +12,6 @@ import (
 	"strings"
 	"sync"
 	"testing"
-	"time"
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/cdproto/log"
@@ -119,7 +118,7 @@ func (r *reader) heard() (requests, told []string) {
 // open goes to a page and waits until it has loaded.
 func (r *reader) open(page string) {
 	r.t.Helper()
-	ctx, stop := context.WithTimeout(r.ctx, time.Minute)
+	ctx, stop := context.WithTimeout(r.ctx, patience)
 	defer stop()
 	if err := chromedp.Do(ctx, chromedp.Navigate(fileURL(page))); err != nil {
 		r.t.Fatalf("%s does not open: %v", page, err)
@@ -129,7 +128,7 @@ func (r *reader) open(page string) {
 // ask evaluates an expression in the page. A promise is waited for.
 func ask[T any](r *reader, expression string) T {
 	r.t.Helper()
-	ctx, stop := context.WithTimeout(r.ctx, time.Minute)
+	ctx, stop := context.WithTimeout(r.ctx, patience)
 	defer stop()
 	v, err := chromedp.Run(ctx, chromedp.Evaluate[T](expression, chromedp.EvalAwaitPromise))
 	if err != nil {
@@ -159,17 +158,6 @@ func (r *reader) scheme(name string) {
 // fileURL is the address under which a browser opens a file from a folder.
 func fileURL(path string) string {
 	return (&url.URL{Scheme: "file", Path: filepath.ToSlash(path)}).String()
-}
-
-// demoFiles runs the demo once for a test and gives the folder of the technical files.
-func demoFiles(t *testing.T) string {
-	t.Helper()
-	dir := t.TempDir()
-	var out, errs strings.Builder
-	if status := run(t.Context(), []string{"demo", "-o", dir}, &out, &errs); status != statusSound {
-		t.Fatalf("the demo ended with %d: %s", status, errs.String())
-	}
-	return filepath.Join(dir, "files")
 }
 
 // pagesOf lists all pages below a folder.

@@ -12,8 +12,8 @@ import (
 
 // Two issues of the finished hull of the demo: what the second changes is told, and nothing else.
 func TestTwoIssuesOfTheDemoAreCompared(t *testing.T) {
-	dir := t.TempDir()
-	said(t, statusSound, "demo", "-o", dir)
+	t.Parallel()
+	dir := ownDemo(t)
 	yard, old := filepath.Join(dir, "yard"), filepath.Join(dir, "files", "HL74-012")
 	text, ok := plain(t, filepath.Join(yard, "hulls", "HL74-012"), `sed -i 's/^number = 4$/number = 5/; s/^date   = 2026-08-07$/date   = 2026-09-01/; s/^light_mass_kg  *= .*/light_mass_kg = 2140/' hull.toml && grep -q 'light_mass_kg = 2140' hull.toml && printf 'another\n' > documents/trial-sheet-T1.pdf`)
 	if !ok {
@@ -60,8 +60,8 @@ func TestTwoIssuesOfTheDemoAreCompared(t *testing.T) {
 }
 
 func TestHullsAndDesignsAreCompared(t *testing.T) {
-	dir := t.TempDir()
-	said(t, statusSound, "demo", "-o", dir)
+	t.Parallel()
+	dir := ownDemo(t)
 	yard := filepath.Join(dir, "yard")
 	if text := said(t, statusSound, "compare", "--yard", yard, "HL74-012", "HL74-013"); !strings.Contains(text, "HL74-012, issue 4 of 7 August 2026 -> HL74-013") {
 		t.Errorf("two hulls: %.300s", text)

@@ -3,6 +3,8 @@ package main
 import (
 	"bytes"
 	"errors"
+	"fmt"
+	"io/fs"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -40,16 +42,17 @@ func statusOf(t *testing.T, cmd *exec.Cmd) (status int, said string) {
 }
 
 func TestFullDiskLeavesTheEarlierOutputWhole(t *testing.T) {
-	disk := smallDisk(t, "size=34m") // room for one hull, and not for two
+	t.Parallel()
+	disk := smallDisk(t, fmt.Sprintf("size=%dk", spaceOf(t, tinyYard(t, 1))*3/2)) // room for one hull, and not for two
 	out := filepath.Join(disk, "files")
-	if status, said := statusOf(t, exec.Command("hullfile", "render", fleetYard(t, 1), "-o", out)); status != statusSound {
+	if status, said := statusOf(t, exec.Command("hullfile", "render", tinyYard(t, 1), "-o", out)); status != statusSound {
 		t.Fatalf("one hull does not fit: %s", said)
 	}
 	before, err := treeOf(disk)
 	if err != nil {
 		t.Fatal(err)
 	}
-	status, said := statusOf(t, exec.Command("hullfile", "render", fleetYard(t, 40), "-o", out))
+	status, said := statusOf(t, exec.Command("hullfile", "render", tinyYard(t, 40), "-o", out))
 	if status != statusFailed || !strings.Contains(said, "disk is full") {
 		t.Errorf("status %d, said %q", status, said)
 	}
@@ -62,13 +65,37 @@ func TestFullDiskLeavesTheEarlierOutputWhole(t *testing.T) {
 	}
 }
 
+// spaceOf gives the kibibytes that the files of a yard take on a disk that is parted in pages of 4 KiB, folders included.
+func spaceOf(t *testing.T, yard string) (kib int64) {
+	t.Helper()
+	out := filepath.Join(t.TempDir(), "files")
+	if status, said := statusOf(t, exec.Command("hullfile", "render", yard, "-o", out)); status != statusSound {
+		t.Fatal(said)
+	}
+	err := filepath.WalkDir(out, func(_ string, e fs.DirEntry, err error) error {
+		if err != nil {
+			return err
+		}
+		info, err := e.Info()
+		if err == nil {
+			kib += 4 * (info.Size()/4096 + 1)
+		}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return kib
+}
+
 func TestResultThatCannotBeWrittenEndsWithTwo(t *testing.T) {
+	t.Parallel()
 	full, err := os.OpenFile("/dev/full", os.O_WRONLY, 0)
 	if err != nil {
 		t.Skipf("left out: %v", err)
 	}
 	defer full.Close()
-	for _, args := range [][]string{{"check", fleetYard(t, 1)}, {"check", fleetYard(t, 1), "--json"}, {"proof"}, {"schema"}, {"--help"}} {
+	for _, args := range [][]string{{"check", tinyYard(t, 1)}, {"check", tinyYard(t, 1), "--json"}, {"proof"}, {"schema"}, {"--help"}} {
 		cmd := exec.Command("hullfile", args...)
 		cmd.Stdout = full
 		if status, said := statusOf(t, cmd); status != statusFailed || !strings.Contains(said, "could not be written") {
@@ -79,7 +106,8 @@ func TestResultThatCannotBeWrittenEndsWithTwo(t *testing.T) {
 
 // TestFolderThatMayNotBeWritten runs as somebody who may not write; root may write everywhere, so it becomes nobody.
 func TestFolderThatMayNotBeWritten(t *testing.T) {
-	yard := fleetYard(t, 1)
+	t.Parallel()
+	yard := tinyYard(t, 1)
 	locked := t.TempDir()
 	open(t, yard, locked)
 	if err := os.Chmod(locked, 0o555); err != nil {

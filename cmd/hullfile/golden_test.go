@@ -21,6 +21,7 @@ var golden = []string{
 // TestPagesReadAsReviewed holds what a reader reads on the golden pages. HULLFILE_UPDATE=1 writes what is read now; look
 // at the difference before keeping it.
 func TestPagesReadAsReviewed(t *testing.T) {
+	t.Parallel()
 	dir := demoFiles(t)
 	for _, page := range golden {
 		text, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(page)))

@@ -14,6 +14,10 @@ import (
 	"time"
 )
 
+// interruptedHulls are so many that a rendering is still on its way when its first file has begun to come out. How much
+// stands on record of each is not what is tried.
+const interruptedHulls = 30
+
 // interrupted starts a rendering of a fleet over an earlier output, breaks it off in the middle, and gives its status
 // and what it said. The earlier output must be what it was.
 func interrupted(t *testing.T, signal os.Signal) (out string, status int, said string) {
@@ -21,7 +25,7 @@ func interrupted(t *testing.T, signal os.Signal) (out string, status int, said s
 	if runtime.GOOS == "windows" {
 		t.Skip("left out: signals are not sent to a process on Windows")
 	}
-	yard := fleetYard(t, 60)
+	yard := tinyYard(t, interruptedHulls)
 	out = filepath.Join(t.TempDir(), "files")
 	if text, err := exec.Command("hullfile", "render", yard, "-o", out).CombinedOutput(); err != nil {
 		t.Fatalf("%v: %s", err, text)
@@ -69,10 +73,10 @@ func changeHull(t *testing.T, yard string) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if !bytes.Contains(text, []byte("Skerry Lane")) {
-		t.Fatal("the demo yard has another name")
+	if !bytes.Contains(text, []byte("of the test")) {
+		t.Fatal("the yard has another name")
 	}
-	if err := os.WriteFile(name, bytes.ReplaceAll(text, []byte("Skerry Lane"), []byte("Skerry Row")), 0o644); err != nil {
+	if err := os.WriteFile(name, bytes.ReplaceAll(text, []byte("of the test"), []byte("of another name")), 0o644); err != nil {
 		t.Fatal(err)
 	}
 }
@@ -80,7 +84,7 @@ func changeHull(t *testing.T, yard string) {
 // waitForPart waits until the new output has begun beside the old.
 func waitForPart(t *testing.T, out string) {
 	t.Helper()
-	for until := time.Now().Add(30 * time.Second); time.Now().Before(until); time.Sleep(time.Millisecond) {
+	for until := time.Now().Add(patience); time.Now().Before(until); time.Sleep(time.Millisecond) {
 		made, err := filepath.Glob(filepath.Join(out, ".part-*", "new", "*", "index.html"))
 		if err == nil && len(made) > 0 {
 			return
@@ -90,6 +94,7 @@ func waitForPart(t *testing.T, out string) {
 }
 
 func TestInterruptLeavesTheEarlierOutputWhole(t *testing.T) {
+	t.Parallel()
 	out, status, said := interrupted(t, os.Interrupt)
 	if status != statusFailed || !strings.Contains(said, "interrupted") {
 		t.Errorf("status %d, said %q", status, said)
@@ -100,8 +105,9 @@ func TestInterruptLeavesTheEarlierOutputWhole(t *testing.T) {
 }
 
 func TestKillLeavesTheEarlierOutputWhole(t *testing.T) {
+	t.Parallel()
 	out, _, _ := interrupted(t, os.Kill)
-	yard := fleetYard(t, 60)
+	yard := tinyYard(t, interruptedHulls)
 	if text, err := exec.Command("hullfile", "render", yard, "-o", out).CombinedOutput(); err != nil {
 		t.Fatalf("the next run fails: %v: %s", err, text)
 	}
@@ -116,6 +122,7 @@ func TestKillLeavesTheEarlierOutputWhole(t *testing.T) {
 // A run that is killed at any moment leaves files that verify; the next one gives what a fresh one gives, and the
 // lock of one that was killed holds nobody up.
 func TestKilledAtAnyMoment(t *testing.T) {
+	t.Parallel()
 	yard, out := tinyYard(t, 3), filepath.Join(t.TempDir(), "files")
 	render := func(to string) time.Duration {
 		t.Helper()

@@ -6,8 +6,6 @@ import (
 	"net/url"
 	"os"
 	"path"
-	"path/filepath"
-	"slices"
 	"strings"
 	"testing"
 
@@ -18,7 +16,12 @@ import (
 // that exist and stays inside the hull's folder, ids are unique, headings go down one step at a time, pictures and
 // tables are named, and nothing needs the network or a looser security policy.
 func TestLinksResolveAndPagesAreSound(t *testing.T) {
+	t.Parallel()
 	dir := demoFiles(t)
+	files, err := treeOf(dir)
+	if err != nil {
+		t.Fatal(err)
+	}
 	marks := map[string]map[string]bool{}
 	pages := map[string]*html.Node{}
 	for _, p := range pagesOf(t, dir) {
@@ -44,7 +47,7 @@ func TestLinksResolveAndPagesAreSound(t *testing.T) {
 					continue
 				}
 				links++
-				if fault := follow(dir, name, to, marks); fault != "" {
+				if fault := follow(files, name, to, marks); fault != "" {
 					t.Errorf("%s: %q: %s", name, to, fault)
 				}
 			}
@@ -55,8 +58,9 @@ func TestLinksResolveAndPagesAreSound(t *testing.T) {
 	}
 }
 
-// follow says what is wrong with a link on a page, empty where nothing is.
-func follow(dir, page, link string, marks map[string]map[string]bool) string {
+// follow says what is wrong with a link on a page, empty where nothing is. A file must be there under exactly the name in
+// the link, also on a disk that knows no case, so it is looked for in the list of files.
+func follow(files map[string]string, page, link string, marks map[string]map[string]bool) string {
 	u, err := url.Parse(link)
 	switch {
 	case err != nil:
@@ -76,19 +80,13 @@ func follow(dir, page, link string, marks map[string]map[string]bool) string {
 	if inHull && target != "index.html" && !strings.HasPrefix(target, hull+"/") {
 		return "leads out of the hull's folder"
 	}
-	if !exactFile(dir, target) {
+	if _, there := files[target]; !there {
 		return "leads to nothing"
 	}
 	if u.Fragment != "" && !marks[target][u.Fragment] {
 		return "leads to a mark that is not there"
 	}
 	return ""
-}
-
-// exactFile reports whether the file is there under exactly this name, also on a disk that knows no case.
-func exactFile(dir, name string) bool {
-	entries, err := os.ReadDir(filepath.Join(dir, filepath.FromSlash(path.Dir(name))))
-	return err == nil && slices.ContainsFunc(entries, func(e os.DirEntry) bool { return e.Name() == path.Base(name) && !e.IsDir() })
 }
 
 // ids gathers the marks of a page and refuses one that stands twice.
@@ -235,13 +233,7 @@ func textOf(n *html.Node) string {
 
 // TestLinkCheckSeesWhatItMust proves that the check above can fail.
 func TestLinkCheckSeesWhatItMust(t *testing.T) {
-	dir := t.TempDir()
-	if err := os.MkdirAll(filepath.Join(dir, "A"), 0o755); err != nil {
-		t.Fatal(err)
-	}
-	if err := os.WriteFile(filepath.Join(dir, "A", "index.html"), nil, 0o644); err != nil {
-		t.Fatal(err)
-	}
+	files := map[string]string{"A/index.html": ""}
 	marks := map[string]map[string]bool{"A/index.html": {"top": true}}
 	for link, want := range map[string]string{
 		"index.html#top":       "",
@@ -254,7 +246,7 @@ func TestLinkCheckSeesWhatItMust(t *testing.T) {
 		"../B/index.html":      "leads out of the hull's folder",
 		"javascript:alert(1)":  "leads out of the file",
 	} {
-		if got := follow(dir, "A/index.html", link, marks); got != want {
+		if got := follow(files, "A/index.html", link, marks); got != want {
 			t.Errorf("%s: %s", link, fmt.Sprintf("%q, want %q", got, want))
 		}
 	}

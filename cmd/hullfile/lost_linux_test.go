@@ -14,10 +14,11 @@ import (
 // A run whose rights are taken away in the middle ends with the reason; the earlier files stay whole, and once the rights
 // are back the next run is as good as any.
 func TestRightsLostHalfWay(t *testing.T) {
+	t.Parallel()
 	if os.Geteuid() != 0 {
 		t.Skip("left out: only root can take rights from somebody else")
 	}
-	yard, home := fleetYard(t, 10), t.TempDir()
+	yard, home := tinyYard(t, interruptedHulls), t.TempDir()
 	out := filepath.Join(home, "files")
 	open(t, yard, home)
 	if err := os.Chown(home, nobody, nobody); err != nil {
@@ -114,7 +115,8 @@ func verified(t *testing.T, out string) {
 
 // An entry of the output that turns into a link while a run is on is replaced; what the link leads to stays.
 func TestLinkInThePlaceOfAnEarlierFile(t *testing.T) {
-	yard, out, elsewhere := fleetYard(t, 10), filepath.Join(t.TempDir(), "files"), t.TempDir()
+	t.Parallel()
+	yard, out, elsewhere := tinyYard(t, interruptedHulls), filepath.Join(t.TempDir(), "files"), t.TempDir()
 	if status, said := statusOf(t, exec.Command("hullfile", "render", yard, "-o", out)); status != statusSound {
 		t.Fatal(said)
 	}
@@ -152,7 +154,8 @@ func TestLinkInThePlaceOfAnEarlierFile(t *testing.T) {
 
 // A yard that vanishes while its files are being made leaves the earlier files as they were.
 func TestYardThatVanishes(t *testing.T) {
-	yard, out := fleetYard(t, 10), filepath.Join(t.TempDir(), "files")
+	t.Parallel()
+	yard, out := tinyYard(t, interruptedHulls), filepath.Join(t.TempDir(), "files")
 	if status, said := statusOf(t, exec.Command("hullfile", "render", yard, "-o", out)); status != statusSound {
 		t.Fatal(said)
 	}

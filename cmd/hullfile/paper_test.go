@@ -14,6 +14,7 @@ import (
 
 // TestPagesPrintWithPageNumbers prints pages to PDF as the style sheet asks and reads the page numbers off the paper.
 func TestPagesPrintWithPageNumbers(t *testing.T) {
+	t.Parallel()
 	r := openBrowser(t)
 	dir := demoFiles(t)
 	for _, name := range []string{"index.html", "findings.html", "structure.html", "weight.html", "trials.html", "documents.html"} {

@@ -12,6 +12,7 @@ import (
 
 // TestOpenPageFollowsTheRecords leaves a page open in a browser while a record is changed, broken and mended.
 func TestOpenPageFollowsTheRecords(t *testing.T) {
+	t.Parallel()
 	r := openBrowser(t)
 	w := startPreview(t)
 	const record, mended = "hulls/HL74-013/hull.toml", "Invented for a browser"
@@ -40,7 +41,7 @@ func TestOpenPageFollowsTheRecords(t *testing.T) {
 // visit opens an address. It does not wait for the line of events, which never ends.
 func (r *reader) visit(address string) {
 	r.t.Helper()
-	ctx, stop := context.WithTimeout(r.ctx, time.Minute)
+	ctx, stop := context.WithTimeout(r.ctx, patience)
 	defer stop()
 	if err := chromedp.Do(ctx, chromedp.Navigate(address)); err != nil {
 		r.t.Fatalf("%s does not open: %v", address, err)
@@ -50,8 +51,8 @@ func (r *reader) visit(address string) {
 // until waits for something to be true of the page, over loads of it.
 func (r *reader) until(what, expression string) {
 	r.t.Helper()
-	for end := time.Now().Add(20 * time.Second); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
-		ctx, stop := context.WithTimeout(r.ctx, 5*time.Second)
+	for end := time.Now().Add(patience); time.Now().Before(end); time.Sleep(30 * time.Millisecond) {
+		ctx, stop := context.WithTimeout(r.ctx, 20*time.Second)
 		yes, err := chromedp.Run(ctx, chromedp.Evaluate[bool](expression))
 		stop()
 		if err == nil && yes {

@@ -18,6 +18,7 @@ import (
 // the contents: the page that a line names is the one on which its section begins. That nothing is wider than the paper is
 // looked for in the book and in every volume.
 func TestPrintEditions(t *testing.T) {
+	t.Parallel()
 	r := openBrowser(t)
 	dir := demoFiles(t)
 	printed(t, r, filepath.Join(dir, "HL74-012", "owner", "print.html"), 25, 20)

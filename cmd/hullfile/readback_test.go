@@ -20,6 +20,7 @@ const small = "room up to the critical trim; lift left over, of the lift asked f
 // and nothing of the sheets. What it allows is what three figures leave open in most lines, 0.6 %, and
 // half of the last digit that is printed.
 func TestWorkingsReadBack(t *testing.T) {
+	t.Parallel()
 	var back, lines int
 	for _, page := range pagesOf(t, demoFiles(t)) {
 		doc := parsed(t, page)

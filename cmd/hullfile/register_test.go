@@ -9,6 +9,7 @@ import (
 
 // A long register is searched from a folder, without a network, and what is found leads to the hull.
 func TestLongRegisterIsSearched(t *testing.T) {
+	t.Parallel()
 	r := openBrowser(t)
 	out := filepath.Join(t.TempDir(), "files")
 	if text, err := exec.Command("hullfile", "render", tinyYard(t, 301), "-o", out).CombinedOutput(); err != nil {

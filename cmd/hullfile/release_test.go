@@ -12,6 +12,7 @@ import (
 // TestReleaseIsTheSameFromTwoFolders copies the sources to two folders, makes a release of one machine in each, and
 // holds them against each other.
 func TestReleaseIsTheSameFromTwoFolders(t *testing.T) {
+	t.Parallel()
 	if testing.Short() {
 		t.Skip("left out: two builds take long")
 	}
@@ -82,6 +83,7 @@ func copySources(t *testing.T, to string) {
 }
 
 func TestReleaseAsksForAVersion(t *testing.T) {
+	t.Parallel()
 	if _, err := exec.LookPath("bash"); err != nil {
 		t.Skip("left out: bash is not there")
 	}

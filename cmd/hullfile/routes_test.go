@@ -27,6 +27,7 @@ type route struct {
 
 // TestReadersFindTheirAnswers goes each way in a browser, as a reader with a folder and nothing else would.
 func TestReadersFindTheirAnswers(t *testing.T) {
+	t.Parallel()
 	r := openBrowser(t)
 	dir := demoFiles(t)
 	asked := map[string]int{}
@@ -64,6 +65,7 @@ func TestReadersFindTheirAnswers(t *testing.T) {
 
 // TestRoutesCanFail proves that a link that is not there, or not seen, is not clicked, and that folded words are not seen.
 func TestRoutesCanFail(t *testing.T) {
+	t.Parallel()
 	r := openBrowser(t)
 	page := filepath.Join(t.TempDir(), "folded.html")
 	text := `<!doctype html><html lang="en"><title>folded</title><main><a href="#here" hidden>hidden way</a>
@@ -96,7 +98,7 @@ func (r *reader) click(words string) bool {
 		return false
 	}
 	r.do(chromedp.Click("[data-next]"))
-	deadline := time.Now().Add(30 * time.Second)
+	deadline := time.Now().Add(patience)
 	for time.Now().Before(deadline) {
 		// While one page goes and the next comes there may be none to ask.
 		state, err := chromedp.Run(r.ctx, chromedp.Evaluate[string](`document.readyState + " " + location.href`))

@@ -19,6 +19,7 @@ import (
 // TestSameNumberEverywhere holds the figures that a reader meets in more than one place against each other: the results and
 // the tables for other programs, the cover, the page of the trade, the owner's book and its printed edition.
 func TestSameNumberEverywhere(t *testing.T) {
+	t.Parallel()
 	dir := demoFiles(t)
 	for _, hull := range []string{"HL74-012", "LT56-031"} {
 		t.Run(hull, func(t *testing.T) { newHeld(t, filepath.Join(dir, hull)).all() })

@@ -14,12 +14,10 @@ import (
 	"hullfile/content"
 )
 
-// demoFile writes the demo and gives the folder of the technical file of its finished hull.
+// demoFile gives the technical file of the finished hull in a demo of one's own.
 func demoFile(t *testing.T) string {
 	t.Helper()
-	dir := t.TempDir()
-	said(t, statusSound, "demo", "-o", dir)
-	return filepath.Join(dir, "files", "HL74-012")
+	return filepath.Join(ownDemo(t), "files", "HL74-012")
 }
 
 // said runs the command, holds its status and gives what it printed.
@@ -54,6 +52,7 @@ func newSealKey(t *testing.T, name string) string {
 // The finished hull of the demo is sealed by a key made here, countersigned by ssh-keygen itself, and verified by the
 // program and by sha256sum and ssh-keygen alone.
 func TestDemoIsSealedAndProvedByPlainTools(t *testing.T) {
+	t.Parallel()
 	for _, tool := range []string{"sh", "ssh-keygen", "sha256sum"} {
 		if _, err := exec.LookPath(tool); err != nil {
 			t.Skip("there is no", tool)
@@ -161,6 +160,7 @@ func checkPlainly(t *testing.T, file, signers string) {
 
 // Every file of the demo is made again from the records inside it alone.
 func TestEveryFileOfTheDemoIsRebuilt(t *testing.T) {
+	t.Parallel()
 	files := filepath.Dir(demoFile(t))
 	for _, number := range []string{"HL74-012", "HL74-013", "LT56-031"} {
 		if text := said(t, statusSound, "verify", filepath.Join(files, number), "--rebuild"); !strings.Contains(text, "the same root and the") {
@@ -179,6 +179,7 @@ func TestEveryFileOfTheDemoIsRebuilt(t *testing.T) {
 
 // A sealed file is not written over: not when its records change, not when its hull leaves the yard.
 func TestSealedFileIsNotWrittenOver(t *testing.T) {
+	t.Parallel()
 	if _, err := exec.LookPath("ssh-keygen"); err != nil {
 		t.Skip("there is no ssh-keygen")
 	}
@@ -214,6 +215,7 @@ func TestSealedFileIsNotWrittenOver(t *testing.T) {
 // Files of other shapes of yard are made again too: a lone hull, layers of designs, own sheets and lists, tables out of a
 // spreadsheet, papers with odd names and papers that no record names.
 func TestFilesOfOtherYardsAreRebuilt(t *testing.T) {
+	t.Parallel()
 	for _, name := range []string{"lone", "spreadsheet", "build", "own"} {
 		yard, out := filepath.Join(t.TempDir(), name), filepath.Join(t.TempDir(), "files")
 		if name == "own" {

@@ -77,6 +77,7 @@ func started(t *testing.T) string {
 
 // Every line and row that the started records show can be taken as it stands, and fills the part that it is shown under.
 func TestStartedRecordsCanBeFilledAsTheySay(t *testing.T) {
+	t.Parallel()
 	r, err := openYard(started(t))
 	if err != nil {
 		t.Fatal(err)

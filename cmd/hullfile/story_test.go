@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"context"
 	"errors"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -15,12 +16,25 @@ import (
 )
 
 func TestMain(m *testing.M) {
-	testscript.Main(m, map[string]func(){"hullfile": main})
+	testscript.Main(tidied{m}, map[string]func(){"hullfile": main})
+}
+
+// tidied are the tests of this folder, with the demo that they share removed after them.
+type tidied struct{ *testing.M }
+
+func (m tidied) Run() int {
+	status := m.M.Run()
+	if err := demoOfAll.end(); err != nil {
+		fmt.Fprintln(os.Stderr, err)
+		return 1
+	}
+	return status
 }
 
 // TestStories runs the command as a person would, one script a story. HULLFILE_UPDATE=1 writes what came out over the
 // texts that the scripts compare with; read the difference before keeping it.
 func TestStories(t *testing.T) {
+	t.Parallel()
 	testscript.Run(t, testscript.Params{
 		Dir:           filepath.Join(moduleRoot(t), "testdata", "script"),
 		UpdateScripts: os.Getenv("HULLFILE_UPDATE") != "",

@@ -69,7 +69,9 @@ func (s *screen) proofCase(c proof.Case) {
 		// The source prints a formula or a range; the column takes the number that it comes to.
 		printed, called = strconv.FormatFloat(c.Want, 'g', 6, 64), c.Name+", printed "+c.Printed
 	}
-	name := wrap(clean(called), s.width-figuresWidth-10)
+	figures := fmt.Sprintf("%8s %9s %8s  %s", printed, reckoned(c, printed), tolerance(c), c.Unit)
+	room := s.width - 10 - max(figuresWidth, utf8.RuneCountInString(figures)+1) // for the name; a definition has many figures
+	name := wrap(clean(called), room)
 	for i, part := range name {
 		first := "          "
 		if i == 0 {
@@ -79,8 +81,7 @@ func (s *screen) proofCase(c proof.Case) {
 			s.line("%s%s", first, part)
 			continue
 		}
-		gap := strings.Repeat(" ", max(0, s.width-figuresWidth-10-utf8.RuneCountInString(part)))
-		figures := fmt.Sprintf("%8s %9s %8s  %s", printed, reckoned(c, printed), tolerance(c), c.Unit)
+		gap := strings.Repeat(" ", max(0, room-utf8.RuneCountInString(part)))
 		s.line("%s", strings.TrimRight(first+part+gap+figures, " "))
 	}
 	if c.Fails != "" {

@@ -18,6 +18,5 @@ func Copies(job Job, h *record.Hull) (results, values []byte, err error) {
 	if results, err = b.machineText(); err != nil {
 		return nil, nil, err
 	}
-	values, err = b.valueTable().text()
-	return results, values, err
+	return results, b.valueTable().text(), nil
 }

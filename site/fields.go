@@ -14,14 +14,22 @@ import (
 // fields gives the values of one record as facts, in the order in which its struct declares them: the name is the key
 // without its unit, the note what the record says it is. Values that nobody wrote are listed too, as not recorded.
 // Keys in skip are left out.
-func (l *leaf) fields(rec any, skip ...string) []Fact {
+func (l *leaf) fields(rec any, skip ...string) []Fact { return l.fieldsOf(rec, false, skip) }
+
+// fieldsWritten gives those that somebody wrote.
+func (l *leaf) fieldsWritten(rec any, skip ...string) []Fact { return l.fieldsOf(rec, true, skip) }
+
+func (l *leaf) fieldsOf(rec any, written bool, skip []string) []Fact {
 	v := reflect.Indirect(reflect.ValueOf(rec))
-	var out []Fact
+	out := make([]Fact, 0, v.NumField())
 	for i := range v.NumField() {
+		val := v.Field(i)
+		if !isValue(val) || written && !val.Field(valueSet).Bool() {
+			continue
+		}
 		tag := v.Type().Field(i).Tag
 		key := tag.Get("toml")
-		val := v.Field(i)
-		if key == "" || slices.Contains(skip, key) || !isValue(val) {
+		if key == "" || slices.Contains(skip, key) {
 			continue
 		}
 		quantity, _ := unit.Of(val.Field(valueV).Type().Name())
@@ -32,6 +40,9 @@ func (l *leaf) fields(rec any, skip ...string) []Fact {
 			fact.Place = l.place(val.Field(valueAt).Interface().(finding.Place))
 		} else {
 			fact.Unit = ""
+		}
+		if written && fact.Value.Text == "" {
+			continue
 		}
 		out = append(out, fact)
 	}

@@ -23,7 +23,7 @@ type Frame struct {
 	No      string // section number, empty on the cover and the register
 	Up      string // "../" as often as the page lies below its folder
 	Block   Block
-	Rail    template.HTML // the lines of the contents; empty on the register
+	Rail    []RailItem // the contents; empty on the register
 	Crumbs  []Link
 	Prev    Link
 	Next    Link
@@ -68,7 +68,7 @@ func (l *leaf) frame(body any) (Frame, error) {
 	if err != nil {
 		return Frame{}, err
 	}
-	f := Frame{Title: l.at.title, Heading: l.at.title, No: l.at.no, Up: l.up, Block: l.block(), Rail: railRows(rail), Version: l.press.job.Version}
+	f := Frame{Title: l.at.title, Heading: l.at.title, No: l.at.no, Up: l.up, Block: l.block(), Rail: rail, Version: l.press.job.Version}
 	if h, ok := body.(headed); ok {
 		f.Heading, f.Under = h.heading()
 	}

@@ -161,11 +161,10 @@ func (b *book) leaf(at *section) *leaf {
 
 // to gives the way to a root-relative path and an anchor there.
 func (l *leaf) to(path, anchor string) string {
-	href := l.up + escapePath(path)
-	if anchor != "" {
-		href += "#" + anchor
+	if anchor == "" {
+		return l.up + escapePath(path)
 	}
-	return href
+	return l.up + escapePath(path) + "#" + anchor
 }
 
 // subject gives a link to where a subject is shown, or the words alone.
@@ -260,8 +259,16 @@ func shortPath(p string) string {
 // recordPage is where the text of a record file is shown.
 func recordPage(file string) string { return "records/" + file + ".html" }
 
+// needsEscape reports whether a sign may not stand in a path as it is, or may not everywhere.
+func needsEscape(r rune) bool {
+	return (r < 'a' || r > 'z') && (r < 'A' || r > 'Z') && (r < '0' || r > '9') && r != '/' && r != '-' && r != '_' && r != '.'
+}
+
 // escapePath escapes each part of a path for use in a link.
 func escapePath(p string) string {
+	if !strings.ContainsFunc(p, needsEscape) {
+		return p // as nearly all are
+	}
 	parts := strings.Split(p, "/")
 	for i, part := range parts {
 		parts[i] = url.PathEscape(part)

@@ -135,7 +135,7 @@ func (l *leaf) afloatTests() (AfloatTests, error) {
 
 func (l *leaf) testPart(word, kind, key string, rec any) TestPart {
 	subject := word + " " + key
-	p := TestPart{ID: l.anchor(subject), Key: key, Kind: kind, Checks: l.checkRows(checksOf(l.afloatChecks(), subject)), Facts: onlyWritten(l.fields(rec))}
+	p := TestPart{ID: l.anchor(subject), Key: key, Kind: kind, Checks: l.checkRows(checksOf(l.afloatChecks(), subject)), Facts: l.fieldsWritten(rec)}
 	p.Findings = l.findingsAt(p.ID)
 	l.linkFacts(p.Facts)
 	return p
@@ -152,7 +152,7 @@ func (l *leaf) findingsAt(anchor string) []FindingRow {
 func (l *leaf) inclinePart(t *stability.Inclining, n int) (InclinePart, error) {
 	subject := "heel_test " + t.Record.ID
 	p := InclinePart{ID: l.anchor(subject), Key: t.Record.ID, Date: t.Record.Date.V.String(), Checks: l.checkRows(checksOf(l.afloatChecks(), subject)),
-		Picture: l.shiftsPicture(t), Facts: onlyWritten(l.fields(t.Record, "note", "shift")), Note: t.Record.Note.V, Why: t.Why}
+		Picture: l.shiftsPicture(t), Facts: l.fieldsWritten(t.Record, "note", "shift"), Note: t.Record.Note.V, Why: t.Why}
 	p.Findings = l.findingsAt(p.ID)
 	l.linkFacts(p.Facts)
 	for _, s := range t.Shifts {
@@ -181,7 +181,7 @@ func fact(name string, ok bool, v float64, n int, sign string) Fact {
 func (l *leaf) freeboardPart(t *stability.Freeboards) FreeboardPart {
 	subject := "freeboard " + t.Record.ID
 	p := FreeboardPart{ID: l.anchor(subject), Key: t.Record.ID, Date: t.Record.Date.V.String(), Checks: l.checkRows(checksOf(l.afloatChecks(), subject)),
-		Facts: onlyWritten(l.fields(t.Record, "point")), Why: t.Why}
+		Facts: l.fieldsWritten(t.Record, "point"), Why: t.Why}
 	p.Findings = l.findingsAt(p.ID)
 	l.linkFacts(p.Facts)
 	for i := range t.Record.Points {

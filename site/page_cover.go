@@ -97,7 +97,7 @@ func (l *leaf) coverPage() (CoverPage, error) {
 		Documents: l.discipline(documentsPath, d.Documents.Checks), Papers: l.documentsSays(),
 		AllFindings: Link{Href: l.to(findingsPath, "")}, HowToCheck: Link{Href: l.to(documentsPath, "hashes")},
 		Root: l.root, About: l.press.notes["about"], Caution: l.press.notes["cautions"],
-		Issue: onlyWritten(l.fields(&h.Issue)), Issues: l.issueRows(),
+		Issue: l.fieldsWritten(&h.Issue), Issues: l.issueRows(),
 	}
 	for i, f := range l.findings {
 		if f.Kind == finding.Doubt {
@@ -152,7 +152,7 @@ func (l *leaf) coverFacts() []Fact {
 			}
 		}
 	}
-	return append(out, onlyWritten(l.fields(&l.hull.Identity, "state"))...)
+	return append(out, l.fieldsWritten(&l.hull.Identity, "state")...)
 }
 
 func (c CoverPage) heading() (heading, under string) { return c.Number, c.Title }

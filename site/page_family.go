@@ -244,7 +244,7 @@ func lineOnly(p Link) Link {
 
 // memberFacts are the member's record.
 func (l *leaf) memberFacts(m *scantling.Member) []Fact {
-	return onlyWritten(l.fields(m.Record, "zone", "where", "count", "replaces"))
+	return l.fieldsWritten(m.Record, "zone", "where", "count", "replaces")
 }
 
 // needRows are what a sheet asks for, each with the way to its step.

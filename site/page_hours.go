@@ -170,7 +170,7 @@ func placeRows(r *running.Result) []PlaceRow {
 func (l *leaf) lookPart(k *running.Look) LookPart {
 	rec := k.Record
 	subject := "look " + rec.ID
-	p := LookPart{ID: l.anchor(subject), Key: rec.ID, At: unit.Text(rec.Meter.V, 1), Date: rec.Date.V.String(), Facts: onlyWritten(l.fields(rec, "note", "date", "at_h")), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject))}
+	p := LookPart{ID: l.anchor(subject), Key: rec.ID, At: unit.Text(rec.Meter.V, 1), Date: rec.Date.V.String(), Facts: l.fieldsWritten(rec, "note", "date", "at_h"), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject))}
 	l.linkFacts(p.Facts)
 	for i := range rec.Indications {
 		ind := &rec.Indications[i]
@@ -189,7 +189,7 @@ func (l *leaf) rungRow(s *running.Rung) RungRow {
 
 func (l *leaf) equalPart(r *running.Result) EqualPart {
 	e := &r.Equal
-	p := EqualPart{Why: e.Why, Facts: onlyWritten(l.fields(&l.hull.Service))}
+	p := EqualPart{Why: e.Why, Facts: l.fieldsWritten(&l.hull.Service)}
 	if !e.Has {
 		return p
 	}

@@ -155,7 +155,7 @@ func (l *leaf) jointPart(j *seam.Joint) JointPart {
 	anchor := l.anchor("joint " + rec.ID)
 	p := JointPart{
 		ID: anchor, Key: rec.ID, Where: rec.Where.V, What: seam.Short(rec), Metres: written(float64(rec.Length.V), "m"), Standing: standing(m.Standing(j)),
-		Findings: l.findingsHere(anchor), Softened: l.softened(rec), Facts: onlyWritten(l.fields(rec, "part", "other_part", "where", "note")),
+		Findings: l.findingsHere(anchor), Softened: l.softened(rec), Facts: l.fieldsWritten(rec, "part", "other_part", "where", "note"),
 	}
 	for i := range p.Facts {
 		p.Facts[i].Place = Link{} // all of them stand in one row of the record, which the register names

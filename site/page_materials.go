@@ -125,7 +125,7 @@ func (l *leaf) materialsPage() (MaterialsPage, error) {
 		s := r.Supplies[i].Record
 		id := l.anchor("consumable " + s.ID)
 		p.Supplies = append(p.Supplies, SupplyPart{ID: id, Key: s.ID, Kind: capital(s.Kind.V), Under: s.Classification.V, Values: l.valueRows(r.Supplies[i].Values),
-			Findings: l.findingsHere(id), Facts: onlyWritten(l.fields(s, analysisKeys...))})
+			Findings: l.findingsHere(id), Facts: l.fieldsWritten(s, analysisKeys...)})
 	}
 	return p, nil
 }
@@ -174,7 +174,7 @@ func (l *leaf) lotPart(lot *stock.Lot) LotPart {
 	rec := lot.Record
 	subject := "lot " + rec.ID
 	p := LotPart{ID: l.anchor(subject), Key: rec.ID, Under: strings.Join([]string{rec.Kind.V, rec.Alloy.V, asWritten(rec.Thickness) + " mm"}, ", "),
-		Values: l.valueRows(lot.Values), Findings: l.findingsHere(l.anchor(subject)), Facts: onlyWritten(l.fields(rec, analysisKeys...))}
+		Values: l.valueRows(lot.Values), Findings: l.findingsHere(l.anchor(subject)), Facts: l.fieldsWritten(rec, analysisKeys...)}
 	p.Standing, _ = standingOf(l.dossier.Stock.Checks, subject)
 	return p
 }

@@ -144,7 +144,7 @@ func inLengths(n float64) string {
 
 // movePart is what all manoeuvres share.
 func (l *leaf) movePart(subject, title string, m *tracklog.Move, rec any, figures ...*manoeuvre.Figure) MovePart {
-	p := MovePart{ID: l.anchor(subject), Title: title, Facts: onlyWritten(l.fields(rec, "note", "from", "to", "log")), Findings: l.findingsHere(l.anchor(subject))}
+	p := MovePart{ID: l.anchor(subject), Title: title, Facts: l.fieldsWritten(rec, "note", "from", "to", "log"), Findings: l.findingsHere(l.anchor(subject))}
 	if m != nil {
 		p.Log = l.logLink(m.Log)
 		if m.Window != nil {

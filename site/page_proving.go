@@ -39,7 +39,7 @@ type CopyRow struct {
 func (l *leaf) tablesPage() (TablesPage, error) {
 	p := TablesPage{Results: Link{Text: resultsName, Href: l.to(resultsName, "")}, Schema: Link{Text: schemaName, Href: l.to(schemaName, "")}, Form: resultsForm}
 	for _, t := range l.csv {
-		p.Tables = append(p.Tables, CopyRow{Link{Text: t.name + ".csv", Href: l.to(t.path(), "")}, t.says, len(t.rows), t.head})
+		p.Tables = append(p.Tables, CopyRow{Link{Text: t.name + ".csv", Href: l.to(t.path(), "")}, t.says, t.rows, t.head})
 	}
 	return p, nil
 }

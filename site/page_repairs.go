@@ -186,7 +186,7 @@ func (l *leaf) leaksPage() (LeaksPage, error) {
 func (l *leaf) leakPart(k *inspection.Leak) LeakPart {
 	t := k.Record
 	subject := "leak test " + t.ID
-	p := LeakPart{ID: l.anchor(subject), Key: t.ID, Boundary: t.Boundary.V, Findings: l.findingsHere(l.anchor(subject)), Facts: onlyWritten(l.fields(t, "boundary", "joints"))}
+	p := LeakPart{ID: l.anchor(subject), Key: t.ID, Boundary: t.Boundary.V, Findings: l.findingsHere(l.anchor(subject)), Facts: l.fieldsWritten(t, "boundary", "joints")}
 	p.Standing, _ = standingOf(l.dossier.Inspections.Checks, subject)
 	l.linkFacts(p.Facts)
 	for _, key := range t.Joints.V {

@@ -121,7 +121,7 @@ func (l *leaf) trialPart(t *trial.Trial) TrialPart {
 	rec := t.Record
 	subject := "trial " + rec.ID
 	p := TrialPart{
-		ID: l.anchor(subject), Key: rec.ID, Date: rec.Date.V.String(), Says: l.trialSays(t), Facts: onlyWritten(l.fields(rec, "note", "date")), RangeWhy: t.RangeWhy,
+		ID: l.anchor(subject), Key: rec.ID, Date: rec.Date.V.String(), Says: l.trialSays(t), Facts: l.fieldsWritten(rec, "note", "date"), RangeWhy: t.RangeWhy,
 		Checks: l.checkRows(checksOf(l.dossier.Trials.Checks, subject)), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject)),
 	}
 	p.Speed, p.Mile, p.Trim = l.trialPictures(t)

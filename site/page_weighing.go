@@ -55,7 +55,7 @@ func (l *leaf) weighingPart(w *weight.Weighing) WeighingPart {
 		}
 	}
 	p := WeighingPart{
-		ID: l.anchor(subject), Key: rec.ID, Date: rec.Date.V.String(), Facts: onlyWritten(l.fields(rec, "note", "allowance_mass_percent", "allowance_centre_mm")),
+		ID: l.anchor(subject), Key: rec.ID, Date: rec.Date.V.String(), Facts: l.fieldsWritten(rec, "note", "allowance_mass_percent", "allowance_centre_mm"),
 		Picture: l.weighingPicture(w), Mass: has(w.HasMass, mass(float64(w.Mass)), w.Why), Why: w.Why, Working: w.Working, Note: rec.Note.V,
 		Checks: l.checkRows(checks),
 	}

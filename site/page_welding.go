@@ -271,7 +271,7 @@ func (l *leaf) procedurePart(p *weld.Procedure) ProcedurePart {
 	rec := p.Record
 	subject := "procedure " + rec.ID
 	out := ProcedurePart{ID: l.anchor(subject), Key: rec.ID, Title: rec.Title.V, Findings: l.findingsHere(l.anchor(subject)),
-		Facts: onlyWritten(l.fields(rec, "title", "note"))}
+		Facts: l.fieldsWritten(rec, "title", "note")}
 	l.linkFacts(out.Facts)
 	out.Standing, _ = standingOf(l.dossier.Welding.Checks, subject)
 	for _, v := range p.Variables {

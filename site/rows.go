@@ -190,31 +190,6 @@ func cells(rows [][]string) template.HTML {
 	return template.HTML(m) //nolint:gosec // escaped above
 }
 
-// railRows gives the contents beside a page out of lines that are made already.
-func railRows(items []RailItem) template.HTML {
-	m := make(markup, 0, 4<<10)
-	m.rail(items)
-	return template.HTML(m) //nolint:gosec // its lines are made by a template
-}
-
-func (m *markup) rail(items []RailItem) {
-	for _, item := range items {
-		if item.Head != "" {
-			m.raw("</ol>\n<p class=\"railhead\">")
-			m.text(item.Head)
-			m.raw("</p>\n<ol>\n")
-		}
-		m.raw("<li>")
-		m.html(item.Line)
-		if len(item.Kids) > 0 {
-			m.raw("\n<ol>\n")
-			m.rail(item.Kids)
-			m.raw("</ol>\n")
-		}
-		m.raw("</li>\n")
-	}
-}
-
 // place writes a way to a record line, as the part of the same name does.
 func (m *markup) place(l Link) {
 	switch {

@@ -1,8 +1,6 @@
 package site
 
 import (
-	"bytes"
-	"encoding/csv"
 	"math"
 	"strconv"
 	"strings"
@@ -17,52 +15,61 @@ type csvTable struct {
 	name string // without tables/ and .csv
 	says string // what it holds, in words
 	head []string
-	rows [][]string
+	body []byte // its rows as they are written
+	rows int
 }
 
 func (t *csvTable) path() string { return tablesFolder + t.name + ".csv" }
 
 // add takes a row of texts and numbers; a number that is none is left empty.
 func (t *csvTable) add(cells ...any) {
-	row := make([]string, len(cells))
 	for i, c := range cells {
+		if i > 0 {
+			t.body = append(t.body, ',')
+		}
 		switch c := c.(type) {
 		case string:
-			row[i] = c
+			t.body = appendCell(t.body, c)
 		case int:
-			row[i] = strconv.Itoa(c)
+			t.body = strconv.AppendInt(t.body, int64(c), 10)
 		case bool:
-			row[i] = strconv.FormatBool(c)
+			t.body = strconv.AppendBool(t.body, c)
 		case float64:
 			if !math.IsNaN(c) && !math.IsInf(c, 0) {
-				row[i] = strconv.FormatFloat(full(c).value(), 'g', -1, 64)
+				t.body = strconv.AppendFloat(t.body, full(c).value(), 'g', -1, 64)
 			}
 		default:
 			panic("site: a cell of a table is text or a number")
 		}
 	}
-	t.rows = append(t.rows, row)
+	t.body = append(t.body, '\n')
+	t.rows++
 }
 
-// text writes the table. It is the only place that writes CSV, because every cell must be defused.
-func (t *csvTable) text() ([]byte, error) {
-	var out bytes.Buffer
-	w := csv.NewWriter(&out)
-	if err := w.Write(t.head); err != nil {
-		return nil, err
+// appendCell writes a text as a cell. It is the only place that does so, because every cell must be defused. A cell in
+// which a sign of CSV stands, or that begins with a blank, is put into quotes (RFC 4180, 2.5 to 2.7).
+func appendCell(out []byte, cell string) []byte {
+	cell = defused(cell)
+	if !strings.ContainsAny(cell, ",\"") && cell != `\.` && !unicode.IsSpace(firstRune(cell)) {
+		return append(out, cell...)
 	}
-	safe := make([]string, len(t.head))
-	for _, row := range t.rows {
-		for i, cell := range row {
-			safe[i] = defused(cell)
-		}
-		if err := w.Write(safe); err != nil {
-			return nil, err
-		}
-	}
-	w.Flush()
-	return out.Bytes(), w.Error()
+	return append(append(append(out, '"'), strings.ReplaceAll(cell, `"`, `""`)...), '"')
 }
+
+// text gives the table as it is written.
+func (t *csvTable) text() []byte {
+	out := make([]byte, 0, len(t.body)+usualHead)
+	for i, name := range t.head {
+		if i > 0 {
+			out = append(out, ',')
+		}
+		out = appendCell(out, name)
+	}
+	return append(append(out, '\n'), t.body...)
+}
+
+// usualHead is about how long the heads of a table are, bytes.
+const usualHead = 256
 
 // defused gives a cell that no spreadsheet runs: text that begins like a formula gets an apostrophe before it, as people
 // write it there themselves. Numbers stay as they are. A line break within a cell becomes a blank, so that a row is a line.

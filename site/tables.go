@@ -26,11 +26,7 @@ func (b *book) tables() []*csvTable {
 func (b *book) writeTables() error {
 	b.csv = b.tables()
 	for _, t := range b.csv {
-		text, err := t.text()
-		if err != nil {
-			return err
-		}
-		if err := b.folder.write(t.path(), text); err != nil {
+		if err := b.folder.write(t.path(), t.text()); err != nil {
 			return err
 		}
 	}

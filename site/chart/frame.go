@@ -1,6 +1,9 @@
 package chart
 
-import "fmt"
+import (
+	"fmt"
+	"strings"
+)
 
 // Figure is one drawing with what belongs under it. See the package comment.
 type Figure struct {
@@ -20,20 +23,26 @@ type plate struct {
 	paint func(*sheet)
 }
 
-// svg draws the plate for a page and for a phone.
+// svg draws the plate for a page and for a phone. Both are painted on one sheet of paper, the phone behind the page, and put
+// together once: a book has hundreds of figures.
 func (p plate) svg() string {
-	body := newSheet(wide, 0)
-	paintSafely(body, p.paint)
-	s := &sheet{out: make([]byte, 0, 2*(len(body.out)+len(p.title)+len(p.alt))+1024)}
-	p.frame(s, body, "g-wide", p.id)
-	*body = sheet{w: narrow, out: body.out[:0]} // the phone is painted where the page was
-	paintSafely(body, p.paint)
-	p.frame(s, body, "g-narrow", p.id+"-n")
-	return string(s.out)
+	page := newSheet(wide, 0)
+	paintSafely(page, p.paint)
+	phone := &sheet{w: narrow, out: page.out[len(page.out):]}
+	paintSafely(phone, p.paint)
+	first, second := p.head(page, "g-wide", p.id), p.head(phone, "g-narrow", p.id+"-n")
+	const end = "</svg>"
+	var out strings.Builder
+	out.Grow(len(first) + len(page.out) + len(second) + len(phone.out) + 2*len(end))
+	for _, part := range [][]byte{first, page.out, []byte(end), second, phone.out, []byte(end)} {
+		out.Write(part)
+	}
+	return out.String()
 }
 
-// frame puts the frame around one painted sheet.
-func (p plate) frame(s, body *sheet, class, id string) {
+// head begins the drawing of one painted sheet.
+func (p plate) head(body *sheet, class, id string) []byte {
+	s := &sheet{out: make([]byte, 0, len(p.title)+len(p.alt)+512)}
 	s.begin("svg", class)
 	s.raw(` xmlns="http://www.w3.org/2000/svg" viewBox="0 0 `)
 	s.num(body.w)
@@ -46,8 +55,7 @@ func (p plate) frame(s, body *sheet, class, id string) {
 	s.raw(`</title><desc id="` + id + `-d">`)
 	s.out = appendText(s.out, p.alt)
 	s.raw("</desc>")
-	s.out = append(s.out, body.out...)
-	s.raw("</svg>")
+	return s.out
 }
 
 // role tells a screen reader what the drawing is. An image hides what is in it, so a drawing with links is a group.

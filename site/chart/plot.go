@@ -32,7 +32,7 @@ func Plot(spec Spec) Figure {
 		spec.Table = spec.rows()
 	}
 	p := plate{id: spec.ID, title: spec.Title, alt: spec.Desc, paint: func(s *sheet) { newPlot(spec, s).draw(s) }}
-	first := newPlot(spec, newSheet(wide, 0))
+	first := newPlot(spec, &sheet{w: wide})
 	note := sentence(append([]string{spec.Note, spec.origins(first.x, first.left, first.right)}, said...)...)
 	return p.finished(note, spec.Table)
 }

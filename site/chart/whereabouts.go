@@ -36,7 +36,7 @@ func NewSkin(r lines.Result) Skin {
 		return Skin{}
 	}
 	k := Skin{shape: seamMap{shape: v}, drawn: true}
-	s := newSheet(spotWidth, k.height())
+	s := &sheet{w: spotWidth, h: k.height(), out: make([]byte, 0, 1<<10)} // hundreds of them are small
 	s.raw(`<svg class="g-defs" width="0" height="0" aria-hidden="true" focusable="false"><title>outline</title><defs><g id="hull-skin">`)
 	for _, side := range []float64{-1, 1} {
 		for e := lines.Chine; e <= lines.Sheer; e++ {
@@ -60,7 +60,7 @@ func (k Skin) Spot(m Pin, alt string) string {
 	if !k.drawn || len(m.Seams)+len(m.Fields) == 0 && !m.Whole {
 		return ""
 	}
-	s := newSheet(spotWidth, k.height())
+	s := &sheet{w: spotWidth, h: k.height(), out: make([]byte, 0, 1<<10)} // hundreds of them are small
 	s.raw(`<svg class="g-spot" viewBox="0 0 `)
 	s.num(s.w)
 	s.raw(" ")

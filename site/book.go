@@ -45,6 +45,7 @@ type book struct {
 	isRecord   map[string]bool
 	cited      uses              // lines of records by the pages that cite them
 	origins    []origin          // worked values, in the order of the pages
+	limitsAt   map[string]string // pages of tables of limits by their file
 	tracks     map[string]string // pages of logs, runs and manoeuvres by their subject
 
 	text   []byte // of the page that is being printed
@@ -61,7 +62,7 @@ func newBook(p *press, o *opened, f *folder) *book {
 	d := o.dossier
 	b := &book{
 		press: p, dossier: d, hull: o.hull, yard: o.yard, near: o.near, records: o.files, folder: f, printer: p.printer(f),
-		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
+		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, limitsAt: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
 	}
 	for _, s := range slices.Concat(structureSheets(&d.Structure), d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets(), d.Welding.Sheets) {
 		if !slices.Contains(b.sheets, s) {

@@ -35,13 +35,16 @@ type HeldBlock struct {
 // TableLine is one row; Cells stand in the order of the heads, or are a key and its value.
 type TableLine struct{ Cells []string }
 
-func limitRowsPath(t held.Table) string {
-	return "methods/limits-" + strings.TrimSuffix(path.Base(t.File), ".toml") + ".html"
-}
-
+// limitRows adds a page for each table, under a name that every system can hold. One file is one table.
 func (b *book) limitRows(above *section) {
+	names := slugs{}
 	for _, t := range b.dossier.Tables {
-		below(above, "Limits: "+or(tableNames[t.File], t.File), limitRowsPath(t), "limitrows", page(func(l *leaf) (LimitRowsPage, error) { return l.limitRowsPage(t) }))
+		if b.limitsAt[t.File] != "" {
+			continue
+		}
+		at := "methods/limits-" + names.take(strings.TrimSuffix(path.Base(t.File), ".toml")) + ".html"
+		b.limitsAt[t.File] = at
+		below(above, "Limits: "+or(tableNames[t.File], t.File), at, "limitrows", page(func(l *leaf) (LimitRowsPage, error) { return l.limitRowsPage(t) }))
 	}
 }
 

@@ -223,9 +223,5 @@ func (b *book) surveyBlanks() error {
 	for i := range b.dossier.Survey.Items {
 		t.add(b.dossier.Survey.Items[i].Key, "", "", "", "", "", "")
 	}
-	text, err := t.text()
-	if err != nil {
-		return err
-	}
-	return b.folder.write(surveyBlank, text)
+	return b.folder.write(surveyBlank, t.text())
 }

@@ -79,12 +79,20 @@ func (r *reach) take(j *seam.Joint) {
 }
 
 func (l *leaf) tracePage() (TracePage, error) {
-	m := l.dossier.Seams
 	p := TracePage{Number: l.hull.Number, Caution: l.press.notes["trace"]}
 	y := l.yard
+	reaches := l.traceMetal(&p, y.Stock.Lots)
+	l.traceWelding(&p, y)
+	l.tracePeople(&p, &y.Builder)
+	p.Says = l.traceSays(&p, reaches)
+	return p, nil
+}
+
+// traceMetal gives the lots from which parts of this hull were cut, and how far each reaches.
+func (l *leaf) traceMetal(p *TracePage, lots []record.Lot) []*reach {
 	var reaches []*reach
-	for i := range y.Stock.Lots {
-		lot := &y.Stock.Lots[i]
+	for i := range lots {
+		lot := &lots[i]
 		var r reach
 		for k := range l.hull.Parts {
 			part := &l.hull.Parts[k]
@@ -92,7 +100,7 @@ func (l *leaf) tracePage() (TracePage, error) {
 				continue
 			}
 			r.parts = append(r.parts, l.subjectAs("part "+part.ID, part.ID))
-			for _, j := range m.JointsOf[part.ID] {
+			for _, j := range l.dossier.Seams.JointsOf[part.ID] {
 				r.take(j)
 			}
 		}
@@ -101,6 +109,12 @@ func (l *leaf) tracePage() (TracePage, error) {
 			p.Metal = append(p.Metal, l.traceRow("lot "+lot.ID, or(lot.Cast.V, lot.ID), "lot "+lot.ID+", "+lot.Alloy.V+", "+unit.Plain(lot.Thickness.V)+" mm", lot.At, &r))
 		}
 	}
+	return reaches
+}
+
+// traceWelding gives what seams of this hull were welded with, and by which procedures.
+func (l *leaf) traceWelding(p *TracePage, y *record.Yard) {
+	m := l.dossier.Seams
 	for i := range y.Stock.Consumables {
 		c := &y.Stock.Consumables[i]
 		r := l.weldsWhere(func(w *record.Weld) bool { return w.Filler.V == c.ID || w.Gas.V == c.ID })
@@ -115,29 +129,32 @@ func (l *leaf) tracePage() (TracePage, error) {
 			p.Ways = append(p.Ways, l.traceRow("procedure "+proc.ID, proc.ID, proc.Title.V, proc.At, r))
 		}
 	}
-	for i := range y.Builder.Welders {
-		who := &y.Builder.Welders[i]
+}
+
+// tracePeople gives who welded and looked at seams of this hull, and with what was measured.
+func (l *leaf) tracePeople(p *TracePage, b *record.Builder) {
+	m := l.dossier.Seams
+	for i := range b.Welders {
+		who := &b.Welders[i]
 		r := l.weldsWhere(func(w *record.Weld) bool { return m.Welder(w.Welder, w.Date) == who })
 		if len(r.joints) > 0 {
 			p.People = append(p.People, l.traceRow("welder "+who.ID, l.nameOf("person", who.Person.V), "welder, stamp "+who.Stamp.V, who.At, r))
 		}
 	}
-	for i := range y.Builder.Inspectors {
-		in := &y.Builder.Inspectors[i]
+	for i := range b.Inspectors {
+		in := &b.Inspectors[i]
 		r := l.looksWhere(func(look *record.Inspection) bool { return look.By.V == in.ID })
 		if len(r.joints) > 0 {
 			p.People = append(p.People, l.traceRow("inspector "+in.ID, l.nameOf("person", in.Person.V), in.Method.V+" inspection", in.At, r))
 		}
 	}
-	for i := range y.Builder.Instruments {
-		t := &y.Builder.Instruments[i]
+	for i := range b.Instruments {
+		t := &b.Instruments[i]
 		r := l.looksWhere(func(look *record.Inspection) bool { return look.Instrument.V == t.ID })
 		if len(r.joints) > 0 {
 			p.Tools = append(p.Tools, l.traceRow("instrument "+t.ID, t.ID, t.Name.V, t.At, r))
 		}
 	}
-	p.Says = l.traceSays(&p, reaches)
-	return p, nil
 }
 
 func (l *leaf) traceSays(p *TracePage, metal []*reach) TraceSays {

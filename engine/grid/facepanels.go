@@ -51,10 +51,7 @@ func (b *builder) facePanel(f *face, c column, number int, only bool) {
 	}
 	edge := f.edgePlace(inner, outer, at)
 	middle := point{Y: (inner + outer) / 2, Z: (low + high) / 2}
-	where := fmt.Sprintf("%s, %.2f to %.2f m from the centre line, %.2f to %.2f m above the base line", f.name, inner, outer, low, high)
-	if c.across {
-		where = fmt.Sprintf("%s, across the centre line, to %.2f m on both sides, %.2f to %.2f m above the base line", f.name, outer, low, high)
-	}
+	where := f.whereabouts(c)
 	if m.area < 0.9*(outer-inner)*height {
 		where += "; its sides are those of the rectangle round it"
 	}
@@ -70,6 +67,22 @@ func (b *builder) facePanel(f *face, c column, number int, only bool) {
 	}
 	b.heights(&rec.Z, &rec.HullTop, middle.Z, f.x, at)
 	l := laidPanel{rec: rec, names: []string{name}, plate: f.plateKey(p)}
+	f.measured(&m, c)
+	b.drawFace(f, &l, &m, c.across)
+	b.laid = append(b.laid, l)
+}
+
+// whereabouts says in words where on the face a panel lies.
+func (f *face) whereabouts(c column) string {
+	inner, outer, low, high := box(c.poly)
+	if c.across {
+		return fmt.Sprintf("%s, across the centre line, to %.2f m on both sides, %.2f to %.2f m above the base line", f.name, outer, low, high)
+	}
+	return fmt.Sprintf("%s, %.2f to %.2f m from the centre line, %.2f to %.2f m above the base line", f.name, inner, outer, low, high)
+}
+
+// measured puts the corners of a panel into its measure; one across the centre line has those of the other side too.
+func (f *face) measured(m *measure, c column) {
 	for _, q := range c.poly {
 		m.corners = append(m.corners, f.vector(q))
 		m.flat = append(m.flat, [2]float64{q.Y, f.up(q.Z)})
@@ -85,8 +98,6 @@ func (b *builder) facePanel(f *face, c column, number int, only bool) {
 		}
 		m.area *= 2
 	}
-	b.drawFace(f, &l, &m, c.across)
-	b.laid = append(b.laid, l)
 }
 
 // drawFace adds the patches of a panel of a face.

@@ -27,27 +27,7 @@ func (in *Input) equal(r *Result) Equal {
 		return e
 	}
 	e.G, e.Outside = g, outside
-	seen := 0.0
-	if own := r.Pool[0]; own.Why == "" {
-		seen = own.Hours
-	}
-	before := 0.0
-	for i := range r.Rows {
-		row := &r.Rows[i]
-		counted := math.Max(0, math.Min(row.Sum, seen)-before)
-		before = math.Max(before, math.Min(row.Sum, seen))
-		if row.G == 0 {
-			e.Left += counted
-			continue
-		}
-		worth, err := endurance.Harsher(counted, row.G/g, power)
-		if err != nil {
-			continue
-		}
-		e.Counted += counted
-		e.Hours += worth
-		e.Outside = e.Outside || row.Outside
-	}
+	e.count(r)
 	if e.Counted == 0 {
 		e.Why = "no hours up to the last look state speed and sea"
 		return e
@@ -63,4 +43,29 @@ func (in *Input) equal(r *Result) Equal {
 	}
 	e.MeanTime, e.Has = bound, true
 	return e
+}
+
+// count turns each row of the log, as far as the last look saw it, into hours of the expected service.
+func (e *Equal) count(r *Result) {
+	seen := 0.0
+	if own := r.Pool[0]; own.Why == "" {
+		seen = own.Hours
+	}
+	before := 0.0
+	for i := range r.Rows {
+		row := &r.Rows[i]
+		counted := math.Max(0, math.Min(row.Sum, seen)-before)
+		before = math.Max(before, math.Min(row.Sum, seen))
+		if row.G == 0 {
+			e.Left += counted
+			continue
+		}
+		worth, err := endurance.Harsher(counted, row.G/e.G, power)
+		if err != nil {
+			continue
+		}
+		e.Counted += counted
+		e.Hours += worth
+		e.Outside = e.Outside || row.Outside
+	}
 }

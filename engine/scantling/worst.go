@@ -49,6 +49,11 @@ func (j *judge) worst(out *Result) {
 		f := &out.Fittings[i]
 		add(f.critical("fitting "+f.Record.ID, f.Record.Where.V), "fitting "+f.Record.ID, "")
 	}
+	out.rank(all)
+}
+
+// rank keeps the first of all that is shown by its room, and of the members the very first.
+func (out *Result) rank(all []Critical) {
 	sort.SliceStable(all, func(a, b int) bool { return all[a].Margin < all[b].Margin })
 	for i := range all {
 		if strings.HasPrefix(all[i].Subject, "member ") {

@@ -93,12 +93,22 @@ func (a sideView) obstacles(profile, plan *placer, f sideField) {
 // marks draws openings and centres in both views and names them, the centres first. On a phone there is no room for the
 // names of openings; the table has them.
 func (a sideView) marks(s *sheet, f sideField, profile, plan *placer) {
-	type mark struct {
-		at   point
-		text string
-		in   *placer
+	openings := a.openings(s, f, profile, plan)
+	for _, m := range append(a.centres(s, f, profile, plan), openings...) {
+		name(s, m.in, "g-label", m.at, m.text)
 	}
-	var openings, centres []mark
+}
+
+// mark is something drawn that a name is still to be put beside.
+type mark struct {
+	at   point
+	text string
+	in   *placer
+}
+
+// openings draws the ways in for water, each named once.
+func (a sideView) openings(s *sheet, f sideField, profile, plan *placer) []mark {
+	var out []mark
 	for _, o := range a.Openings {
 		class := "g-open"
 		if o.Shut {
@@ -112,36 +122,40 @@ func (a sideView) marks(s *sheet, f sideField, profile, plan *placer) {
 			if i == 0 {
 				s.rect(class, around(at.x, at.y, 3))
 				if !s.slim() {
-					openings = append(openings, mark{at, fit(o.Name, s.w/3), profile})
+					out = append(out, mark{at, fit(o.Name, s.w/3), profile})
 				}
 			}
 			s.rect(class, around(over.x, over.y, 3))
 			profile.taken, plan.taken = append(profile.taken, around(at.x, at.y, 4)), append(plan.taken, around(over.x, over.y, 4))
 		}
 	}
-	if a.floats {
-		b, g := a.afloat.Rest.Centre, a.afloat.Load.Centre
-		for _, c := range []struct {
-			v    hydrostatics.Vector
-			sign func(x, y float64)
-			text string
-		}{{b, s.buoyancy, "B"}, {g, func(x, y float64) { s.gravity("g-loaded", x, y) }, "G"}} {
-			if !a.inView(c.v) {
-				continue
-			}
-			for _, in := range []struct {
-				at point
-				p  *placer
-			}{{f.side(c.v.X, c.v.Z), profile}, {f.above(c.v.X, c.v.Y), plan}} {
-				c.sign(in.at.x, in.at.y)
-				in.p.taken = append(in.p.taken, around(in.at.x, in.at.y, 7))
-				centres = append(centres, mark{in.at, c.text, in.p})
-			}
+	return out
+}
+
+// centres draws the centres of buoyancy and of mass where the boat was floated.
+func (a sideView) centres(s *sheet, f sideField, profile, plan *placer) []mark {
+	if !a.floats {
+		return nil
+	}
+	var out []mark
+	for _, c := range []struct {
+		v    hydrostatics.Vector
+		sign func(x, y float64)
+		text string
+	}{{a.afloat.Rest.Centre, s.buoyancy, "B"}, {a.afloat.Load.Centre, func(x, y float64) { s.gravity("g-loaded", x, y) }, "G"}} {
+		if !a.inView(c.v) {
+			continue
+		}
+		for _, in := range []struct {
+			at point
+			p  *placer
+		}{{f.side(c.v.X, c.v.Z), profile}, {f.above(c.v.X, c.v.Y), plan}} {
+			c.sign(in.at.x, in.at.y)
+			in.p.taken = append(in.p.taken, around(in.at.x, in.at.y, 7))
+			out = append(out, mark{in.at, c.text, in.p})
 		}
 	}
-	for _, m := range append(centres, openings...) {
-		name(s, m.in, "g-label", m.at, m.text)
-	}
+	return out
 }
 
 // inView reports whether a point lies where the views have room for it.

@@ -19,6 +19,7 @@ type WeightPage struct {
 	Centres   Drawing
 	Groups    []GroupRow
 	Items     []ItemRow
+	Densities []DensitySource
 	Moves     []MoveRow
 	Moving    Drawing
 	Weighings []WeighingPart
@@ -88,11 +89,16 @@ type ItemRow struct {
 	Margin  string
 	X, Y, Z Figure
 	Working string
-	Source  string
 	Lines   string // what of it comes from the lines
 	Soft    Basis  // of the density, where it is not firm
 	Paper   Link
 	Place   Link
+}
+
+// DensitySource is where densities of alloys come from, with a word for how they are known.
+type DensitySource struct {
+	Source string
+	Basis  Basis
 }
 
 // MoveRow says what a tenth of an item would change.
@@ -117,7 +123,12 @@ func (l *leaf) weightPage() (WeightPage, error) {
 		p.Groups = append(p.Groups, groupRow(g))
 	}
 	for i := range r.Items {
-		p.Items = append(p.Items, l.itemRow(&r.Items[i]))
+		it := &r.Items[i]
+		p.Items = append(p.Items, l.itemRow(it))
+		from := DensitySource{it.Source, basis(it.Basis)}
+		if it.HasMass && it.Source != weight.OnRecord && !slices.Contains(p.Densities, from) {
+			p.Densities = append(p.Densities, from)
+		}
 	}
 	p.Moves = l.moveRows(r)
 	for i := range r.Weighings {
@@ -170,7 +181,7 @@ func (l *leaf) itemRow(it *weight.Item) ItemRow {
 	rec := it.Record
 	row := ItemRow{
 		ID: l.anchor("weight " + rec.ID), Key: rec.ID, Name: rec.Name.V, Group: rec.Group.V, Basis: rec.Basis.V, Load: rec.Load.V, Count: it.Count,
-		Mass: has(it.HasMass, mass(float64(it.Mass)), "not shown"), Working: it.Working, Source: it.Source, Lines: it.FromLines, Soft: basis(it.Basis), Place: l.place(rec.At),
+		Mass: has(it.HasMass, mass(float64(it.Mass)), "not shown"), Working: it.Working, Lines: it.FromLines, Soft: basis(it.Basis), Place: l.place(rec.At),
 		X: has(it.HasX, unit.Text(rec.X.V, 2), "not recorded"), Y: has(it.HasY, unit.Text(rec.Y.V, 2), "not recorded"), Z: has(it.HasZ, unit.Text(rec.Z.V, 2), "not recorded"),
 	}
 	if it.Margin != 0 {

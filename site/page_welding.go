@@ -202,7 +202,7 @@ func (l *leaf) takes(r *weld.Result) []Fact {
 	}
 	counted, items := l.weldInWeights()
 	return append(all,
-		Fact{Name: "weld metal in the weight breakdown", Value: has(items > 0, unit.Text(counted, 1), "no item is called weld metal"), Unit: "kg", Note: "for information: the breakdown counts seams that the map may not have"},
+		Fact{Name: "weld metal in the weight breakdown", Value: has(items > 0, unit.Text(counted, 1), "no item is called weld metal"), Unit: "kg", Note: "items called weld metal; not added from the map, which gives no place for it and may leave out seams that the item counts"},
 		Fact{Name: "hours planned for welding", Value: has(s.HasPlanned, unit.Text(s.Planned, 1), "not recorded"), Unit: "h"},
 		Fact{Name: "hours booked for welding", Value: has(s.HasBooked, unit.Text(s.Booked, 1), "not recorded"), Unit: "h", Note: "for information: fitting, grinding and waiting are in them"})
 }

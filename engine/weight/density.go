@@ -32,7 +32,7 @@ func densityOf(rec *record.Weight, alloys *material.Table) (d density, ok bool) 
 		}, true
 	}
 	if v, written := rec.Density.Get(); written {
-		return density{value: v, text: unit.Text(v, 0) + " kg/m³", source: "record", basis: finding.Yard}, true
+		return density{value: v, text: unit.Text(v, 0) + " kg/m³", source: OnRecord, basis: finding.Yard}, true
 	}
 	return density{}, false
 }

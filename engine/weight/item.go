@@ -68,6 +68,9 @@ func (it *Item) take(w way) {
 	}
 }
 
+// OnRecord is the source of a mass that needs no density of an alloy.
+const OnRecord = "record"
+
 // The ways by name.
 const (
 	written = "written mass"
@@ -80,7 +83,7 @@ const (
 func waysOf(rec *record.Weight, alloys *material.Table) reckoned {
 	var r reckoned
 	if m, ok := rec.Mass.Get(); ok {
-		r.ways = append(r.ways, way{name: written, each: float64(m), text: unit.Text(m, 1) + " kg", basis: finding.Yard, source: "record"})
+		r.ways = append(r.ways, way{name: written, each: float64(m), text: unit.Text(m, 1) + " kg", basis: finding.Yard, source: OnRecord})
 	}
 	d, known := densityOf(rec, alloys)
 	r.plate(rec, d, known)
@@ -115,7 +118,7 @@ func (r *reckoned) profile(rec *record.Weight, d density, known bool) {
 	length := float64(rec.Length.V)
 	if rec.LineMass.Set {
 		r.ways = append(r.ways, way{
-			name: line, each: length * float64(rec.LineMass.V), source: "record", basis: finding.Yard,
+			name: line, each: length * float64(rec.LineMass.V), source: OnRecord, basis: finding.Yard,
 			text: fmt.Sprintf("%s m × %s kg/m", unit.Text(length, 2), unit.Text(rec.LineMass.V, 2)),
 		})
 	}

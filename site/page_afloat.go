@@ -99,10 +99,11 @@ type SurfaceRow struct {
 
 // UnderRow is the heel at which something goes under, to each side.
 type UnderRow struct {
-	Name string
-	Side string
-	Heel Figure
-	Lets bool // water comes in there first
+	Name  string
+	Side  string
+	Heel  Figure
+	Lets  bool // water comes in there first
+	Under bool // already at rest
 }
 
 // CrewRow is a place where people can be.
@@ -228,7 +229,7 @@ func underRows(c *stability.Condition) []UnderRow {
 		s := &c.Sides[i]
 		for _, u := range s.Unders {
 			out = append(out, UnderRow{u.Name, s.Name, has(!u.Never, unit.Text(u.Heel, 1), "not up to 180°"),
-				!s.Flooding.Never && u.Name == s.Flooding.Name && u.Heel == s.Flooding.Heel})
+				!s.Flooding.Never && u.Name == s.Flooding.Name && u.Heel == s.Flooding.Heel, !u.Never && u.Heel == 0})
 		}
 	}
 	return out

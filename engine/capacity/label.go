@@ -108,7 +108,7 @@ func (a *assessor) unitedStates() Label {
 	}
 	l.field("heading", "", "maximum capacities, U.S. Coast Guard", "33 CFR 183.25(c)(6) and (7)", finding.Read, "")
 	l.field("maker", "", a.builder.Name.V, "33 CFR 181.15", finding.Recalled, "name")
-	l.field("certification", "", "meets the Coast Guard's safety standards in effect on the date of certification", "33 CFR 181.15", finding.Recalled, "").Note = "may share one label with the capacity if a border parts them"
+	l.field("certification", "", "the words of the rule, which the maker stands for: \"meets the Coast Guard's safety standards in effect on the date of certification\"", "33 CFR 181.15", finding.Recalled, "").Note = "may share one label with the capacity if a border parts them"
 	return l
 }
 

@@ -104,10 +104,25 @@ func (r *reckoner) against(failed []*Node) string {
 			return "; here it is " + s.saying()
 		}
 	}
+	if here := r.pair(failed); here != "" {
+		return "; here " + here
+	}
 	if here := r.values(of, failed); here != "" {
 		return "; here " + here
 	}
 	return ""
+}
+
+// pair gives the two values of one comparison of two symbols, in its order, so that long names are not told twice.
+func (r *reckoner) pair(failed []*Node) string {
+	if len(failed) != 1 || failed[0].Op != OpCompare || failed[0].Args[0].Op != OpSymbol || failed[0].Args[1].Op != OpSymbol {
+		return ""
+	}
+	a, b := r.all[failed[0].Args[0].slot], r.all[failed[0].Args[1].slot]
+	if !a.usable() || !b.usable() || a.IsWord || b.IsWord {
+		return ""
+	}
+	return a.Figure() + " against " + b.Figure()
 }
 
 // allNames reports whether conditions name symbols alone and reckon nothing.

@@ -11,6 +11,7 @@ var greek = map[string]string{
 	"alpha": "α", "beta": "β", "gamma": "γ", "delta": "δ", "epsilon": "ε", "zeta": "ζ", "eta": "η", "theta": "θ",
 	"kappa": "κ", "lambda": "λ", "mu": "μ", "nu": "ν", "xi": "ξ", "pi": "π", "rho": "ρ", "sigma": "σ", "tau": "τ",
 	"phi": "φ", "chi": "χ", "psi": "ψ", "omega": "ω",
+	"Dlambda": "Δλ", "DC": "ΔC", // differences, written as one letter in their sources
 	"Gamma": "Γ", "Delta": "Δ", "Theta": "Θ", "Lambda": "Λ", "Sigma": "Σ", "Phi": "Φ", "Psi": "Ψ", "Omega": "Ω",
 }
 

@@ -109,8 +109,8 @@ func (j *judge) opinionOf(out *Result, z *Zone, rule int) (finding.Finding, bool
 		return finding.Finding{}, false
 	}
 	subject, o := worstOpinion(out, v, rule)
-	says := fmt.Sprintf("by %s, which does not govern, %d of %d panels and members of the %s are short; the worst is %s: %s",
-		out.Rules[rule].Cite, v.Short, z.Panels+z.Members, z.Name, subject, o.sizes())
+	says := fmt.Sprintf("by %s, which does not govern, %d of %d panels and members of the %s are short, this one most: %s",
+		out.Rules[rule].Cite, v.Short, z.Panels+z.Members, z.Name, o.sizes())
 	if o.Differs.Says != "" {
 		says += ". It " + o.Differs.Says
 	}

@@ -204,7 +204,7 @@ func (j *judge) holdIncline(t *Inclining) {
 	default:
 		diff := 1000 * (t.KG - t.Reckoned)
 		c.Has = unit.Text(diff, 0) + " mm"
-		c.Says = fmt.Sprintf("GM measured %s m%s, centre %s m above the base line; the items on board that day give %s m: %s mm", unit.Text(t.GM, 3), t.within(),
+		c.Says = fmt.Sprintf("metacentric height measured %s m%s, centre %s m above the base line; the items on board that day give %s m: %s mm", unit.Text(t.GM, 3), t.within(),
 			unit.Text(t.KG, 3), unit.Text(t.Reckoned, 3), unit.Text(diff, 0))
 		j.decideBy(&c, math.Abs(diff), allowance{float64(t.Record.Allowed.V), t.Record.Allowed.Set, " mm", 0, "heel_test." + t.Record.ID + ".allowance_mm"})
 	}

@@ -82,6 +82,7 @@ type WeldRow struct {
 	Welder    Link
 	Filler    Link
 	Position  Figure
+	Held      string // the position in words
 	Runs      Figure
 	Volts     Figure
 	Amperes   Figure
@@ -240,7 +241,7 @@ func (l *leaf) weldRow(w *record.Weld) WeldRow {
 	row := WeldRow{
 		ID: l.anchor("weld " + w.ID), Key: w.ID, Day: dated(w.Date), Hours: strings.Trim(shortHour(w.Begin)+" to "+shortHour(w.End), " to"),
 		Procedure: Link{Text: or(w.Procedure.V, "not recorded")}, Welder: Link{Text: or(w.Welder.V, "not recorded")}, Filler: Link{Text: or(w.Filler.V, "not recorded")},
-		Position: word(w.Position), Runs: has(w.Runs.Set, unit.Text(float64(w.Runs.V), 0), "not recorded"), Volts: measured(w.Volts, "V"), Amperes: measured(w.Amperes, "A"), Speed: measured(w.Speed, "mm/min"), Throat: measured(w.Throat, "mm"), Place: l.place(w.At),
+		Position: word(w.Position), Held: means("positions", w.Position.V), Runs: has(w.Runs.Set, unit.Text(float64(w.Runs.V), 0), "not recorded"), Volts: measured(w.Volts, "V"), Amperes: measured(w.Amperes, "A"), Speed: measured(w.Speed, "mm/min"), Throat: measured(w.Throat, "mm"), Place: l.place(w.At),
 	}
 	if p := m.Procedure(w.Procedure, w.Revision); p != nil {
 		row.Procedure = l.subjectAs("procedure "+p.ID, strings.TrimSpace(w.Procedure.V+" "+w.Revision.V))

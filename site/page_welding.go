@@ -18,6 +18,7 @@ type WeldingPage struct {
 	Findings   []FindingRow
 	Procedures []ProcedurePart
 	Welders    []WelderPart
+	Codes      []CodeRow
 	Inspectors []InspectorRow
 	Terms      []TermRow
 	Takes      []Fact
@@ -53,6 +54,7 @@ type ProcedurePart struct {
 type VariableRow struct {
 	Name      string
 	Written   string
+	Means     string // what it is written with, in words
 	Qualified Figure
 	Standing  Standing
 	Why       string
@@ -147,6 +149,7 @@ func (l *leaf) weldingPage() (WeldingPage, error) {
 	for i := range r.Welders {
 		p.Welders = append(p.Welders, l.welderPart(&r.Welders[i]))
 	}
+	p.Codes = codeRows(&p)
 	p.Terms = l.termRows()
 	for _, i := range r.Inspectors {
 		p.Inspectors = append(p.Inspectors, l.inspectorRow(i))
@@ -275,7 +278,7 @@ func (l *leaf) procedurePart(p *weld.Procedure) ProcedurePart {
 	l.linkFacts(out.Facts)
 	out.Standing, _ = standingOf(l.dossier.Welding.Checks, subject)
 	for _, v := range p.Variables {
-		out.Variables = append(out.Variables, VariableRow{v.Name, v.Written, has(v.Qualified != "", v.Qualified, "not shown"), standing(v.Standing), v.Why, basis(v.Basis), l.place(v.Place)})
+		out.Variables = append(out.Variables, VariableRow{v.Name, v.Written, means(v.Name, v.Written), has(v.Qualified != "", v.Qualified, "not shown"), standing(v.Standing), v.Why, basis(v.Basis), l.place(v.Place)})
 	}
 	for i := range p.Tests {
 		out.Tests = append(out.Tests, l.testRow(&p.Tests[i]))

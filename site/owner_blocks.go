@@ -22,6 +22,7 @@ type OwnerTable struct {
 type OwnerHead struct {
 	Text, Unit string
 	Num        bool
+	Keep       bool // its cells stay on one line
 }
 
 // OwnerRow is one row, or an empty one.
@@ -34,15 +35,17 @@ type OwnerRow struct {
 type OwnerCell struct {
 	Figure
 	Num  bool
+	Keep bool
 	Href string // of a paper that lies in the book
 }
 
-// newOwnerTable makes a table of heads such as "Power|kW|n": text, unit, and n for a column of numbers.
+// newOwnerTable makes a table of heads such as "Power|kW|n": text, unit, and n for a column of numbers or k for one whose cells
+// stay on one line.
 func newOwnerTable(caption string, heads ...string) *OwnerTable {
 	t := &OwnerTable{Caption: caption}
 	for _, h := range heads {
 		part := append(strings.Split(h, "|"), "", "")
-		t.Head = append(t.Head, OwnerHead{part[0], part[1], part[2] == "n"})
+		t.Head = append(t.Head, OwnerHead{part[0], part[1], part[2] == "n", part[2] == "k"})
 	}
 	return t
 }
@@ -50,7 +53,7 @@ func newOwnerTable(caption string, heads ...string) *OwnerTable {
 func (t *OwnerTable) row(cells ...Figure) {
 	r := OwnerRow{}
 	for i, c := range cells {
-		r.Cells = append(r.Cells, OwnerCell{Figure: c, Num: t.Head[i].Num})
+		r.Cells = append(r.Cells, OwnerCell{Figure: c, Num: t.Head[i].Num, Keep: t.Head[i].Keep})
 	}
 	t.Rows = append(t.Rows, r)
 }

@@ -6,6 +6,7 @@ import (
 	"time"
 
 	"hullfile/engine/record"
+	"hullfile/engine/running"
 	"hullfile/engine/unit"
 )
 
@@ -32,7 +33,7 @@ func dash(s string) Figure { return has(s != "", s, "–") }
 func hoursFigure(v record.Val[unit.Hour]) Figure { return has(v.Set, unit.Plain(v.V), "–") }
 
 func (l *leaf) serviceTable() *OwnerTable {
-	t := newOwnerTable("Register of service", "Day", "Hours|h|n", "What was done", "By", "Remark")
+	t := newOwnerTable("Register of service", "Day||k", "Hours|h|n", "What was done", "By", "Remark")
 	for i := range l.hull.Serviced {
 		s := &l.hull.Serviced[i]
 		t.row(dated(s.Date), hoursFigure(s.Meter), Figure{Text: s.What.V}, dash(s.By.V), dash(s.Note.V))
@@ -48,7 +49,7 @@ func (l *leaf) hoursTable() *OwnerTable {
 		first, last := &rows[0], &rows[n-1]
 		t.row(Figure{Text: "the yard, " + first.Date.V.ISO() + " to " + last.Date.V.ISO()}, hoursFigure(first.From), hoursFigure(last.To), dash(""), dash(""), Figure{Text: plural(n, "entry", "entries") + " in the yard's file"})
 	}
-	t.blank(2 * blankLines)
+	t.blank(blankLines + 3) // with the plan of care and the register of service no more than fills two sheets
 	return t
 }
 
@@ -95,7 +96,7 @@ func daysIn(month time.Month, year int) int {
 }
 
 func (l *leaf) warrantyTable() *OwnerTable {
-	t := newOwnerTable("Warranties, part by part", "Part", "Promised by", "How long", "Ends", "Conditions")
+	t := newOwnerTable("Warranties, part by part", "Part", "Promised by", "How long", "Ends||k", "Conditions")
 	for i := range l.hull.Warranties {
 		w := &l.hull.Warranties[i]
 		by := w.By.V
@@ -109,7 +110,7 @@ func (l *leaf) warrantyTable() *OwnerTable {
 }
 
 func (l *leaf) claimTable() *OwnerTable {
-	t := newOwnerTable("Register of claims", "Day", "Part", "Hours|h|n", "What is wrong", "Answer", "What was done", "Closed")
+	t := newOwnerTable("Register of claims", "Day||k", "Part", "Hours|h|n", "What is wrong", "Answer", "What was done", "Closed||k")
 	for i := range l.hull.Claims {
 		c := &l.hull.Claims[i]
 		part := c.Warranty.V
@@ -137,10 +138,18 @@ func (l *leaf) spareTable() *OwnerTable {
 	return t
 }
 
+func placesOf(r *running.Result) string {
+	var all []string
+	for i := range r.Places {
+		all = append(all, r.Places[i].Name)
+	}
+	return strings.Join(all, ", ")
+}
+
 // lookTable gives the looks at the welds by the yard's ladder of hours, done and to come, with blank lines.
 func (l *leaf) lookTable() *OwnerTable {
 	r := &l.dossier.Hours
-	t := newOwnerTable("Looks at the welds", "At|h|n", "Day", "Method", "Places", "Found")
+	t := newOwnerTable("Looks at the welds", "At|h|n", "Day||k", "Method", "Places", "Found")
 	for i := range r.Looks {
 		rec := r.Looks[i].Record
 		found := "no" + noBreak + "crack"
@@ -149,15 +158,15 @@ func (l *leaf) lookTable() *OwnerTable {
 		}
 		t.row(hoursFigure(rec.Meter), dated(rec.Date), word(rec.Method), Figure{Text: strings.Join(rec.Places.V, ", ")}, Figure{Text: found})
 	}
-	var places []string
-	for i := range r.Places {
-		places = append(places, r.Places[i].Name)
+	places := "every place above"
+	if len(r.Looks) == 0 {
+		places = placesOf(r)
 	}
 	for i := range r.Ladder {
 		if s := &r.Ladder[i]; s.Look == nil && s.Hours > r.LookedTo {
-			t.row(Figure{Text: unit.Text(s.Hours, 0)}, Figure{Why: "to come"}, Figure{Text: "visual, penetrant where in doubt"}, Figure{Text: strings.Join(places, ", ")}, Figure{Why: "to come"})
+			t.row(Figure{Text: unit.Text(s.Hours, 0)}, Figure{Why: "to come"}, Figure{Text: "visual, penetrant where in doubt"}, Figure{Text: places}, Figure{Why: "to come"})
 		}
 	}
-	t.blank(blankLines / 2)
+	t.blank(2)
 	return t
 }

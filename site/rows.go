@@ -77,6 +77,11 @@ func (p *press) stepRow(m *markup, s *StepRow, words rowWords) error {
 		}
 		m.raw("</p>")
 	}
+	if s.Remark != "" {
+		m.raw(`<p class="cond">`)
+		m.text(s.Remark)
+		m.raw("</p>")
+	}
 	m.html(s.Fixed.After)
 	if err := p.passedForms(m, s.Passed); err != nil {
 		return err

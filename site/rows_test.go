@@ -35,7 +35,7 @@ func FuzzRows(f *testing.F) {
 func rowsOf(t *testing.T, p *press, text string) string {
 	t.Helper()
 	step := StepRow{
-		ID: text, Name: text, Result: Figure{Text: text}, Unit: text, State: text, Why: text, Governs: true, Rests: Basis{Word: "recalled", Soft: true},
+		ID: text, Name: text, Result: Figure{Text: text}, Unit: text, State: text, Why: text, Remark: text, Governs: true, Rests: Basis{Word: "recalled", Soft: true},
 	}
 	input := InputRow{
 		ID: text, Name: text, Value: Figure{Why: text}, Unit: text, Source: text, State: text, Why: text, Idle: true, Place: Link{Text: text, Href: text},

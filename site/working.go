@@ -43,6 +43,7 @@ type StepRow struct {
 	Rests   Basis  // set where it is softer than the step's own basis
 	State   string // empty when sound
 	Why     string
+	Remark  string          // that it is nought but for rounding
 	Passed  []template.HTML // forms of the step that were not taken
 	Governs bool
 }
@@ -139,7 +140,7 @@ func (l *leaf) inputRow(s *method.Shown, id string) InputRow {
 }
 
 func (l *leaf) stepRow(w *method.Working, s *method.Shown, id string) (StepRow, error) {
-	row := StepRow{ID: id, Name: s.Name, Values: valuesMath(s, w), Result: shown(s), Unit: s.Unit}
+	row := StepRow{ID: id, Name: s.Name, Values: valuesMath(s, w), Result: shown(s), Unit: s.Unit, Remark: s.Remark()}
 	var err error
 	if row.Fixed, err = l.press.fixed(s); err != nil {
 		return StepRow{}, err

@@ -96,6 +96,9 @@ type Shown struct {
 	Uses    []string      // symbols that the step used, in the order in which they stand in the formula
 	Passed  []Passed      // steps for the same symbol whose condition did not hold
 
+	nought bool   // it is nought but for rounding
+	remark string // the reason, of the first such result of a working
+
 	why string   // of a state other than sound and NotSet
 	of  *Working // of NotSet, whose reason is found when it is asked for
 }

@@ -19,6 +19,7 @@ type reckoner struct {
 	tables []*Table // tables that were read
 	rows   []float64
 	silent bool // no sentences are wanted
+	told   bool // that something is nought but for rounding
 	bare   bool // nor basis, causes or what was looked at: numbers alone
 
 	outside bool // something that a bare reckoner looked at lies outside a range

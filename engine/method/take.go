@@ -57,6 +57,9 @@ func (r *reckoner) take(st *Step, out *Shown) {
 	for _, n := range r.beyond {
 		r.doubt(out, out.Symbol, func() string { return r.pastEnd(n) })
 	}
+	if !out.IsWord && r.residue(st.Formula.Root, out.Value) {
+		r.tell(out)
+	}
 	if st.Range != nil {
 		r.inRange(st, out)
 	}

@@ -147,11 +147,14 @@ func (s *Shown) Figure() string {
 	return joined(s.Number(), s.Unit)
 }
 
-// Number gives the value like Figure, without its unit; empty for a word and where there is no value.
+// Number gives the value like Figure, without its unit; empty for a word and where there is no value. What is nought but for
+// rounding is 0.
 func (s *Shown) Number() string {
 	switch {
 	case !s.usable() || s.IsWord:
 		return ""
+	case s.nought:
+		return "0"
 	case s.Formula == nil || exact(s.Value):
 		return unit.Plain(s.Value)
 	}

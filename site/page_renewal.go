@@ -20,13 +20,15 @@ type RenewalPage struct {
 // WearSays is the answer about wear.
 type WearSays struct {
 	Panels   int // for which a least thickness is known
+	Short    int // of them, thinner than that as built
 	NotShown int
 	Readings int
 	Renew    int
 	Watch    int
 	NotHeld  int    // readings that could not be held against a panel
-	Least    string // least room of all: "0.65 mm"
+	Least    string // least room of all that are not short: "0.65 mm"; empty where all are
 	At       Link
+	ShortAt  Link // the shortest of them
 }
 
 // RenewalZone is one table of the sheet.
@@ -110,6 +112,10 @@ func (l *leaf) renewalRow(n *scantling.Renewal, panel *scantling.Panel) RenewalR
 	row := RenewalRow{Panel: l.subjectAs("panel "+panel.Record.ID, panel.Record.ID), Where: panel.Record.Where.V, Count: panel.Count, Built: written(float64(panel.Fitted), "mm"),
 		Must: has(n.Shown || n.Yard > 0, thicknessText(n.Must()), notShownWhy(n.Why)), Room: has(n.Shown, unit.Text(n.Room, 2), notShownWhy(n.Why)),
 		Practice: has(n.Practice > 0, thicknessText(n.Practice), "not shown"), Watch: has(n.Watch > 0, thicknessText(n.Watch), "not shown"), Yard: has(n.Yard > 0, thicknessText(n.Yard), "none written")}
+	if n.ShortAsBuilt(panel.Fitted) {
+		row.Room = Figure{Why: unit.Text(n.Must()-panel.Fitted, 2) + " short as built"}
+		row.Practice, row.Watch = Figure{Why: "short as built"}, Figure{Why: "short as built"}
+	}
 	for k := range n.Gauged {
 		row.Read = append(row.Read, unit.Text(n.Gauged[k].Measured, 2))
 	}
@@ -128,14 +134,19 @@ func (l *leaf) gaugedRow(g *scantling.Gauged, panel *scantling.Panel) GaugedRow 
 func (l *leaf) wearSays() WearSays {
 	r := &l.dossier.Structure
 	s := WearSays{}
-	least := -1
+	least, worst := -1, -1
 	for i := range r.Renewals {
 		n := &r.Renewals[i]
 		if !n.Shown {
 			s.NotShown++
 		} else {
 			s.Panels++
-			if least < 0 || n.Room < r.Renewals[least].Room {
+			if n.ShortAsBuilt(r.Panels[n.Panel].Fitted) {
+				s.Short++
+				if worst < 0 || n.Room < r.Renewals[worst].Room {
+					worst = i
+				}
+			} else if least < 0 || n.Room < r.Renewals[least].Room {
 				least = i
 			}
 		}
@@ -152,6 +163,9 @@ func (l *leaf) wearSays() WearSays {
 				s.NotHeld++
 			}
 		}
+	}
+	if worst >= 0 {
+		s.ShortAt = l.subject("panel " + r.Panels[r.Renewals[worst].Panel].Record.ID)
 	}
 	if least >= 0 {
 		id := r.Panels[r.Renewals[least].Panel].Record.ID

@@ -74,7 +74,10 @@ func (j *judge) gauged(g *record.Gauging, p *Panel, n *Renewal, wear *method.She
 		d.hold(p, n)
 		c.Standing, c.Needed = d.Standing, fittedText(n.Must())+" mm"
 		c.Says = fmt.Sprintf("reading %s: %s", g.ID, d.Says)
-		if d.Renew {
+		switch {
+		case n.ShortAsBuilt(p.Fitted):
+			c.Settle = "fit plate of " + fittedText(n.Must()) + " mm or more there, or lower speed or mass on record and judge again; wear is not the cause"
+		case d.Renew:
 			c.Settle = "renew the plate there, or lower speed or mass on record and judge again"
 		}
 	} else {
@@ -98,7 +101,12 @@ func (d *Gauged) hold(p *Panel, n *Renewal) {
 	d.Renew, d.Watched = d.Left < 0, n.Watch > 0 && d.Measured < n.Watch
 	d.Standing = finding.Met
 	says := fmt.Sprintf("%s mm of %s mm built, %s %% lost; %s mm must remain", fittedText(d.Measured), fittedText(p.Fitted), unit.Text(100*d.Share, 1), fittedText(must))
-	if d.Renew {
+	switch {
+	case n.ShortAsBuilt(p.Fitted):
+		d.Standing = finding.Short
+		d.Says = says + ", which the plate did not have as built"
+		return
+	case d.Renew:
 		d.Standing = finding.Short
 		d.Says = says + ": renew"
 		return

@@ -20,7 +20,7 @@ func (j *judge) renewals(out *Result) {
 	wear, _ := j.in.Library.Sheet(renewalSheet)
 	var slate *method.Slate
 	if wear != nil {
-		slate, _ = wear.Slate("renewal", nil, "least", "yards", "watch")
+		slate, _ = wear.Slate("renewal", nil, "least", "yards", "watch", "yards_watch")
 	}
 	out.Renewals = make([]Renewal, len(out.Panels))
 	for i := range out.Panels {
@@ -47,6 +47,9 @@ func (j *judge) renewal(at int, p *Panel, wear *method.Slate) Renewal {
 	}
 	of := func(name string) unit.MM { return unit.MM(settled(wear.Most(name))) }
 	n.Practice, n.Yard, n.Watch = of("least"), of("yards"), of("watch")
+	if n.Yard > 0 {
+		n.Watch = of("yards_watch")
+	}
 	return n
 }
 

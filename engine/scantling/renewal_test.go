@@ -52,6 +52,46 @@ func TestLeastThickness(t *testing.T) {
 	}
 }
 
+// A plate that is short as built has nothing that wear could use: nothing is watched, and a reading says that wear is not the
+// cause. Own arithmetic: the bottom of common practice needs 3.35 mm.
+func TestShortAsBuilt(t *testing.T) {
+	h := boat("C")
+	h.Panels = []record.Panel{bottom("B3", 6), bottom("B4", 3)}
+	out := gauged(t, h, gauging("G1", "B4", 3))
+	sound, short := out.Renewals[0], out.Renewals[1]
+	if sound.ShortAsBuilt(6) || sound.Watch != 5.325 || math.Abs(float64(sound.Watch-(5.1+0.25*0.9))) > 1e-9 {
+		t.Errorf("5.1 mm by practice and a quarter of 0.9 mm: %+v", sound)
+	}
+	if !short.ShortAsBuilt(3) || short.Watch != 0 || short.Gauged[0].Watched || !short.Gauged[0].Renew {
+		t.Errorf("%+v", short)
+	}
+	if says := short.Gauged[0].Says; !strings.Contains(says, "did not have as built") || strings.Contains(says, "renew") {
+		t.Error(says)
+	}
+	for _, c := range out.Checks {
+		if c.Rule == "plate-renewal" && (c.Standing != finding.Short || !strings.Contains(c.Settle, "fit plate of 3.35 mm or more") || !strings.Contains(c.Settle, "wear is not the cause")) {
+			t.Errorf("%+v", c)
+		}
+	}
+}
+
+// The plate is watched above what must remain, whoever decides that. Own arithmetic.
+func TestWatchLiesAboveWhatMustRemain(t *testing.T) {
+	for _, share := range []float64{0, 0.02, 0.2, 0.4} {
+		for _, fitted := range []unit.MM{3, 3.4, 4, 6, 10} {
+			h := boat("C")
+			h.Panels = []record.Panel{bottom("B3", fitted)}
+			if share > 0 {
+				h.Rules.Values = []record.RuleValue{{Entry: record.Entry{ID: "diminution_share"}, Number: put(unit.Ratio(share), 80), From: put("the yard's own choice", 81)}}
+			}
+			n := gauged(t, h).Renewals[0]
+			if watched := n.Watch > 0; !n.Shown || watched == n.ShortAsBuilt(fitted) || watched && (n.Watch < n.Must() || n.Watch > fitted) {
+				t.Errorf("%v mm, share %v: %+v", fitted, share, n)
+			}
+		}
+	}
+}
+
 func TestReadings(t *testing.T) {
 	rows := []struct {
 		measured unit.MM

@@ -15,7 +15,7 @@ type Renewal struct {
 	Least    unit.MM // least thickness, in steps of 0.05 mm, at which the governing sheet is still met
 	Room     unit.MM // fitted less that: what may be lost by strength; below nought for a panel that is short
 	Practice unit.MM // least thickness by the diminution of class practice, nought where the sheet for it shows none
-	Watch    unit.MM // thickness from which class practice watches the plate
+	Watch    unit.MM // thickness from which class practice watches the plate, by the yard's share where one is written; nought for a plate that is short as built
 	Yard     unit.MM // least thickness by the share that the yard lets go, nought where none is written
 	Gauged   []Gauged
 }
@@ -35,6 +35,10 @@ type Gauged struct {
 	Working    *method.Working  // of the sheet for diminution
 	Says       string
 }
+
+// ShortAsBuilt reports whether the plate was thinner than what must remain before anything wore: that is a matter of strength,
+// and nothing may be lost.
+func (r *Renewal) ShortAsBuilt(fitted unit.MM) bool { return r.Shown && fitted < r.Must() }
 
 // Must is what must remain: the yard's share where one is written, else what the governing sheet still meets.
 func (r *Renewal) Must() unit.MM {

@@ -119,7 +119,7 @@ func (l *leaf) familyPage(f *family) (FamilyPage, error) {
 }
 
 func (l *leaf) familyHead(f *family) FamilyPage {
-	p := FamilyPage{Title: f.title, Zone: f.zone, What: f.kind + "s", Picture: l.familyPicture(f), Others: l.otherRules(), Craft: Link{Text: "values of the craft", Href: l.to(structurePath, "craft")}, Findings: l.findingsOnPage()}
+	p := FamilyPage{Title: f.title, Zone: f.zone, What: f.kind + "s", Picture: l.familyPicture(f), Others: l.otherRules(), Craft: Link{Text: "values of the craft", Href: l.to(structurePath, "craft")}, Findings: l.findingsOn()}
 	if s := l.dossier.Structure.Sheet; s != nil {
 		p.Sheet, p.Work = l.sheetLink(s), workOf(s)
 	}
@@ -296,19 +296,6 @@ func (l *leaf) togetherRows(m *scantling.Member) []TogetherRow {
 			row.Remark = "asks for more than the rule; the standing stays that of the rule"
 		}
 		out = append(out, row)
-	}
-	return out
-}
-
-// findingsOnPage are the findings shown anywhere on this page.
-func (l *leaf) findingsOnPage() []FindingRow {
-	var out []FindingRow
-	for i, f := range l.findings {
-		if t, ok := l.shownAt(f.Rule, f.Subject); ok && t.path == l.at.path {
-			row := l.findingRow(f, i+1)
-			row.ID, row.Working = "", Link{}
-			out = append(out, row)
-		}
 	}
 	return out
 }

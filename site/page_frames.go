@@ -101,7 +101,7 @@ func modelTitle(m *scantling.Model) string {
 
 func (l *leaf) framesPage() (FramesPage, error) {
 	r := &l.dossier.Structure
-	p := FramesPage{Findings: l.findingsOnPage()}
+	p := FramesPage{Findings: l.findingsOn()}
 	p.At, p.Midship = l.midship()
 	of := l.togetherByModel()
 	for i := range r.Models {
@@ -180,7 +180,7 @@ func (l *leaf) modelRow(at int, m *scantling.Model, of []beside) ModelRow {
 
 func (l *leaf) modelPage(at int) (ModelPage, error) {
 	m := &l.dossier.Structure.Models[at]
-	p := ModelPage{Title: modelTitle(m), Ring: m.Kind == beam.Frame, Solved: m.Solved, Why: m.Why, Assumptions: append([]string{}, m.Assumptions...), Findings: l.findingsOnPage()}
+	p := ModelPage{Title: modelTitle(m), Ring: m.Kind == beam.Frame, Solved: m.Solved, Why: m.Why, Assumptions: append([]string{}, m.Assumptions...), Findings: l.findingsOn()}
 	p.Assumptions = append(p.Assumptions, stiffly, uncounted)
 	if m.Pressure > 0 {
 		p.Pressure = unit.Text(m.Pressure, 1)

@@ -93,7 +93,7 @@ func (b *book) bracketKinds() []*bracketKind {
 
 func (l *leaf) localPage() (LocalPage, error) {
 	r := &l.dossier.Structure
-	p := LocalPage{Findings: l.findingsOnPage()}
+	p := LocalPage{Findings: l.findingsOn()}
 	all := finding.Met
 	for _, k := range l.brackets {
 		worst := l.worstBracket(k)
@@ -152,7 +152,7 @@ func (l *leaf) worstBracket(k *bracketKind) *scantling.Bracket {
 func (l *leaf) bracketPage(k *bracketKind) (BracketPage, error) {
 	r := &l.dossier.Structure
 	worst := l.worstBracket(k)
-	p := BracketPage{Title: k.title, Under: "least room first", What: "brackets", Where: worst.ID, Force: loadText(worst.Force), Moment: loadText(worst.Moment), From: worst.From, Facts: l.fieldsWritten(worst.Record), Worked: worst.ID, Why: worst.Why, Findings: l.findingsOnPage()}
+	p := BracketPage{Title: k.title, Under: "least room first", What: "brackets", Where: worst.ID, Force: loadText(worst.Force), Moment: loadText(worst.Moment), From: worst.From, Facts: l.fieldsWritten(worst.Record), Worked: worst.ID, Why: worst.Why, Findings: l.findingsOn()}
 	p.Under = worst.Record.Joins.V
 	var ws []compared
 	all := finding.Met
@@ -191,7 +191,7 @@ func (l *leaf) localWorking(p *BracketPage, o *scantling.Local) error {
 }
 
 func (l *leaf) fittingPage(f *scantling.Fitting) (BracketPage, error) {
-	p := BracketPage{Title: capital(f.Record.Kind.V) + " " + f.Record.ID, Under: f.Record.Where.V, What: "fitting", Where: f.Record.Where.V, Force: loadText(f.Force), Moment: loadText(f.Moment), Facts: l.fieldsWritten(f.Record), Worked: "fitting " + f.Record.ID, Why: f.Why, Findings: l.findingsOnPage()}
+	p := BracketPage{Title: capital(f.Record.Kind.V) + " " + f.Record.ID, Under: f.Record.Where.V, What: "fitting", Where: f.Record.Where.V, Force: loadText(f.Force), Moment: loadText(f.Moment), Facts: l.fieldsWritten(f.Record), Worked: "fitting " + f.Record.ID, Why: f.Why, Findings: l.findingsOn()}
 	p.Says.count(f.Standing, 1)
 	p.Says.Standing, p.Says.Workings, p.Says.Basis = standing(f.Standing), 1, basis(f.Basis)
 	return p, l.localWorking(&p, &f.Local)

@@ -78,7 +78,7 @@ func (p RenewalPage) heading() (heading, under string) {
 
 func (l *leaf) renewalPage() (RenewalPage, error) {
 	r := &l.dossier.Structure
-	p := RenewalPage{Says: l.wearSays(), Findings: l.findingsOnPage()}
+	p := RenewalPage{Says: l.wearSays(), Findings: l.findingsOn()}
 	rows := map[string][]RenewalRow{}
 	like := map[string]int{}
 	for i := range r.Renewals {

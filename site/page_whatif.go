@@ -75,7 +75,7 @@ type BuildRow struct {
 }
 
 func (l *leaf) whatIfPage() (WhatIfPage, error) {
-	p := WhatIfPage{Headrooms: l.headroomRows(), Findings: l.findingsOnPage()}
+	p := WhatIfPage{Headrooms: l.headroomRows(), Findings: l.findingsOn()}
 	ids := slugs{}
 	for _, zone := range l.zoneNames() {
 		for i := range l.dossier.Structure.WhatIfs {

@@ -161,12 +161,7 @@ func (a *assessor) persons() finding.Check {
 	return c
 }
 
-func people(n int) string {
-	if n == 1 {
-		return "1 person"
-	}
-	return fmt.Sprintf("%d persons", n)
-}
+func people(n int) string { return unit.Count(n, "person", "persons") }
 
 // enough holds what the breakdown carries against the load on the plate.
 func (a *assessor) enough() {

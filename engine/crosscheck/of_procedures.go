@@ -5,6 +5,7 @@ import (
 
 	"hullfile/engine/record"
 	"hullfile/engine/seam"
+	"hullfile/engine/weld"
 )
 
 // unknownProcedure finds welds by a procedure, or a revision of one, that nobody kept.
@@ -53,7 +54,7 @@ func whichRevision(b *build) []told {
 // named gives a procedure with its revision in words.
 func named(p *record.Procedure) string {
 	if p.Revision.Set {
-		return "procedure " + seam.NumberOf(p) + " revision " + p.Revision.V
+		return "procedure " + weld.Number(p) + " revision " + p.Revision.V
 	}
-	return "procedure " + seam.NumberOf(p)
+	return "procedure " + weld.Number(p)
 }

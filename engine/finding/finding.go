@@ -4,6 +4,7 @@ package finding
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 )
 
@@ -28,6 +29,17 @@ func (p Place) String() string {
 
 // Known reports whether the place names a file.
 func (p Place) Known() bool { return p.File != "" }
+
+// Places gives those of the places that are known, each once, in the order given; nil where none is.
+func Places(all ...Place) []Place {
+	var out []Place
+	for _, p := range all {
+		if p.Known() && !slices.Contains(out, p) {
+			out = append(out, p)
+		}
+	}
+	return out
+}
 
 // Before orders places by file, line and column.
 func (p Place) Before(q Place) bool {

@@ -91,7 +91,7 @@ func (b *builder) outline(c *cell, m *measure) {
 	}
 	for i := 1; i < len(rows); i++ {
 		for k := range parts {
-			m.area += triangle(rows[i-1][k], rows[i-1][k+1], rows[i][k+1]) + triangle(rows[i-1][k], rows[i][k+1], rows[i][k])
+			m.area += hydrostatics.Triangle(rows[i-1][k], rows[i-1][k+1], rows[i][k+1]) + hydrostatics.Triangle(rows[i-1][k], rows[i][k+1], rows[i][k])
 		}
 	}
 	m.corners, m.flat = round(rows, parts), round(flats, parts)
@@ -130,13 +130,4 @@ func round[T any](rows [][]T, parts int) []T {
 		out = append(out, rows[i][0])
 	}
 	return out
-}
-
-// triangle is the area of a triangle.
-func triangle(p, q, r hydrostatics.Vector) float64 {
-	u, v := q.Less(p), r.Less(p)
-	x := float64(u.Y*v.Z) - float64(u.Z*v.Y)
-	y := float64(u.Z*v.X) - float64(u.X*v.Z)
-	z := float64(u.X*v.Y) - float64(u.Y*v.X)
-	return math.Sqrt(float64(x*x)+float64(y*y)+float64(z*z)) / 2
 }

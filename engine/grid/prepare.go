@@ -88,14 +88,10 @@ func onBottom(f *record.Frame) float64 {
 	switch {
 	case whole(f) || bare(f):
 		return math.Inf(1)
-	case f.Bottom.Set && f.BottomTo.Set:
-		return float64(f.BottomTo.V)
 	case f.Bottom.Set:
-		return math.Inf(1)
-	case f.Floor.Set && f.FloorOut.Set:
-		return float64(f.FloorOut.V)
+		return upTo(f.BottomTo)
 	case f.Floor.Set:
-		return math.Inf(1)
+		return upTo(f.FloorOut)
 	}
 	return -1
 }
@@ -105,12 +101,18 @@ func onSide(f *record.Frame) float64 {
 	switch {
 	case whole(f) || bare(f):
 		return math.Inf(1)
-	case f.Side.Set && f.SideTo.Set:
-		return float64(f.SideTo.V)
 	case f.Side.Set:
-		return math.Inf(1)
+		return upTo(f.SideTo)
 	}
 	return -1
+}
+
+// upTo is the end of a member that is written, or no end.
+func upTo[T ~float64](end record.Val[T]) float64 {
+	if end.Set {
+		return float64(end.V)
+	}
+	return math.Inf(1)
 }
 
 func onDeck(f *record.Frame) float64 {

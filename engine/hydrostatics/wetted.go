@@ -47,12 +47,13 @@ func (a Attitude) below(p, q, r Vector) float64 {
 	}
 	area := 0.0
 	for i := 1; i+1 < n; i++ {
-		area += triangle(out[0], out[i], out[i+1])
+		area += Triangle(out[0], out[i], out[i+1])
 	}
 	return area
 }
 
-func triangle(p, q, r Vector) float64 {
+// Triangle is the area of a triangle, square metres.
+func Triangle(p, q, r Vector) float64 {
 	u, v := q.Less(p), r.Less(p)
 	x := float64(u.Y*v.Z) - float64(u.Z*v.Y)
 	y := float64(u.Z*v.X) - float64(u.X*v.Z)

@@ -14,7 +14,7 @@ func (a *assessor) maker() {
 	code := a.yard.Builder.Code
 	c := finding.Check{
 		Rule: ruleMaker, Subject: subject, Asks: "the maker's code is that of the yard", Basis: finding.Read, Source: clause + "(a)",
-		Needed: code.V, Has: a.Number.Maker, Places: places(a.hull.Identity.HIN.At, code.At),
+		Needed: code.V, Has: a.Number.Maker, Places: finding.Places(a.hull.Identity.HIN.At, code.At),
 	}
 	switch {
 	case !code.Set:
@@ -52,7 +52,7 @@ func (a *assessor) day() {
 	c := finding.Check{
 		Rule: ruleDay, Subject: subject, Standing: finding.Met, Basis: finding.Read, Source: clause + "(c)", Has: marked.String(),
 		Asks:   "month and year are not before building began and not after the boat left the works",
-		Places: places(id.HIN.At, id.KeelLaid.At, id.Handed.At),
+		Places: finding.Places(id.HIN.At, id.KeelLaid.At, id.Handed.At),
 	}
 	early, late := id.KeelLaid, id.Handed
 	switch {
@@ -144,15 +144,4 @@ func (a *assessor) serial() {
 	says := fmt.Sprintf("hull %s and %s have one serial number, %s, and differ only in the date; European law asks that it be unique (Directive 2013/53/EU, annex I, A 2.1)", a.hull.Number, named, a.Number.Serial)
 	a.note(PartSerial, "also that of "+named)
 	a.doubt(ruleSerial, says, "read the numbers off both boats; give the next boat a number of its own", at...)
-}
-
-// places leaves out what was not written.
-func places(all ...finding.Place) []finding.Place {
-	var out []finding.Place
-	for _, p := range all {
-		if p.Known() {
-			out = append(out, p)
-		}
-	}
-	return out
 }

@@ -47,17 +47,7 @@ func (a *assessor) assume(says, settle string, basis finding.Basis) {
 }
 
 func (a *assessor) say(kind finding.Kind, rule, subject, says, settle string, at ...finding.Place) {
-	a.out.Findings = append(a.out.Findings, finding.Finding{Kind: kind, Rule: rule, Subject: subject, Says: says, Settle: settle, Places: known(at)})
-}
-
-func known(all []finding.Place) []finding.Place {
-	var out []finding.Place
-	for _, at := range all {
-		if at.Known() {
-			out = append(out, at)
-		}
-	}
-	return out
+	a.out.Findings = append(a.out.Findings, finding.Finding{Kind: kind, Rule: rule, Subject: subject, Says: says, Settle: settle, Places: finding.Places(at...)})
 }
 
 func (a *assessor) density() float64 {
@@ -135,5 +125,5 @@ func (a *assessor) itemsBehind() []finding.Place {
 	if len(out) == 0 && len(a.weight.Items) > 0 {
 		out = append(out, a.weight.Items[0].Record.At)
 	}
-	return known(out)
+	return finding.Places(out...)
 }

@@ -64,7 +64,7 @@ func (a *assessor) tank(c *Condition, t *record.Tank, percent float64) {
 	mass := float64(t.Volume.V) / 1000 * float64(t.Density.V) * percent / 100
 	c.add(Part{Name: tankName(t), Mass: mass, Centre: hydrostatics.Vector{X: float64(t.X.V), Y: float64(t.Y.V), Z: float64(t.Z.V)},
 		Working: fmt.Sprintf("%s l × %s kg/m³ × %s %%", unit.Text(t.Volume.V, 0), unit.Text(t.Density.V, 0), unit.Plain(percent)),
-		Places:  known([]finding.Place{t.Volume.At, t.Density.At})})
+		Places:  finding.Places(t.Volume.At, t.Density.At)})
 	if percent < fullFrom {
 		c.Surfaces = append(c.Surfaces, Surface{Tank: t})
 	}
@@ -102,7 +102,7 @@ func (a *assessor) carried(c *Condition, it *weight.Item, p plan) {
 		return
 	}
 	c.add(Part{Name: it.Record.Name.V, Mass: float64(it.Mass) * percent / 100, Centre: itemCentre(it),
-		Working: fmt.Sprintf("%s kg × %s %%", unit.Text(it.Mass, 1), unit.Plain(percent)), Places: known([]finding.Place{it.Record.At})})
+		Working: fmt.Sprintf("%s kg × %s %%", unit.Text(it.Mass, 1), unit.Plain(percent)), Places: finding.Places(it.Record.At)})
 }
 
 func itemCentre(it *weight.Item) hydrostatics.Vector {
@@ -119,7 +119,7 @@ func (c *Condition) extra(r *record.Condition) {
 		return
 	}
 	c.add(Part{Name: "extra mass", Mass: float64(r.Extra.V), Centre: hydrostatics.Vector{X: float64(r.X.V), Y: float64(r.Y.V), Z: float64(r.Z.V)},
-		Working: "record", Places: known([]finding.Place{r.Extra.At})})
+		Working: "record", Places: finding.Places(r.Extra.At)})
 }
 
 // sum adds the parts up and finds the rise by free surfaces.

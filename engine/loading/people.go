@@ -36,7 +36,7 @@ func (a *assessor) people(c *Condition, p plan) {
 		return
 	}
 	c.add(Part{Name: "people", Mass: float64(p.persons) * p.person, Centre: at,
-		Working: fmt.Sprintf("%d × %s kg, %s", p.persons, unit.Plain(p.person), working), Places: known([]finding.Place{a.hull.Boat.Persons.At})})
+		Working: fmt.Sprintf("%d × %s kg, %s", p.persons, unit.Plain(p.person), working), Places: finding.Places(a.hull.Boat.Persons.At)})
 }
 
 func (a *assessor) peopleAt(n int) (at hydrostatics.Vector, working string, ok bool) {

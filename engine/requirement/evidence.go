@@ -8,6 +8,7 @@ import (
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
 )
 
 // word judges one word of evidence for the hull. All that its entry names must be so.
@@ -60,7 +61,7 @@ func (a *assessor) checked(w *record.Evidence, out *Answer) {
 		}
 	}
 	if met > 0 && out.Standing == finding.Met {
-		out.Says = plural(met, "check", "checks") + " met"
+		out.Says = unit.Count(met, "check", "checks") + " met"
 	}
 }
 
@@ -234,17 +235,10 @@ func (a *assessor) tables(w *record.Evidence, out *Answer) {
 			out.lower(finding.NotShown, "no entry is on record", "write ["+key+".KEY]")
 			continue
 		}
-		says := plural(n, "entry", "entries") + " on record"
+		says := unit.Count(n, "entry", "entries") + " on record"
 		out.Shown = append(out.Shown, Shown{Count: n, Standing: finding.Met, Says: says + " in " + key, Place: first})
 		if out.Standing == finding.Met && out.Says == "" {
 			out.Says = says
 		}
 	}
-}
-
-func plural(n int, one, many string) string {
-	if n == 1 {
-		return "1 " + one
-	}
-	return fmt.Sprintf("%d %s", n, many)
 }

@@ -6,6 +6,7 @@ import (
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
 )
 
 // judge gives one check for each list, so that the findings show what is open in it.
@@ -54,11 +55,11 @@ func (a *assessor) check(l *List) finding.Check {
 	c := finding.Check{
 		Rule: ruleList, Subject: "list " + l.Record.Name, Standing: l.Standing(), Basis: finding.Basis(l.Record.Basis.V),
 		Asks: "every item of the list that applies is answered", Source: source(l.Record),
-		Needed: plural(l.Asked(), "item", "items"), Has: fmt.Sprintf("%d met", l.Met),
+		Needed: unit.Count(l.Asked(), "item", "items"), Has: fmt.Sprintf("%d met", l.Met),
 	}
 	c.Places = known(a.named())
 	if c.Standing == finding.Met {
-		c.Says = fmt.Sprintf("all %s that apply are met", plural(l.Asked(), "item", "items"))
+		c.Says = fmt.Sprintf("all %s that apply are met", unit.Count(l.Asked(), "item", "items"))
 		return c
 	}
 	c.Says = fmt.Sprintf("%d of %d items met", l.Met, l.Asked())

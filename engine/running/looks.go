@@ -90,20 +90,13 @@ func described(l *Look) finding.Check {
 		Source: "own practice, after published reviews of how reliably cracks are found", Basis: finding.Practice, Places: []finding.Place{rec.At}, Missing: l.Lacks}
 	if len(l.Lacks) == 0 {
 		c.Standing = finding.Met
-		c.Says = fmt.Sprintf("%s, %s of %s, %s %% of the seam length, a crack of %s mm would have been found", rec.Method.V, places(len(rec.Places.V)), rec.Date.V.String(),
+		c.Says = fmt.Sprintf("%s, %s of %s, %s %% of the seam length, a crack of %s mm would have been found", rec.Method.V, unit.Count(len(rec.Places.V), "place", "places"), rec.Date.V.String(),
 			unit.Plain(rec.Share.V), unit.Plain(rec.Smallest.V))
 		return c
 	}
 	c.Standing, c.Settle = finding.NotShown, "write what is missing; without it nobody can say what a clean look is worth"
 	c.Says = "the look does not say " + strings.Join(shortKeys(l.Lacks), ", ")
 	return c
-}
-
-func places(n int) string {
-	if n == 1 {
-		return "1 place"
-	}
-	return fmt.Sprintf("%d places", n)
 }
 
 func shortKeys(keys []string) []string {

@@ -78,7 +78,7 @@ func (in *Input) outcome(r *Result) (found, quality string) {
 	if len(how) > 0 {
 		quality = " (" + strings.Join(how, "; ") + ")"
 	}
-	return fmt.Sprintf("no crack found at the %s looked at", places(len(last.Places.V))), quality
+	return fmt.Sprintf("no crack found at the %s looked at", unit.Count(len(last.Places.V), "place", "places")), quality
 }
 
 // but says how far the claim falls short of each promise.

@@ -69,7 +69,7 @@ func (j *judge) gauged(g *record.Gauging, p *Panel, n *Renewal, wear *method.She
 		d.Working, _ = wear.Evaluate("renewal", j.wearOf(p, n.Least, g), nil)
 	}
 	c := finding.Check{Rule: ruleRenewal, Subject: "panel " + p.Record.ID, Standing: finding.NotShown, Asks: "the plate is as thick as it must remain",
-		Basis: p.Basis, Source: j.governing().sheet.Cite(""), Has: fittedText(d.Measured) + " mm", Places: known(g.Measured.At, p.Record.Thickness.At)}
+		Basis: p.Basis, Source: j.governing().sheet.Cite(""), Has: fittedText(d.Measured) + " mm", Places: finding.Places(g.Measured.At, p.Record.Thickness.At)}
 	if n.Shown {
 		d.hold(p, n)
 		c.Standing, c.Needed = d.Standing, fittedText(n.Must())+" mm"
@@ -116,7 +116,7 @@ func (d *Gauged) hold(p *Panel, n *Renewal) {
 
 // doubts tells of wear that the method still bears and class practice does not, and of readings above what was built.
 func (d *Gauged) doubts(p *Panel, n *Renewal) []finding.Finding {
-	subject, at := "panel "+p.Record.ID, known(d.Record.Measured.At, p.Record.Thickness.At)
+	subject, at := "panel "+p.Record.ID, finding.Places(d.Record.Measured.At, p.Record.Thickness.At)
 	switch {
 	case float64(d.Measured-p.Fitted) > thicker:
 		return []finding.Finding{{Kind: finding.Doubt, Rule: ruleReading, Subject: subject, Places: at,
@@ -136,14 +136,4 @@ func (j *judge) builder() *record.Builder {
 		return nil
 	}
 	return &j.in.Yard.Builder
-}
-
-func known(places ...finding.Place) []finding.Place {
-	var out []finding.Place
-	for _, at := range places {
-		if at.Known() {
-			out = append(out, at)
-		}
-	}
-	return out
 }

@@ -45,7 +45,7 @@ func NewStock(y *record.Yard, ranges *weld.Ranges) *Stock {
 	}
 	for i := range y.Welding.Procedures {
 		p := &y.Welding.Procedures[i]
-		s.Procedures[NumberOf(p)] = append(s.Procedures[NumberOf(p)], p)
+		s.Procedures[weld.Number(p)] = append(s.Procedures[weld.Number(p)], p)
 	}
 	for i := range y.Builder.Welders {
 		w := &y.Builder.Welders[i]
@@ -70,14 +70,6 @@ func byKey[T any](all []T, key func(*T) string) map[string]*T {
 		out[key(&all[i])] = &all[i]
 	}
 	return out
-}
-
-// NumberOf gives the number of a procedure: as written, or its key.
-func NumberOf(p *record.Procedure) string {
-	if p.Number.Set {
-		return p.Number.V
-	}
-	return p.ID
 }
 
 // Procedure gives the revision of a procedure that a weld names. Where no revision is named and only one is kept, that

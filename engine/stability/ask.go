@@ -108,7 +108,7 @@ func (j *judge) show(s Shown) {
 
 // under lists the record lines of a question: its own, then those of the inputs of its sheet.
 func (j *judge) under(q question) []finding.Place {
-	out := places(q.places...)
+	out := finding.Places(q.places...)
 	for w := q.working; w != nil; w = w.Above {
 		for i := range w.Inputs {
 			if at := w.Inputs[i].Place; at.Known() && !slices.Contains(out, at) {
@@ -122,18 +122,8 @@ func (j *judge) under(q question) []finding.Place {
 	return out
 }
 
-func places(all ...finding.Place) []finding.Place {
-	var out []finding.Place
-	for _, at := range all {
-		if at.Known() && !slices.Contains(out, at) {
-			out = append(out, at)
-		}
-	}
-	return out
-}
-
 func (j *judge) say(kind finding.Kind, rule, subject, says, settle string, at ...finding.Place) {
-	j.out.Findings = append(j.out.Findings, finding.Finding{Kind: kind, Rule: rule, Subject: subject, Says: says, Settle: settle, Places: places(at...)})
+	j.out.Findings = append(j.out.Findings, finding.Finding{Kind: kind, Rule: rule, Subject: subject, Says: says, Settle: settle, Places: finding.Places(at...)})
 }
 
 func (j *judge) assume(says, settle string, basis finding.Basis) {

@@ -92,7 +92,7 @@ func (j *judge) prepare() bool {
 func (j *judge) nothing(why string) {
 	c := finding.Check{Rule: "stability", Subject: "boat", Asks: "the boat is shown to be stable, loaded and ready", Standing: finding.NotShown,
 		Says: "not shown: " + why, Settle: "complete what the loaded condition is made of",
-		Basis: finding.Derived, Source: "lines, weights and conditions on record", Places: places(j.lines.Stations[0].Place)}
+		Basis: finding.Derived, Source: "lines, weights and conditions on record", Places: finding.Places(j.lines.Stations[0].Place)}
 	j.out.Checks = append(j.out.Checks, c)
 }
 

@@ -32,7 +32,7 @@ func (j *judge) crewSums() crew {
 		c.why = "no place where people can be is written"
 		return c
 	}
-	c.places = places(j.hull.Boat.Persons.At)
+	c.places = finding.Places(j.hull.Boat.Persons.At)
 	c.known = true
 	for i := range j.hull.CrewAreas {
 		a := &j.hull.CrewAreas[i]

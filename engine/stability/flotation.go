@@ -93,7 +93,7 @@ func pieces(all []record.Buoyancy) []Piece {
 // swampedFloats asks whether what is fitted carries the boat full of water.
 func (j *judge) swampedFloats(f *Flotation) {
 	c := finding.Check{Rule: "swamped-floats", Subject: "boat", Asks: "the boat stays afloat when it is full of water", Standing: finding.NotShown, Basis: finding.Practice,
-		Source: "Directive 2013/53/EU, annex I A 3.3; what is on board as in 33 CFR 183.105, in fresh water", Places: places(j.lines.Stations[0].Place)}
+		Source: "Directive 2013/53/EU, annex I A 3.3; what is on board as in 33 CFR 183.105, in fresh water", Places: finding.Places(j.lines.Stations[0].Place)}
 	for i := range j.hull.Buoyancy {
 		c.Places = append(c.Places, j.hull.Buoyancy[i].At)
 	}

@@ -131,7 +131,7 @@ func (j *judge) holdFreeboards(f *Freeboards) {
 	rec := f.Record
 	c := finding.Check{Rule: "freeboard-mass", Subject: "freeboard " + rec.ID, Standing: finding.NotShown,
 		Asks:  "the mass that floats as measured is that of the items on board that day, within the allowance of the record",
-		Basis: finding.Yard, Source: "allowance of the record", Places: places(rec.At, rec.Allowed.At)}
+		Basis: finding.Yard, Source: "allowance of the record", Places: finding.Places(rec.At, rec.Allowed.At)}
 	d := j.day(rec.Aboard, rec.Ashore)
 	switch {
 	case !f.OK:

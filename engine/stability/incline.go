@@ -195,7 +195,7 @@ func (j *judge) measured(sheet *method.Sheet, t *Inclining, d onTheDay) {
 func (j *judge) holdIncline(t *Inclining) {
 	c := finding.Check{Rule: "inclining-centre", Subject: "heel_test " + t.Record.ID, Standing: finding.NotShown,
 		Asks:  "the height of the centre by inclining is that of the items on board that day, within the allowance of the record",
-		Basis: finding.Yard, Source: "allowance of the record", Places: places(t.Record.At, t.Record.Allowed.At)}
+		Basis: finding.Yard, Source: "allowance of the record", Places: finding.Places(t.Record.At, t.Record.Allowed.At)}
 	switch {
 	case t.Why != "":
 		c.Says, c.Settle = t.Why, "complete the test sheet"

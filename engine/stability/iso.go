@@ -50,7 +50,7 @@ func (j *judge) doubtSheet(s *method.Sheet) {
 
 func (j *judge) unusable(sheet *method.Sheet, err error) {
 	j.out.Checks = append(j.out.Checks, finding.Check{Rule: "stability-method", Subject: "boat", Asks: "the method sheet can be used", Standing: finding.NotShown,
-		Says: err.Error(), Source: sheet.Cite(""), Settle: "correct the yard's own sheet " + sheet.Name, Places: places(j.lines.Stations[0].Place)})
+		Says: err.Error(), Source: sheet.Cite(""), Settle: "correct the yard's own sheet " + sheet.Name, Places: finding.Places(j.lines.Stations[0].Place)})
 }
 
 // conditionsFor is the loaded condition, and the minimum operating one where the loaded boat is heavier by more than the
@@ -127,13 +127,13 @@ func (j *judge) closed(craft *method.Working) {
 	}
 	j.out.Checks = append(j.out.Checks, finding.Check{Rule: "downflooding-height", Subject: "boat", Asks: "water stays out upright", Standing: finding.NotShown,
 		Says: "not shown: no opening is on record", Missing: []string{"opening"}, Settle: "write every hatch, vent and door as [opening.NAME], also those that close",
-		Source: craft.Sheet.Cite(""), Places: places(j.hull.Lines.Sides.At)})
+		Source: craft.Sheet.Cite(""), Places: finding.Places(j.hull.Lines.Sides.At)})
 }
 
 func (j *judge) openingPlace(id string) []finding.Place {
 	for i := range j.hull.Openings {
 		if o := &j.hull.Openings[i]; o.ID == id {
-			return places(o.Z.At)
+			return finding.Places(o.Z.At)
 		}
 	}
 	return nil

@@ -91,6 +91,6 @@ func (j *judge) categoryFits() {
 		return
 	}
 	c := finding.Check{Rule: "category-option", Subject: "boat", Asks: "the part and option of ISO 12217 give the category", Standing: finding.Short, Says: why,
-		Basis: o.Basis, Source: o.Part, Places: places(cat.At, j.hull.Afloat.Option.At), Settle: "another category, or another option"}
+		Basis: o.Basis, Source: o.Part, Places: finding.Places(cat.At, j.hull.Afloat.Option.At), Settle: "another category, or another option"}
 	j.out.Checks = append(j.out.Checks, c)
 }

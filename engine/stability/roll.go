@@ -13,7 +13,7 @@ import (
 // ends at flooding, at 50 degrees, or where the wind's arm is met again.
 func (j *judge) roll(w *method.Working, s *Side, c *Condition) {
 	q := finding.Check{Rule: "waves-area", Subject: j.subject(c), Asks: c.Loading.Title + ": the boat rights itself from a roll to windward in a gust", Standing: finding.NotShown,
-		Basis: finding.Recalled, Source: w.Sheet.Cite("6.5"), Places: places(j.lines.Stations[0].Place), Settle: "more righting lever, less windage, or ways in that lie higher"}
+		Basis: finding.Recalled, Source: w.Sheet.Cite("6.5"), Places: finding.Places(j.lines.Stations[0].Place), Settle: "more righting lever, less windage, or ways in that lie higher"}
 	moment, ok1 := w.Value("M_W")
 	back, ok2 := w.Value("phi_R")
 	if !ok1 || !ok2 {

@@ -35,7 +35,7 @@ func (j *judge) offsetLimit(t *record.OffsetTest) {
 			continue
 		}
 		j.ask(question{rule: "offset-test", subject: "offset_test " + t.ID, asks: "the heel that was read with people to one side is within its limit", name: "heel read",
-			working: s.Working, symbol: "phi_OR", has: float64(t.Angle.V), most: true, unit: "°", decimals: 1, settle: "fewer persons, or a narrower place for them", places: places(t.Angle.At)})
+			working: s.Working, symbol: "phi_OR", has: float64(t.Angle.V), most: true, unit: "°", decimals: 1, settle: "fewer persons, or a narrower place for them", places: finding.Places(t.Angle.At)})
 		return
 	}
 }
@@ -44,7 +44,7 @@ func (j *judge) offsetLimit(t *record.OffsetTest) {
 func (j *judge) offsetAgrees(t *record.OffsetTest) {
 	full := j.find("loaded ready")
 	c := finding.Check{Rule: "offset-test-agrees", Subject: "offset_test " + t.ID, Asks: "the heel that was read is that which is reckoned, within the allowance of the record",
-		Standing: finding.NotShown, Basis: finding.Yard, Source: "allowance of the record", Places: places(t.Angle.At, t.Allowed.At)}
+		Standing: finding.NotShown, Basis: finding.Yard, Source: "allowance of the record", Places: finding.Places(t.Angle.At, t.Allowed.At)}
 	h := full.heeled("offset-load test "+t.ID, gravity*float64(t.Weight.V)*float64(t.Arm.V), true)
 	j.out.Heelings = append(j.out.Heelings, h)
 	if !h.Rests {
@@ -77,7 +77,7 @@ func (j *judge) flotationTest() {
 	}
 	j.out.Checks = append(j.out.Checks, finding.Check{Rule: "flotation-test", Subject: "boat", Asks: "the swamped boat was tested", Standing: finding.NotShown,
 		Says: "no test of the boat full of water is on record", Missing: []string{"swamp_test"}, Settle: "test the boat full of water and write [swamp_test.NAME]",
-		Basis: finding.Recalled, Source: j.out.Option.Part, Places: places(j.hull.Lines.Sides.At)})
+		Basis: finding.Recalled, Source: j.out.Option.Part, Places: finding.Places(j.hull.Lines.Sides.At)})
 }
 
 const cite3 = "ISO 12217-3, 2022, 6.7 and 6.8"
@@ -85,7 +85,7 @@ const cite3 = "ISO 12217-3, 2022, 6.7 and 6.8"
 // swamp turns one test into met or short. Part 1 asks for level flotation.
 func (j *judge) swamp(t *record.SwampTest, third bool) {
 	c := finding.Check{Rule: "flotation-test", Subject: "swamp_test " + t.ID, Asks: "the swamped boat floats as it should", Standing: finding.Met,
-		Basis: finding.Read, Source: "ISO 12217-1, worksheet 9, read second-hand", Places: places(t.At)}
+		Basis: finding.Read, Source: "ISO 12217-1, worksheet 9, read second-hand", Places: finding.Places(t.At)}
 	c.Says = fmt.Sprintf("%s flotation, %s kg on board", t.Kind.V, unit.Text(t.Weights.V, 0))
 	short := func(why string) { c.Standing, c.Says = finding.Short, c.Says+"; "+why }
 	if !t.Afloat.V {

@@ -97,7 +97,7 @@ func sizeOf(p *record.Part, sign string) (size float64, ok bool) {
 // overuse tells of more cut than there was. What lies in store was not cut.
 func (a *assessor) overuse(l *record.Lot, u Area) {
 	c := finding.Check{Rule: ruleArea, Subject: "lot " + l.ID, Standing: finding.Met, Basis: finding.Derived, Source: "own arithmetic",
-		Asks: "no more was cut from the lot, for all hulls together, than was received", Places: known([]finding.Place{l.At, l.Area.At, l.Metres.At, l.Remnant.At})}
+		Asks: "no more was cut from the lot, for all hulls together, than was received", Places: finding.Places(l.At, l.Area.At, l.Metres.At, l.Remnant.At)}
 	there := u.Received - u.Remnant
 	amount := func(v float64) string { return unit.Text(v, 2) + " " + u.Unit }
 	c.Needed, c.Has = "at most "+amount(there), amount(u.Cut)

@@ -80,17 +80,7 @@ func (a *assessor) lots() []*record.Lot {
 }
 
 func (a *assessor) find(kind finding.Kind, rule, subject, says, settle string, places ...finding.Place) {
-	a.Findings = append(a.Findings, finding.Finding{Kind: kind, Rule: rule, Subject: subject, Says: says, Settle: settle, Places: known(places)})
-}
-
-func known(places []finding.Place) []finding.Place {
-	var out []finding.Place
-	for _, p := range places {
-		if p.Known() && !slices.Contains(out, p) {
-			out = append(out, p)
-		}
-	}
-	return out
+	a.Findings = append(a.Findings, finding.Finding{Kind: kind, Rule: rule, Subject: subject, Says: says, Settle: settle, Places: finding.Places(places...)})
 }
 
 // lot judges one lot.
@@ -116,7 +106,7 @@ func (a *assessor) certificate(l *record.Lot) {
 	lim := a.limits.Certificate
 	c := finding.Check{Rule: ruleCertificate, Subject: "lot " + l.ID, Standing: finding.NotShown, Basis: lim.Basis, Source: lim.String(),
 		Asks:   "the lot has a certificate that shows its own test results, type " + strings.Join(lim.Enough, " or "),
-		Needed: strings.Join(lim.Enough, " or "), Has: l.Type.V, Places: known([]finding.Place{l.At, l.Certificate.At, l.Type.At})}
+		Needed: strings.Join(lim.Enough, " or "), Has: l.Type.V, Places: finding.Places(l.At, l.Certificate.At, l.Type.At)}
 	doc := a.paper(l.Certificate)
 	switch {
 	case !l.Certificate.Set:
@@ -173,7 +163,7 @@ func (a *assessor) papers() {
 // cast asks for the cast number, by which plate is recalled.
 func (a *assessor) cast(l *record.Lot) {
 	c := finding.Check{Rule: ruleCast, Subject: "lot " + l.ID, Standing: finding.Met, Basis: finding.Practice, Source: "practice",
-		Asks: "the cast number of the lot is on record", Says: "cast " + l.Cast.V, Has: l.Cast.V, Places: known([]finding.Place{l.Cast.At})}
+		Asks: "the cast number of the lot is on record", Says: "cast " + l.Cast.V, Has: l.Cast.V, Places: finding.Places(l.Cast.At)}
 	if !l.Cast.Set {
 		c.Standing, c.Says, c.Missing = finding.NotShown, "the cast of lot "+l.ID+" is not written, so it cannot be found again by its cast", []string{"lot." + l.ID + ".cast"}
 		c.Settle, c.Places = "read it off the certificate and the plate", []finding.Place{l.At}

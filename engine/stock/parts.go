@@ -41,7 +41,7 @@ func (a *assessor) parts() {
 func partLot(part Part) finding.Check {
 	p := part.Record
 	c := finding.Check{Rule: rulePartLot, Subject: "part " + p.ID, Standing: finding.NotShown, Basis: finding.Practice, Source: "practice",
-		Asks: "the part leads to the lot that it was cut from", Has: p.Lot.V, Places: known([]finding.Place{p.Lot.At, p.At})}
+		Asks: "the part leads to the lot that it was cut from", Has: p.Lot.V, Places: finding.Places(p.Lot.At, p.At)}
 	switch {
 	case !p.Lot.Set:
 		c.Says, c.Missing = "from which lot part "+p.ID+" was cut is not on record", []string{"part." + p.ID + ".lot"}
@@ -87,7 +87,7 @@ func (a *assessor) measured(p *record.Part) {
 	least := float64(p.Drawn.V) * (1 - lim.Under/100)
 	c := finding.Check{Rule: ruleMeasured, Subject: "part " + p.ID, Standing: finding.Met, Basis: lim.Basis, Source: "practice",
 		Asks: "the measured thickness reaches that of the drawing, less what rolling leaves", Needed: unit.Text(least, 2) + " mm", Has: written(p.Measured) + " mm",
-		Says: "measured " + written(p.Measured) + " mm, drawn " + unit.Plain(p.Drawn.V) + " mm", Places: known([]finding.Place{p.Measured.At, p.Drawn.At})}
+		Says: "measured " + written(p.Measured) + " mm, drawn " + unit.Plain(p.Drawn.V) + " mm", Places: finding.Places(p.Measured.At, p.Drawn.At)}
 	if float64(p.Measured.V) < least {
 		c.Standing = finding.Short
 		c.Settle = "measure again beside the spot; reckon the panel with the measured thickness"
@@ -115,7 +115,7 @@ func (a *assessor) bend(part Part) {
 	}
 	_, temper, _ := strings.Cut(alloy, "-")
 	c := finding.Check{Rule: ruleBend, Subject: "part " + p.ID, Standing: finding.NotShown, Basis: finding.Read,
-		Asks: "the part was not bent more sharply than its temper bears", Has: written(p.Bend) + " mm", Places: known([]finding.Place{p.Bend.At, p.Drawn.At}),
+		Asks: "the part was not bent more sharply than its temper bears", Has: written(p.Bend) + " mm", Places: finding.Places(p.Bend.At, p.Drawn.At),
 		Says: "no source at hand gives a least radius for " + alloy + " of " + unit.Plain(p.Drawn.V) + " mm", Settle: "bend a trial piece and look at it with penetrant"}
 	if b := a.bendFor(temper, float64(p.Drawn.V)); b != nil {
 		least := b.Times * float64(p.Drawn.V)
@@ -147,7 +147,7 @@ func (a *assessor) marking(p *record.Part) {
 		return
 	}
 	c := finding.Check{Rule: ruleMark, Subject: "part " + p.ID, Standing: finding.Met, Basis: finding.Practice, Source: "practice",
-		Asks: "the cast number was carried over to the part before the plate was cut", Says: "carried over", Places: known([]finding.Place{p.Marked.At})}
+		Asks: "the cast number was carried over to the part before the plate was cut", Says: "carried over", Places: finding.Places(p.Marked.At)}
 	if !p.Marked.V {
 		c.Standing, c.Says = finding.Short, "the cast number was not carried over to part "+p.ID+": only the cut list says where it came from"
 		c.Settle = "mark the part from the cut list while somebody still knows, and say so in its note"

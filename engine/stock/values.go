@@ -33,7 +33,7 @@ func (a *assessor) composition(l *record.Lot) []Value {
 	comp, ok := a.alloys.Composition(l.Alloy.V)
 	if !ok {
 		c.Says, c.Settle = "no source at hand gives composition limits of "+l.Alloy.V, "hold the certificate against the product standard by hand"
-		c.Places = known([]finding.Place{l.Alloy.At})
+		c.Places = finding.Places(l.Alloy.At)
 		a.Checks = append(a.Checks, c)
 		return nil
 	}
@@ -124,7 +124,7 @@ func tally(c finding.Check, values []Value, what, keys string, at finding.Place)
 			c.Places = append(c.Places, v.Place)
 		}
 	}
-	c.Places = known(c.Places)
+	c.Places = finding.Places(c.Places...)
 	switch {
 	case len(outside) > 0:
 		c.Standing, c.Says = finding.Short, "outside: "+strings.Join(outside, "; ")
@@ -133,7 +133,7 @@ func tally(c finding.Check, values []Value, what, keys string, at finding.Place)
 		c.Standing, c.Says = finding.NotShown, "not shown: "+strings.Join(open, ", ")
 		c.Settle = "write the values of the certificate under " + strings.TrimSuffix(keys, ".")
 	default:
-		c.Standing, c.Says = finding.Met, fmt.Sprintf("%s inside", counted(len(values), what))
+		c.Standing, c.Says = finding.Met, fmt.Sprintf("%s inside", unit.Count(len(values), what, what+"s"))
 	}
 	return c
 }
@@ -143,13 +143,6 @@ func why(s string) string {
 		return ""
 	}
 	return " (" + s + ")"
-}
-
-func counted(n int, what string) string {
-	if n == 1 {
-		return "1 " + what
-	}
-	return strconv.Itoa(n) + " " + what + "s"
 }
 
 // soft doubts what is inside only once it is rounded.
@@ -171,7 +164,7 @@ func (a *assessor) strength(l *record.Lot) []Value {
 	}
 	row, none := alloy.ParentFor(material.Asked{Thickness: l.Thickness.V, Form: l.Kind.V})
 	if row == nil {
-		c.Says, c.Settle, c.Places = none, "hold the certificate against the product standard by hand", known([]finding.Place{l.Alloy.At, l.Thickness.At})
+		c.Says, c.Settle, c.Places = none, "hold the certificate against the product standard by hand", finding.Places(l.Alloy.At, l.Thickness.At)
 		a.Checks = append(a.Checks, c)
 		return nil
 	}

@@ -5,7 +5,7 @@ import (
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
-	"hullfile/engine/seam"
+	"hullfile/engine/weld"
 )
 
 // mostNear is how many marks are offered where nothing carries the one that was asked for.
@@ -37,7 +37,7 @@ func marks(y *record.Yard) []string {
 		add(c.ID, c.Batch.V)
 	}
 	for i := range y.Welding.Procedures {
-		add(seam.NumberOf(&y.Welding.Procedures[i]))
+		add(weld.Number(&y.Welding.Procedures[i]))
 	}
 	for i := range y.Builder.Welders {
 		add(y.Builder.Welders[i].Stamp.V)

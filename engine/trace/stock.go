@@ -5,8 +5,8 @@ import (
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
-	"hullfile/engine/seam"
 	"hullfile/engine/unit"
+	"hullfile/engine/weld"
 )
 
 // search is one mark on its way through the yard. The sets hold the keys of records of the yard that carry the mark, or
@@ -117,7 +117,7 @@ func (s *search) welding() {
 	}
 	for i := range s.yard.Welding.Procedures {
 		p := &s.yard.Welding.Procedures[i]
-		number, rests := seam.NumberOf(p), tests[p.Test.V]
+		number, rests := weld.Number(p), tests[p.Test.V]
 		for _, key := range p.Tests.V {
 			rests = rests || tests[key]
 		}

@@ -57,3 +57,11 @@ func Day(data string) string {
 	}
 	return d.Format("2 January 2006")
 }
+
+// Count gives how many of a thing there are, in words: Count(1, "lot", "lots") is "1 lot".
+func Count(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
+}

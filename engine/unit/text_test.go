@@ -45,3 +45,11 @@ func TestDay(t *testing.T) {
 		}
 	}
 }
+
+func TestCount(t *testing.T) {
+	for n, want := range map[int]string{0: "0 lots", 1: "1 lot", 2: "2 lots"} {
+		if got := Count(n, "lot", "lots"); got != want {
+			t.Errorf("got %q, want %q", got, want)
+		}
+	}
+}

@@ -1,8 +1,6 @@
 package weld
 
 import (
-	"slices"
-
 	"hullfile/engine/finding"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
@@ -38,15 +36,5 @@ type assessor struct {
 }
 
 func (a *assessor) find(kind finding.Kind, rule, subject, says, settle string, places ...finding.Place) {
-	a.Findings = append(a.Findings, finding.Finding{Kind: kind, Rule: rule, Subject: subject, Says: says, Settle: settle, Places: known(places...)})
-}
-
-func known(places ...finding.Place) []finding.Place {
-	var out []finding.Place
-	for _, p := range places {
-		if p.Known() && !slices.Contains(out, p) {
-			out = append(out, p)
-		}
-	}
-	return out
+	a.Findings = append(a.Findings, finding.Finding{Kind: kind, Rule: rule, Subject: subject, Says: says, Settle: settle, Places: finding.Places(places...)})
 }

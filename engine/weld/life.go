@@ -2,10 +2,10 @@ package weld
 
 import (
 	"slices"
-	"strconv"
 	"time"
 
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
 )
 
 // Life is how long a certificate held.
@@ -32,9 +32,9 @@ func (l Life) Holds(d record.Date) (ok bool, why string) {
 func (s *WelderScheme) life(q *record.Qualification) Life {
 	l := Life{From: q.Tested.V}
 	last := after(q.Tested.V, s.Years, 0)
-	l.Ends = counted(s.Years, "year") + " from the test"
+	l.Ends = unit.Count(s.Years, "year", "years") + " from the test"
 	if q.Prolonged.Set && !last.Before(q.Prolonged.V) {
-		last, l.Ends = after(q.Prolonged.V, s.ProlongYears, 0), counted(s.ProlongYears, "year")+" from its prolongation"
+		last, l.Ends = after(q.Prolonged.V, s.ProlongYears, 0), unit.Count(s.ProlongYears, "year", "years")+" from its prolongation"
 	}
 	if q.Until.Set {
 		if last.Before(q.Until.V) {
@@ -53,7 +53,7 @@ func (s *WelderScheme) life(q *record.Qualification) Life {
 		signed = d
 	}
 	if due := after(signed, 0, s.ConfirmMonths); due.Before(l.Until) {
-		l.Until, l.Ends = due, "no confirmation within "+counted(s.ConfirmMonths, "month")+" of "+signed.String()+" is on record"
+		l.Until, l.Ends = due, "no confirmation within "+unit.Count(s.ConfirmMonths, "month", "months")+" of "+signed.String()+" is on record"
 	}
 	return l
 }
@@ -84,11 +84,4 @@ func after(d record.Date, years, months int) record.Date {
 	first := time.Date(d.Year+years, d.Month+time.Month(months), 1, 0, 0, 0, 0, time.UTC)
 	last := first.AddDate(0, 1, -1).Day()
 	return record.Date{Year: first.Year(), Month: first.Month(), Day: min(d.Day, last)}
-}
-
-func counted(n int, what string) string {
-	if n == 1 {
-		return "1 " + what
-	}
-	return strconv.Itoa(n) + " " + what + "s"
 }

@@ -5,6 +5,7 @@ import (
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
 )
 
 // people gives the welders whose stamps stand in the welds of the hull, and the inspectors who looked.
@@ -80,7 +81,7 @@ func (a *assessor) qualification(r WelderRange) {
 		return
 	}
 	if r.Life.Printed.Year != 0 {
-		a.find(finding.Contradiction, ruleLife, subject, "certificate "+q.ID+" is printed to hold until "+r.Life.Printed.String()+"; by "+r.Scheme.Work+" it holds "+counted(r.Scheme.Years, "year")+" from the test on "+q.Tested.V.String()+", so until "+lastOf(r).String(),
+		a.find(finding.Contradiction, ruleLife, subject, "certificate "+q.ID+" is printed to hold until "+r.Life.Printed.String()+"; by "+r.Scheme.Work+" it holds "+unit.Count(r.Scheme.Years, "year", "years")+" from the test on "+q.Tested.V.String()+", so until "+lastOf(r).String(),
 			"ask the examiner; a life of three years is one of the standard for steel", q.Until.At, q.Tested.At)
 	}
 	for _, odd := range designated(q) {

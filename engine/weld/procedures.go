@@ -7,6 +7,7 @@ import (
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
 )
 
 // procedures holds every procedure that the hull names against its tests.
@@ -25,7 +26,7 @@ func (a *assessor) procedures() {
 	}
 }
 
-// Number is the number of a procedure without its revision.
+// Number is the number of a procedure without its revision: as written, or its key.
 func Number(p *record.Procedure) string {
 	if p.Number.Set {
 		return p.Number.V
@@ -58,7 +59,7 @@ func (a *assessor) procedure(p *record.Procedure, tests map[string]*record.Proce
 		}
 	}
 	c := finding.Check{Rule: ruleTests, Subject: subject, Standing: finding.Met, Basis: finding.Practice, Source: "practice",
-		Asks: "the procedure rests on a test piece that passed", Says: "rests on " + strings.Join(testsOf(p), ", "), Places: known(p.At, p.Tests.At, p.Test.At)}
+		Asks: "the procedure rests on a test piece that passed", Says: "rests on " + strings.Join(testsOf(p), ", "), Places: finding.Places(p.At, p.Tests.At, p.Test.At)}
 	if len(out.Tests) == 0 {
 		c.Standing, c.Says, c.Missing = finding.NotShown, "procedure "+p.ID+" names no test piece that it rests on", []string{"procedure." + p.ID + ".tests"}
 		c.Settle = "name the test, or weld and test a piece by this procedure"
@@ -235,7 +236,7 @@ func (j *judgement) interpass() {
 // rangeCheck is the check of all variables together.
 func rangeCheck(p *record.Procedure, all []Variable, subject string) finding.Check {
 	c := finding.Check{Rule: ruleRange, Subject: subject, Standing: finding.Met, Asks: "what is written in the procedure lies within what its tests qualify",
-		Source: "limit tables for procedure tests", Places: known(p.At)}
+		Source: "limit tables for procedure tests", Places: finding.Places(p.At)}
 	var wide, open []string
 	for _, v := range all {
 		c.Basis = finding.Softer(c.Basis, v.Basis)
@@ -247,7 +248,7 @@ func rangeCheck(p *record.Procedure, all []Variable, subject string) finding.Che
 			open = append(open, v.Name)
 		}
 	}
-	c.Says = counted(len(all), "variable") + " inside"
+	c.Says = unit.Count(len(all), "variable", "variables") + " inside"
 	switch {
 	case len(wide) > 0:
 		c.Standing, c.Says = finding.Short, "wider than its tests: "+strings.Join(wide, "; ")
@@ -258,7 +259,7 @@ func rangeCheck(p *record.Procedure, all []Variable, subject string) finding.Che
 		c.Standing, c.Says = finding.NotShown, "not shown: "+strings.Join(open, ", ")+"; "+all[len(all)-1].Why
 		c.Settle = "hold the procedure against the text of the standard, or write what is missing of the test"
 	}
-	c.Places = known(c.Places...)
+	c.Places = finding.Places(c.Places...)
 	return c
 }
 

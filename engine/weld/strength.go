@@ -18,7 +18,7 @@ func (a *assessor) factor(s *Seam, g method.GivenMap) {
 		return
 	}
 	c := finding.Check{Rule: ruleFactor, Subject: "joint " + j.ID, Standing: finding.NotShown, Basis: finding.Softer(f.Basis, f.LeastBasis), Source: f.String(),
-		Asks: "the throat as drawn reaches that of the weld factor, and the least throat", Places: known(j.Connection.At, j.Throat.At)}
+		Asks: "the throat as drawn reaches that of the weld factor, and the least throat", Places: finding.Places(j.Connection.At, j.Throat.At)}
 	w, ok := f.Of[j.Connection.V]
 	if !ok {
 		c.Says, c.Settle = "the tables at hand have no connection "+j.Connection.V, "write one of the keys of the tables of weld factors"
@@ -73,7 +73,7 @@ func (a *assessor) strength(s *Seam, g method.GivenMap, alloys map[string]string
 		return
 	}
 	c := finding.Check{Rule: ruleMetal, Subject: "joint " + j.ID, Standing: finding.NotShown, Basis: m.Basis, Source: m.Work + ", " + m.Edition,
-		Asks: "weld metal and the softened plate beside it carry the forces of the record", Places: known(j.Across.At, j.Along.At, j.Throat.At, j.ForceFrom.At)}
+		Asks: "weld metal and the softened plate beside it carry the forces of the record", Places: finding.Places(j.Across.At, j.Along.At, j.Throat.At, j.ForceFrom.At)}
 	filler := a.fillerOf(j)
 	strength, ok := metalBetween(a.ranges, filler, alloys[j.Part.V], alloys[j.Other.V])
 	if !ok {

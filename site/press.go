@@ -151,7 +151,6 @@ func (p *press) book(ctx context.Context, o *opened, stage *stage) (line, error)
 		return line{}, err
 	}
 	defer f.close()
-	go p.pages.MakeReady() // while the hull is reckoned; what goes wrong comes back with the first page
 	b := newBook(p, o, f)
 	defer b.printer.close()
 	if err := b.write(); err != nil {

@@ -6,6 +6,7 @@ import (
 	"encoding/csv"
 	"errors"
 	"fmt"
+	"io"
 	"io/fs"
 	"os"
 	"path"
@@ -159,6 +160,22 @@ func (r *reading) job(out string) site.Job {
 	return site.Job{
 		Yard: r.yard, Hulls: r.yard.Hulls, Root: r.root, Out: out, Version: "test",
 		Assess: func(h *record.Hull) *engine.Dossier { return engine.Assess(r.yard, h, r.ref, r.root) },
+	}
+}
+
+// BenchmarkDemo is the whole command: the demo yard written, read, reckoned and rendered. The aim is 400 ms on two processors.
+func BenchmarkDemo(b *testing.B) {
+	out := filepath.Join(b.TempDir(), "demo")
+	b.ReportAllocs()
+	for b.Loop() {
+		if status := run(b.Context(), []string{"demo", "-o", out}, io.Discard, os.Stderr); status == statusFailed {
+			b.Fatal("the demo failed")
+		}
+		b.StopTimer()
+		if err := os.RemoveAll(out); err != nil {
+			b.Fatal(err)
+		}
+		b.StartTimer()
 	}
 }
 

@@ -10,12 +10,9 @@
 package typeset
 
 import (
-	"errors"
 	"fmt"
 	"html/template"
 	"reflect"
-	"slices"
-	"strings"
 	"sync"
 )
 
@@ -28,7 +25,7 @@ type Set struct {
 
 	mu   sync.Mutex // programs are made one at a time
 	made map[key]*program
-	safe func() error
+	safe map[string]error // templates that were made safe, nil where that went well
 }
 
 // key is a template and the type that it is printed with, nil for no value.
@@ -56,11 +53,8 @@ type run struct {
 
 // New takes templates up. The functions are those that they were parsed with, beside the built-in ones.
 func New(pages *template.Template, funcs template.FuncMap) *Set {
-	return &Set{pages: pages, funcs: funcs, made: map[key]*program{}, safe: sync.OnceValue(func() error { return makeSafe(pages) })}
+	return &Set{pages: pages, funcs: funcs, made: map[key]*program{}, safe: map[string]error{}}
 }
-
-// MakeReady does what the first page would have to wait for. It may be called again, and beside printing.
-func (s *Set) MakeReady() error { return s.safe() }
 
 // Append prints a template after what is in out already. The error names the template: one that is not there, that holds
 // what is not taken over, or that came upon a nil.
@@ -98,9 +92,6 @@ func (s *Set) program(k key) (*program, error) {
 	}
 	s.mu.Lock()
 	defer s.mu.Unlock()
-	if err := s.safe(); err != nil {
-		return nil, err
-	}
 	p := s.make(k)
 	s.ready.Store(k, p)
 	return p, p.err
@@ -119,42 +110,11 @@ func (s *Set) make(k key) *program {
 		p.err = fmt.Errorf("there is no template %q", k.name)
 		return p
 	}
+	if p.err = s.makeSafe(t); p.err != nil {
+		return p
+	}
 	c := &compiler{set: s, tree: t.Tree, vars: []variable{{"$", 0, k.typ}}, slots: 1}
 	p.body, p.err = c.list(t.Tree.Root, k.typ)
 	p.slots = c.slots
 	return p
-}
-
-// errStop is what the writer says that nothing is printed to.
-var errStop = errors.New("stop")
-
-type closed struct{}
-
-func (closed) Write([]byte) (int, error) { return 0, errStop }
-
-// makeSafe has html/template put into all templates how each value must be escaped, by way of one that uses all of them:
-// each time that it is asked, it goes through what it has done before. It makes safe before it prints; what goes wrong in
-// printing nothing is no matter here.
-func makeSafe(pages *template.Template) error {
-	var names []string
-	for _, t := range pages.Templates() {
-		if t.Tree != nil {
-			names = append(names, t.Name())
-		}
-	}
-	slices.Sort(names)
-	var uses strings.Builder
-	for _, name := range names {
-		fmt.Fprintf(&uses, "{{template %q}}", name)
-	}
-	all, err := pages.New("all of them").Parse(uses.String())
-	if err != nil {
-		return err
-	}
-	err = all.Execute(closed{}, nil)
-	var unsafe *template.Error
-	if errors.As(err, &unsafe) {
-		return fmt.Errorf("templates cannot be made safe: %w", err)
-	}
-	return nil
 }

@@ -101,6 +101,9 @@ func TestRefused(t *testing.T) {
 		{"a break", `{{define "page"}}{{range .Kids}}{{break}}{{end}}{{end}}`, "not taken over"},
 		{"a name set again", `{{define "page"}}{{$a := .Text}}{{$a = .Text}}{{$a}}{{end}}`, "set again"},
 		{"markup that does not end", `{{define "page"}}<p title="{{.Text}}{{end}}`, "made safe"},
+		{"a template called inside a tag", `{{define "page"}}<p {{template "sub"}}>{{end}}{{define "sub"}}id="a"{{end}}`, "no template"},
+		{"a template that ends inside a tag", `{{define "page"}}{{template "sub"}}>{{end}}{{define "sub"}}<p {{end}}`, "made safe"},
+		{"a template that ends inside a script", `{{define "page"}}{{template "sub"}}</script>{{end}}{{define "sub"}}<script>{{end}}`, "made safe"},
 		{"a fault below another template", `{{define "page"}}{{template "sub" .Up}}{{end}}{{define "sub"}}{{.Nobody}}{{end}}`, "no field Nobody"},
 		{"a nil on the way", `{{define "page"}}before {{.Up.Text}}{{end}}`, "zero Value"},
 	}

@@ -52,8 +52,9 @@ func (l *leaf) boatValues(v map[string]Figure) {
 	v["plate.persons"] = has(p.Persons.Set, plural(p.Persons.V, "person", "persons"), "not recorded")
 	v["plate.category"], v["plate.seen"] = word(p.Category), word(p.Seen)
 	w := &l.dossier.Weight
-	v["lift.light"] = has(w.Light.Whole(), mass(float64(w.Light.Mass))+noBreak+"kg", "the weight breakdown is not complete")
-	full := float64(w.Light.Mass)
+	light := max(float64(w.Light.Mass), float64(b.LightMass.V)) // who lifts it reckons with the greater
+	v["lift.light"] = has(w.Light.Whole(), mass(light)+noBreak+"kg", "the weight breakdown is not complete")
+	full := light
 	for _, t := range l.hull.Tanks {
 		if t.Contents.V == "fuel" {
 			full += float64(float64(t.Volume.V) * float64(t.Density.V) / 1000)

@@ -3,6 +3,7 @@ package stability
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"hullfile/engine/finding"
 )
@@ -91,6 +92,15 @@ func (j *judge) categoryFits() {
 		return
 	}
 	c := finding.Check{Rule: "category-option", Subject: "boat", Asks: "the part and option of ISO 12217 give the category", Standing: finding.Short, Says: why,
-		Basis: o.Basis, Source: o.Part, Places: finding.Places(cat.At, j.hull.Afloat.Option.At), Settle: "another category, or another option"}
+		Basis: o.Basis, Source: o.named(), Places: finding.Places(cat.At, j.hull.Afloat.Option.At), Settle: "another category, or another option"}
 	j.out.Checks = append(j.out.Checks, c)
+}
+
+// named gives the standard of the part as it is cited: ISO 12217-1:2015 for the sheet iso-12217-1-2015.
+func (o Option) named() string {
+	parts := strings.Split(o.Part, "-")
+	if len(parts) != 4 {
+		return "ISO 12217"
+	}
+	return "ISO " + parts[1] + "-" + parts[2] + ":" + parts[3]
 }

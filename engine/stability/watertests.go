@@ -77,7 +77,7 @@ func (j *judge) flotationTest() {
 	}
 	j.out.Checks = append(j.out.Checks, finding.Check{Rule: "flotation-test", Subject: "boat", Asks: "the swamped boat was tested", Standing: finding.NotShown,
 		Says: "no test of the boat full of water is on record", Missing: []string{"swamp_test"}, Settle: "test the boat full of water and write [swamp_test.NAME]",
-		Basis: finding.Recalled, Source: j.out.Option.Part, Places: finding.Places(j.hull.Lines.Sides.At)})
+		Basis: finding.Recalled, Source: j.out.Option.named(), Places: finding.Places(j.hull.Lines.Sides.At)})
 }
 
 const cite3 = "ISO 12217-3, 2022, 6.7 and 6.8"

@@ -91,8 +91,9 @@ func floats(args []any) []float64 {
 // TestTextSaysWhatIsReckoned reads the plain text of random formulas back by the rules of handwriting (products stand
 // beside each other) and holds the value against that of the tree; with the symbols first, then with their values put in.
 func TestTextSaysWhatIsReckoned(t *testing.T) {
-	read := 0
+	tried, read := 0, 0
 	rapid.Check(t, func(t *rapid.T) {
+		tried++
 		formula, given := randomNumber(t, 3), randomValues(t)
 		y, skip := reckoned(t, formula, given)
 		if skip || y.State == Broken {
@@ -111,8 +112,8 @@ func TestTextSaysWhatIsReckoned(t *testing.T) {
 			read++
 		}
 	})
-	if read < 20 {
-		t.Errorf("only %d formulas were read back", read)
+	if read == 0 || read < tried/5 { // two texts a formula; many have no finite value, which nobody reads back
+		t.Errorf("only %d texts of %d formulas were read back", read, tried)
 	}
 }
 

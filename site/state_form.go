@@ -53,10 +53,10 @@ func (r *memoReader) state() *state {
 	r.fill(s.yard.Common[:])
 	r.fill(s.yard.Context[:])
 	s.yard.Block = Block{Builder: r.text(), Invented: r.flag()}
-	for range r.count() {
+	for n := r.count(); n > 0 && r.err == nil; n-- {
 		s.yard.Designs = append(s.yard.Designs, record.DesignName{Name: r.text(), BasedOn: r.text()})
 	}
-	for range r.count() {
+	for n := r.count(); n > 0 && r.err == nil; n-- {
 		s.folders = append(s.folders, r.texts())
 	}
 	for n := r.count(); n > 0 && r.err == nil; n-- {

@@ -12,13 +12,13 @@ import (
 // hand the memory out as looking takes.
 const roomForGarbage = 128 << 20
 
-// spareLooking sets how much garbage may gather by what the program uses now. Where the person who runs it has said so
-// by GOGC, that holds.
+// spareLooking sets how much garbage may gather by what the program uses now; in a long run it is asked again with every
+// hull, because what is used grows. Where the person who runs it has said so by GOGC, that holds.
 func spareLooking() {
 	if os.Getenv("GOGC") != "" {
 		return
 	}
-	used := []metrics.Sample{{Name: "/memory/classes/heap/objects:bytes"}}
+	used := []metrics.Sample{{Name: "/gc/heap/live:bytes"}} // at the last look, nought before the first
 	metrics.Read(used)
 	debug.SetGCPercent(garbagePercent(used[0].Value.Uint64()))
 }

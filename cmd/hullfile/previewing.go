@@ -166,17 +166,21 @@ func (p *previewing) make(ctx context.Context, named []string) bool {
 	return err == nil
 }
 
-// press reads the whole yard and writes the pages; it gives how many hulls were written.
+// press reads what was saved and writes the pages; it gives how many hulls were written.
 func (p *previewing) press(ctx context.Context, named []string) (hulls int, err error) {
-	r, err := openYardBy(p.yard, &p.shelf)
+	root, err := openFolder(p.yard)
 	if err != nil {
 		return 0, err
 	}
-	defer r.close()
-	if _, err := r.choose(named); err != nil {
-		named = nil // a folder that is no hull, or no more
+	defer root.Close()
+	for _, number := range named {
+		if _, err := root.Lstat("hulls/" + number + "/hull.toml"); err != nil {
+			named = nil // a folder that is no hull, or no more
+			break
+		}
 	}
-	made, err := r.render(ctx, p.d, p.out.Name(), named)
+	r := rendering{root: root, named: named, shelf: &p.shelf}
+	made, err := r.write(ctx, p.d, p.out.Name())
 	return len(made.Hulls), err
 }
 

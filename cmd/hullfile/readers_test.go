@@ -36,6 +36,7 @@ var readers = []struct{ what, dir, fuzz string }{
 	{"cells of tables for spreadsheets", "site", "FuzzTableCell"},
 	{"machine copies of files to compare", "engine/compare", "FuzzSide"},
 	{"how to make a file again", "site", "FuzzEnclosed"},
+	{"what an output remembers", "site", "FuzzState"},
 	{"statements of seals", "site/seal", "FuzzStatement"},
 	{"lists of signers", "site/seal", "FuzzSigners"},
 	{"lists of hashes", "site/seal", "FuzzSums"},

@@ -14,7 +14,9 @@ func renderCommand(d *desk) *cobra.Command {
 		Long: `Reads the records of a yard folder (this folder if none is named) and writes one technical file a hull and a register above ` +
 			`them. A file that would come out as it lies there is left alone; the others are replaced at the end and in one go; after an ` +
 			`error or an interruption the earlier output is still whole. The file of a hull that the yard no longer has is removed, ` +
-			`unless somebody changed it. What they say about the boats is judged by hullfile check.`,
+			`unless somebody changed it. Only hulls whose records changed are read. A page that somebody changed in its place is written anew ` +
+			`when its turn comes: each run looks at some thousand files of the output one by one, and of the others at their folders and ` +
+			`lists; --every-file looks at all, and hullfile verify reads them. What they say about the boats is judged by hullfile check.`,
 		Annotations: ends("the files were written, whatever they say about the boats", "", "the records cannot be read, misuse, or nothing could be written"),
 		Example: `  hullfile render -o files                   this folder, all hulls
   hullfile render skerry -o files            the yard folder skerry

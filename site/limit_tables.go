@@ -12,7 +12,7 @@ var tableNames = map[string]string{
 }
 
 func (l *leaf) limitTable(t held.Table) LimitTableRow {
-	row := LimitTableRow{Name: tableNames[t.File], Link: Link{Text: or(tableNames[t.File], t.File), Href: l.to(l.limitsAt[t.File], ""), To: l.limitsAt[t.File]}, Rows: "of the program", Mark: t.Rows, By: Figure{Why: "nobody yet"}, Edition: Figure{Why: "none"}, On: Figure{Why: "none"}}
+	row := LimitTableRow{Name: tableNames[t.File], Link: Link{Text: or(tableNames[t.File], t.File), Href: l.to(l.limitsAt[t.File], ""), To: l.numberOf(l.limitsAt[t.File])}, Rows: "of the program", Mark: t.Rows, By: Figure{Why: "nobody yet"}, Edition: Figure{Why: "none"}, On: Figure{Why: "none"}}
 	if t.Own {
 		row.Rows = "the yard's own, " + t.File
 	}

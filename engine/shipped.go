@@ -55,7 +55,7 @@ func ReadShipped(content fs.FS) *Shipped {
 		if err != nil {
 			return nil, fmt.Errorf("method sheets: %w", err)
 		}
-		return method.ReadShipped(methods)
+		return method.ReadShipped(methods), nil
 	})
 	s.sets = begun(func() (proof.Sets, error) { return proof.Read(content) })
 	s.details = begun(func() (*detail.Table, error) { return detail.Load(content) })

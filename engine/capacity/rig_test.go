@@ -20,7 +20,7 @@ func put[T any](v T) record.Val[T] {
 }
 
 var library = sync.OnceValues(func() (*method.Library, error) {
-	return method.NewLibrary(os.DirFS("../../content/methods"), nil)
+	return method.ReadShipped(os.DirFS("../../content/methods")).Library(nil)
 })
 
 func sheets(tb testing.TB) *method.Library {

@@ -138,7 +138,7 @@ var shelf = sync.OnceValues(func() (s struct {
 	if err != nil {
 		return s, err
 	}
-	s.library, err = method.NewLibrary(sheets, nil)
+	s.library, err = method.ReadShipped(sheets).Library(nil)
 	return s, err
 })
 

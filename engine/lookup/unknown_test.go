@@ -107,7 +107,7 @@ func codeOf(t *testing.T, dir string) string {
 
 func shipped(t *testing.T) []*method.Sheet {
 	t.Helper()
-	lib, err := method.NewLibrary(os.DirFS("../../content/methods"), nil)
+	lib, err := method.ReadShipped(os.DirFS("../../content/methods")).Library(nil)
 	if err != nil {
 		t.Fatal(err)
 	}

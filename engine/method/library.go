@@ -19,7 +19,7 @@ type Source struct {
 }
 
 // Library is every sheet that can be asked for: those shipped with the tool and those of the yard. It is never changed
-// after NewLibrary.
+// after it is made.
 type Library struct {
 	sheets []*Sheet // by name
 }
@@ -28,14 +28,15 @@ type Library struct {
 type Shipped struct {
 	names []string
 	read  []result // one for one
+	err   error    // of reading
 }
 
 // ReadShipped reads every *.toml at the top of a folder, side by side: compiling them is most of what a run needs to begin.
-// The error is one of reading; what is wrong in a sheet is told by Library.
-func ReadShipped(folder fs.FS) (*Shipped, error) {
+// What went wrong is told by Library.
+func ReadShipped(folder fs.FS) *Shipped {
 	names, err := fs.Glob(folder, "*.toml")
 	if err != nil {
-		return nil, err
+		return &Shipped{err: err}
 	}
 	s := &Shipped{names: names, read: make([]result, len(names))}
 	failed := make([]error, len(names))
@@ -49,21 +50,17 @@ func ReadShipped(folder fs.FS) (*Shipped, error) {
 		})
 	}
 	each.Wait()
-	return s, errors.Join(failed...)
-}
-
-// NewLibrary reads the shipped sheets and lays the yard's own over them, as Library does.
-func NewLibrary(shipped fs.FS, yards []Source) (*Library, error) {
-	s, err := ReadShipped(shipped)
-	if err != nil {
-		return nil, err
-	}
-	return s.Library(yards)
+	s.err = errors.Join(failed...)
+	return s
 }
 
 // Library lays a yard's own sheets over the shipped ones: one with the file name of a shipped sheet takes its place and says
-// so, any other is added. The error is finding.Faults, of all sheets at once; those of a sheet that is replaced do not count.
+// so, any other is added. The error is finding.Faults, of all sheets at once, or one of reading; faults of a sheet that is
+// replaced do not count.
 func (s *Shipped) Library(yards []Source) (*Library, error) {
+	if s.err != nil {
+		return nil, s.err
+	}
 	var faults finding.Faults
 	lib := &Library{}
 	own := map[string]string{}

@@ -17,7 +17,7 @@ func TestLibrary(t *testing.T) {
 		{Name: "own.toml", Path: "methods/own.toml", Text: []byte(step("3"))},
 		{Name: "b.toml", Path: "methods/b.toml", Text: []byte(step("4"))},
 	}
-	lib, err := NewLibrary(shipped, yards)
+	lib, err := ReadShipped(shipped).Library(yards)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -58,7 +58,7 @@ func TestLibraryFaultsOfAllSheets(t *testing.T) {
 		{Name: "b.toml", Path: "methods/again/b.toml", Text: []byte(step("1"))},
 		{Name: "../c.toml", Path: "methods/c.toml", Text: []byte(step("1"))},
 	}
-	lib, err := NewLibrary(shipped, yards)
+	lib, err := ReadShipped(shipped).Library(yards)
 	var faults finding.Faults
 	if lib != nil || !errors.As(err, &faults) {
 		t.Fatalf("got %v, %v, want faults", lib, err)

@@ -20,7 +20,7 @@ func val[T any](v T) record.Val[T] { return record.Val[T]{V: v, Set: true} }
 // boat is a small planing boat with all that a prediction needs; the figures are invented.
 func boat(t testing.TB) Input {
 	t.Helper()
-	lib, err := method.NewLibrary(os.DirFS("../../content/methods"), nil)
+	lib, err := method.ReadShipped(os.DirFS("../../content/methods")).Library(nil)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -33,12 +33,12 @@ func causeOf(t *testing.T, formula, basis string, yards bool) proof.Cause {
 	if yards {
 		files, own = fstest.MapFS{}, []method.Source{{Name: "own.toml", Text: []byte(text)}}
 	}
-	lib, err := method.NewLibrary(files, own)
+	lib, err := method.ReadShipped(files).Library(own)
 	if err != nil {
 		t.Fatal(err)
 	}
 	_, _, table := shipped(t)
-	sheet, err := proof.Run(fstest.MapFS{}, lib, table)
+	sheet, err := ranIn(fstest.MapFS{}, lib, table)
 	if err != nil || len(sheet.Without) != 1 {
 		t.Fatalf("%v, %d without", err, len(sheet.Without))
 	}
@@ -72,7 +72,7 @@ func TestCauses(t *testing.T) {
 
 // Every sheet with formulas that have no outside check says why, and none that has no such formula is named.
 func TestReasonsOfEverySheet(t *testing.T) {
-	sheet, err := proof.Run(shipped(t))
+	sheet, err := ranIn(shipped(t))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -99,7 +99,7 @@ func TestReasonFaults(t *testing.T) {
 	}
 	_, lib, table := shipped(t)
 	for _, r := range rows {
-		_, err := proof.Run(fstest.MapFS{"proofs/none/sheets.toml": {Data: []byte(r.text)}}, lib, table)
+		_, err := ranIn(fstest.MapFS{"proofs/none/sheets.toml": {Data: []byte(r.text)}}, lib, table)
 		if err == nil || !strings.Contains(err.Error(), r.says) {
 			t.Errorf("%s: %v, want a fault with %q", r.name, err, r.says)
 		}
@@ -108,7 +108,7 @@ func TestReasonFaults(t *testing.T) {
 
 // The counts by cause and by sheet and the kinds are the same list, told otherwise.
 func TestTheListIsWhole(t *testing.T) {
-	sheet, err := proof.Run(shipped(t))
+	sheet, err := ranIn(shipped(t))
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -66,12 +66,12 @@ basis = "read"
 // run runs one proof file against a small sheet of its own.
 func run(t *testing.T, text string) (proof.Sheet, error) {
 	t.Helper()
-	lib, err := method.NewLibrary(fstest.MapFS{"own.toml": {Data: []byte(ownSheet)}}, nil)
+	lib, err := method.ReadShipped(fstest.MapFS{"own.toml": {Data: []byte(ownSheet)}}).Library(nil)
 	if err != nil {
 		t.Fatal(err)
 	}
 	_, _, table := shipped(t)
-	return proof.Run(fstest.MapFS{"proofs/x.toml": {Data: []byte(text)}}, lib, table)
+	return ranIn(fstest.MapFS{"proofs/x.toml": {Data: []byte(text)}}, lib, table)
 }
 
 const plateCase = "[[case]]\nname = \"n\"\nsymbol = \"t\"\ninputs = {\"panel.short_side_mm\" = 20, \"panel.zone\" = \"bottom\"}\nprinted = \"2.50\"\n"

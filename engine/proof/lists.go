@@ -24,24 +24,20 @@ func (r *runner) ofList(c *row) (outcome, error) {
 		}
 	}
 	out := outcome{inputs: spelt(c.Inputs)}
-	catalog, err := r.lists()
-	if err != nil {
-		return out, err
-	}
 	switch c.Function {
 	case "module open":
-		open, err := catalog.ModulesOpen(list, "construction", facts)
+		open, err := r.lists.ModulesOpen(list, "construction", facts)
 		out.got = truth(slices.Contains(open, module))
 		if err == nil && len(open) == 0 {
 			err = fmt.Errorf("no row of the table holds")
 		}
 		return out, err
 	case "item applies":
-		applies, err := catalog.ItemApplies(list, item, facts)
+		applies, err := r.lists.ItemApplies(list, item, facts)
 		out.got = truth(applies)
 		return out, err
 	}
-	n, err := catalog.ItemsOf(list, begins, finding.Basis(basis))
+	n, err := r.lists.ItemsOf(list, begins, finding.Basis(basis))
 	out.got = float64(n)
 	return out, err
 }

@@ -12,30 +12,14 @@ import (
 	"hullfile/engine/unit"
 )
 
-// Run runs proofs/*.toml below files, which is the content folder, against the method sheets, the alloys and the
-// functions of the calculator. The error is finding.Faults of the proof files, or an I/O error; a case that does not
-// give what its source prints is no error but a Case that does not pass. Lists of requirements are read from the files
-// where none are handed over.
-func Run(files fs.FS, lib *method.Library, alloys *material.Table, lists ...*requirement.Catalog) (Sheet, error) {
-	sets, err := Read(files)
-	if err != nil {
-		return Sheet{}, err
-	}
-	return sets.run(lib, alloys, sync.OnceValues(func() (*requirement.Catalog, error) {
-		if len(lists) > 0 {
-			return lists[0], nil
-		}
-		return requirement.Load(files, nil)
-	})), nil
-}
-
 // Sets are the proofs as they are written, before they are run.
 type Sets struct {
 	all     []*set
 	reasons []Reason
 }
 
-// Read reads proofs/*.toml below files. The error is that of Run.
+// Read reads proofs/*.toml below files, which is the content folder. The error is finding.Faults of the proof files, or one
+// of reading.
 func Read(files fs.FS) (Sets, error) {
 	all, err := readSets(files)
 	if err != nil {
@@ -45,16 +29,13 @@ func Read(files fs.FS) (Sets, error) {
 	return Sets{all, reasons}, err
 }
 
-// Run runs them.
+// Run runs them against the method sheets, the alloys, the lists of requirements and the functions of the calculator. A case
+// that does not give what its source prints is a Case that does not pass.
 func (s Sets) Run(lib *method.Library, alloys *material.Table, lists *requirement.Catalog) Sheet {
-	return s.run(lib, alloys, func() (*requirement.Catalog, error) { return lists, nil })
-}
-
-func (s Sets) run(lib *method.Library, alloys *material.Table, catalog func() (*requirement.Catalog, error)) Sheet {
 	whole := &runner{lib: lib, touched: map[*method.Formula]*touch{}}
 	var out Sheet
 	for _, one := range runSets(s.all, func() *runner {
-		return &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{}, lists: catalog}
+		return &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{}, lists: lists}
 	}) {
 		out.Cases = append(out.Cases, one.cases...)
 		whole.take(one.runner)
@@ -108,7 +89,7 @@ type runner struct {
 	lib     *method.Library
 	alloys  *material.Table
 	touched map[*method.Formula]*touch
-	lists   func() (*requirement.Catalog, error)
+	lists   *requirement.Catalog
 }
 
 // touch is which sets used a formula in a case that passed.

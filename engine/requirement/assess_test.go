@@ -59,7 +59,7 @@ const head = "title = \"List\"\nwork = \"law\"\nkind = \"law\"\nbasis = \"read\"
 // catalog makes a catalog of one list out of its items.
 func catalog(t *testing.T, items string) *Catalog {
 	t.Helper()
-	c, err := Load(files(items), nil)
+	c, err := load(files(items), nil)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -333,7 +333,7 @@ func TestFaultsOfLists(t *testing.T) {
 		{"unknown key", item("needed = [\"seen\"]\ncolour = \"red\""), "requirements/list.toml:10:1: item.1.colour: unknown key"},
 	}
 	for _, r := range rows {
-		c, err := Load(files(r.items), nil)
+		c, err := load(files(r.items), nil)
 		var faults finding.Faults
 		if c != nil || !errors.As(err, &faults) || !strings.Contains(err.Error(), r.want) {
 			t.Errorf("%s: %v\nwant %s", r.name, err, r.want)
@@ -353,7 +353,7 @@ func TestYardsListReplacesAndAdds(t *testing.T) {
 	own.Yards, own.Replaces = true, true
 	more := own
 	more.Name = "more"
-	c, err := Load(files(item(`needed = ["strength"]`)), []record.List{own, more})
+	c, err := load(files(item(`needed = ["strength"]`)), []record.List{own, more})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -365,14 +365,14 @@ func TestYardsListReplacesAndAdds(t *testing.T) {
 
 func BenchmarkLoad(b *testing.B) {
 	for b.Loop() {
-		if _, err := Load(os.DirFS("../../content"), nil); err != nil {
+		if _, err := load(os.DirFS("../../content"), nil); err != nil {
 			b.Fatal(err)
 		}
 	}
 }
 
 func BenchmarkAssess(b *testing.B) {
-	c, err := Load(os.DirFS("../../content"), nil)
+	c, err := load(os.DirFS("../../content"), nil)
 	if err != nil {
 		b.Fatal(err)
 	}

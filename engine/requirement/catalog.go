@@ -51,15 +51,6 @@ func Read(content fs.FS) (*Shipped, error) {
 	return &Shipped{lists, files}, err
 }
 
-// Load reads the content folder and lays the yard's own lists over what is there.
-func Load(content fs.FS, own []record.List) (*Catalog, error) {
-	s, err := Read(content)
-	if err != nil {
-		return nil, err
-	}
-	return s.With(own)
-}
-
 // With lays the yard's own lists over the shipped ones: one with the name of a shipped list takes its place. The error is
 // finding.Faults of all of them.
 func (s *Shipped) With(own []record.List) (*Catalog, error) {

@@ -4,6 +4,7 @@ import (
 	"go/ast"
 	"go/parser"
 	"go/token"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"regexp"
@@ -14,9 +15,18 @@ import (
 	"hullfile/engine/record"
 )
 
+// load reads a content folder and lays lists of a yard's own over it.
+func load(content fs.FS, own []record.List) (*Catalog, error) {
+	s, err := Read(content)
+	if err != nil {
+		return nil, err
+	}
+	return s.With(own)
+}
+
 func shipped(t testing.TB) *Catalog {
 	t.Helper()
-	c, err := Load(os.DirFS("../../content"), nil)
+	c, err := load(os.DirFS("../../content"), nil)
 	if err != nil {
 		t.Fatal(err)
 	}

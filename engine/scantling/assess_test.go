@@ -205,7 +205,7 @@ func TestYardSheets(t *testing.T) {
 	}
 	for _, row := range rows {
 		t.Run(row.name, func(t *testing.T) {
-			lib, err := method.NewLibrary(fstest.MapFS{}, []method.Source{{Name: "own.toml", Path: "methods/own.toml", Text: []byte(row.text)}})
+			lib, err := method.ReadShipped(fstest.MapFS{}).Library([]method.Source{{Name: "own.toml", Path: "methods/own.toml", Text: []byte(row.text)}})
 			if err != nil {
 				t.Fatal(err)
 			}

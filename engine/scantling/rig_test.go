@@ -36,7 +36,7 @@ func shipped(t testing.TB) rig {
 	if err != nil {
 		t.Fatal(err)
 	}
-	lib, err := method.NewLibrary(fstest.MapFS{sheetName: {Data: text}}, nil)
+	lib, err := method.ReadShipped(fstest.MapFS{sheetName: {Data: text}}).Library(nil)
 	if err != nil {
 		t.Fatalf("shipped sheet: %v", err)
 	}

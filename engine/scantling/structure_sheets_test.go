@@ -18,7 +18,7 @@ var structureSheets = []string{"iso-12215-5-2008", "iso-12215-5-2019-frame", "li
 
 func allSheets(t testing.TB) *method.Library {
 	t.Helper()
-	lib, err := method.NewLibrary(os.DirFS("../../content/methods"), nil)
+	lib, err := method.ReadShipped(os.DirFS("../../content/methods")).Library(nil)
 	if err != nil {
 		t.Fatalf("shipped sheets: %v", err)
 	}

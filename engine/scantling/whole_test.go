@@ -21,7 +21,7 @@ func whole(t testing.TB) rig {
 	if err != nil {
 		t.Fatal(err)
 	}
-	lib, err := method.NewLibrary(methods, nil)
+	lib, err := method.ReadShipped(methods).Library(nil)
 	if err != nil {
 		t.Fatalf("shipped sheets: %v", err)
 	}

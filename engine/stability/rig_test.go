@@ -53,7 +53,7 @@ func boat() *record.Hull {
 
 func library(t testing.TB) *method.Library {
 	t.Helper()
-	lib, err := method.NewLibrary(os.DirFS("../../content/methods"), nil)
+	lib, err := method.ReadShipped(os.DirFS("../../content/methods")).Library(nil)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -60,10 +60,14 @@ func (b *Body) Balance(load Load, heel float64, start Attitude, hold bool) (Rest
 }
 
 // Whole is the volume of the body wholly under water, m³.
-func (b *Body) Whole() float64 {
+func (b *Body) Whole() float64 { return b.whole }
+
+// sum is the volume of all sections under water.
+func (b *Body) sum() float64 {
 	v := 0.0
+	flat, _ := surfaceOf(0, 1)
 	for i := range b.sections {
-		v += float64(b.weights[i] * cut(b.sections[i].Outline, 0, 1, 1e6).area)
+		v += float64(b.weights[i] * flat.cut(b.sections[i].Outline, 1e6).area)
 	}
 	return v
 }

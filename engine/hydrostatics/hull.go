@@ -43,6 +43,7 @@ type Body struct {
 	weights  []float64 // of Simpson's first rule over each interval
 	points   int
 	first    int // number of given sections
+	whole    float64
 }
 
 // NewBody prepares a body. Every interval between given sections is cut into an even number of parts by interpolation,
@@ -61,6 +62,7 @@ func NewBody(sections []Section, parts int) (*Body, error) {
 	for i := 0; i+1 < len(sections); i++ {
 		b.interval(sections[i], sections[i+1], parts)
 	}
+	b.whole = b.sum()
 	return b, nil
 }
 

@@ -53,9 +53,13 @@ func (b *Body) Immerse(at Attitude) Immersed {
 	var mx, my, mz, a1, a2, c1, c2, s1 float64
 	ct := along.X // dx along the body = d(level length) * ct ; the cut of a section is level across
 	wet := false
+	water, level := surfaceOf(up.Y, up.Z)
+	if !level {
+		return im // the water stands square to the body and cuts no section
+	}
 	for i := range b.sections {
 		s := &b.sections[i]
-		c := cut(s.Outline, up.Y, up.Z, at.Level-float64(up.X*s.X))
+		c := water.cut(s.Outline, at.Level-float64(up.X*s.X))
 		w := b.weights[i]
 		im.Volume += float64(w * c.area)
 		mx += float64(w*c.area) * s.X
@@ -107,17 +111,26 @@ type clipped struct {
 	footY, footZ         float64 // point of the water line nearest the section's origin
 }
 
-// cut clips the polygon by a*y + b*z < level. Moments are taken about a point on the water line, where the edges that
-// close the polygon along the water give nothing: so the closing edges, and how many pieces there are, need not be known.
-func cut(outline []Point, a, b, level float64) clipped {
+// surface is how the water lies in the planes of the sections: a*y + b*z is the height above it, with n2 the square of its
+// slope, and dy, dz lead level across, to starboard.
+type surface struct{ a, b, n2, dy, dz float64 }
+
+// surfaceOf is that of one attitude, for all its sections; ok is false where the water is parallel to them.
+func surfaceOf(a, b float64) (s surface, ok bool) {
 	n2 := float64(a*a) + float64(b*b)
 	if n2 < 1e-18 {
-		return clipped{}
+		return surface{}, false
 	}
 	n := math.Sqrt(n2)
+	return surface{a, b, n2, b / n, -a / n}, true
+}
+
+// cut clips the polygon by a*y + b*z < level. Moments are taken about a point on the water line, where the edges that
+// close the polygon along the water give nothing: so the closing edges, and how many pieces there are, need not be known.
+func (s *surface) cut(outline []Point, level float64) clipped {
+	a, b, dy, dz := s.a, s.b, s.dy, s.dz
 	var c clipped
-	c.footY, c.footZ = level*a/n2, level*b/n2
-	dy, dz := b/n, -a/n // level across, to starboard
+	c.footY, c.footZ = level*a/s.n2, level*b/s.n2
 	var area, my, mz float64
 	p := outline[len(outline)-1]
 	py, pz := p.Y-c.footY, p.Z-c.footZ

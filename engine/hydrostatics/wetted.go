@@ -19,8 +19,13 @@ func (b *Body) Wetted(at Attitude, counts func(edge int) bool) float64 {
 			area += at.below(a1, a2, b2) + at.below(a1, b2, b1)
 		}
 	}
+	up := at.Up()
+	water, ok := surfaceOf(up.Y, up.Z)
 	for _, s := range []Section{b.sections[0], b.sections[len(b.sections)-1]} {
-		area += cut(s.Outline, at.Up().Y, at.Up().Z, at.Level-float64(at.Up().X*s.X)).area
+		if !ok {
+			break
+		}
+		area += water.cut(s.Outline, at.Level-float64(up.X*s.X)).area
 	}
 	return area
 }

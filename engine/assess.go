@@ -2,6 +2,7 @@ package engine
 
 import (
 	"os"
+	"sync"
 
 	"hullfile/engine/capacity"
 	"hullfile/engine/crosscheck"
@@ -14,26 +15,38 @@ import (
 
 // Assess reckons one hull of a yard: the structure, the weights, the trials, the papers, and what the records say of each
 // other. root is the yard folder in which documents are looked for; without it none is shown. The hull, the yard and the
-// reference are only read, so hulls may be assessed side by side.
+// reference are only read, so hulls may be assessed side by side. Trades that need nothing of each other are, too: each
+// writes fields of its own, so the dossier does not hang on which is done first.
 func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Dossier {
 	go ref.proofs() // wanted at the end
 	d := &Dossier{Builder: &y.Builder, Hull: h}
 	d.Weight = weight.Assess(h, ref.Alloys, lines.Zones(h)...)
 	d.Lines = lines.Assess(h, d.Weight.Loaded)
-	d.structure(y, ref)
-	d.afloat(h, ref.Library)
-	d.Capacity = capacity.Assess(h, &y.Builder, ref.Library, &d.Weight, d.limitsAfloat())
-	d.Identity = identity.Assess(y, h)
-	d.onTheWater(root)
-	d.built(y, ref)
-	d.seamed(y, ref)
-	d.Documents = document.Assess(root, h)
-	d.underway(y, ref, root)
-	d.Records = crosscheck.Assess(y, h, &d.Documents)
-	d.questioned(y, ref)
+	sideBySide(func() { d.structure(y, ref) }, func() {
+		d.afloat(h, ref.Library)
+		d.Capacity = capacity.Assess(h, &y.Builder, ref.Library, &d.Weight, d.limitsAfloat())
+		d.Identity = identity.Assess(y, h)
+		d.onTheWater(root)
+		d.built(y, ref)
+		d.Documents = document.Assess(root, h)
+	})
+	sideBySide(func() { d.underway(y, ref, root) }, func() {
+		d.seamed(y, ref)
+		d.Records = crosscheck.Assess(y, h, &d.Documents)
+		d.questioned(y, ref)
+	})
 	d.Proofs = *ref.Proofs()
 	d.collect(y)
 	d.required(ref)
 	d.surveyed()
 	return d
+}
+
+// sideBySide does all at once and ends when all are done.
+func sideBySide(all ...func()) {
+	var each sync.WaitGroup
+	for _, one := range all {
+		each.Go(one)
+	}
+	each.Wait()
 }

@@ -2,6 +2,7 @@ package scantling
 
 import (
 	"fmt"
+	"sync"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/grid"
@@ -52,9 +53,11 @@ func Assess(in Input) Result {
 	j.brackets(&out)
 	j.fittings(&out)
 	j.worst(&out)
+	var beside sync.WaitGroup
+	beside.Go(func() { out.Headrooms = j.headrooms(&out) }) // asks sheets and bars of its own
 	j.renewals(&out)
 	j.whatIfs(&out)
-	j.headrooms(&out)
+	beside.Wait()
 	out.Checks = gathered(out.Checks, j.in.Grid)
 	out.Findings = append(out.Findings, j.doubts(&out)...)
 	out.Findings = append(out.Findings, j.opinions(&out)...)

@@ -40,6 +40,17 @@ func newBars(h *record.Hull) *bars {
 	return b
 }
 
+// apart is the same bars with platings of their own, for somebody who asks beside others.
+func (b *bars) apart() *bars {
+	out := &bars{found: make(map[string]*bar, len(b.found))}
+	for name, one := range b.found {
+		own := *one
+		own.on = map[plating]*fitted{}
+		out.found[name] = &own
+	}
+	return out
+}
+
 func newBar(rec *record.Section) *bar {
 	b := &bar{record: rec, on: map[plating]*fitted{}}
 	alone, err := section.New(ShapeOf(rec))

@@ -37,22 +37,24 @@ func dials(b *record.Boat) []dial {
 // at is the value of a step.
 func (d dial) at(step int) float64 { return d.first + float64(float64(step)*d.step) }
 
-// headrooms asks each rule how far each dial may be turned.
-func (j *judge) headrooms(out *Result) {
+// headrooms asks each rule how far each dial may be turned. Panels and members of out are only read.
+func (j *judge) headrooms(out *Result) (headrooms []Headroom) {
+	bars := j.bars.apart()
 	for i, r := range j.rules {
 		if r.craft == nil {
 			continue
 		}
 		apart := r.apart()
-		all := j.layAll(apart, i, out)
+		all := layAll(apart, bars, i, out)
 		for _, d := range dials(&j.hull.Boat) {
 			h := apart.headroom(d, all)
 			h.Rule = i
 			h.Says = h.says()
-			out.Headrooms = append(out.Headrooms, h)
+			headrooms = append(headrooms, h)
 			d.set(apart.boat, d.now)
 		}
 	}
+	return headrooms
 }
 
 // headroom finds the greatest value on the dial at which nothing that is laid is short. What has the least room today is asked

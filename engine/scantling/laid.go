@@ -81,7 +81,7 @@ func (l *laid) set(from string, v float64) {
 }
 
 // layAll lays everything that a rule shows, that with the least room first.
-func (j *judge) layAll(r *rule, rule int, out *Result) []laid {
+func layAll(r *rule, bars *bars, rule int, out *Result) []laid {
 	all := make([]laid, 0, len(out.Panels)+len(out.Members))
 	for i := range out.Panels {
 		p := &out.Panels[i]
@@ -95,7 +95,7 @@ func (j *judge) layAll(r *rule, rule int, out *Result) []laid {
 	for i := range out.Members {
 		m := &out.Members[i]
 		if s, margin := m.by(rule); s != finding.NotShown && m.Same == "" {
-			if l, ok := r.layMember(i, m, j.bars); ok {
+			if l, ok := r.layMember(i, m, bars); ok {
 				l.margin = margin
 				all = append(all, l)
 			}

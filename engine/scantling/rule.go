@@ -103,10 +103,11 @@ func (r *rule) slate(scope string) *method.Slate {
 }
 
 // apart is the same sheet with a boat of its own, for questions of what if: the boat may be changed and the craft reckoned
-// again. It answers searches alone.
+// again. It answers searches alone, and may do so beside the rule itself.
 func (r *rule) apart() *rule {
-	boat, own := *r.boat, *r
-	own.boat, own.desk = &boat, newDesk()
+	boat, metals, own := *r.boat, *r.metals, *r
+	metals.found = map[asked]*metal{}
+	own.boat, own.metals, own.desk = &boat, &metals, newDesk()
 	return &own
 }
 

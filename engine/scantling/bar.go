@@ -44,9 +44,7 @@ func newBars(h *record.Hull) *bars {
 func (b *bars) apart() *bars {
 	out := &bars{found: make(map[string]*bar, len(b.found))}
 	for name, one := range b.found {
-		own := *one
-		own.on = map[plating]*fitted{}
-		out.found[name] = &own
+		out.found[name] = &bar{record: one.record, alone: one.alone, wrong: one.wrong, values: one.values, on: map[plating]*fitted{}}
 	}
 	return out
 }

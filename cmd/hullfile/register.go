@@ -11,7 +11,7 @@ import (
 func registerCommand(d *desk) *cobra.Command {
 	out := ""
 	cmd := &cobra.Command{
-		Use:   "register DIR... -o FOLDER",
+		Use:   "register FOLDER... -o FOLDER",
 		Short: "Join parts that were rendered apart into one output with one register.",
 		Long: `Takes the technical files from outputs that hullfile render wrote, each with --part, checks every file against the list of ` +
 			`hashes of its hull, copies what does not lie in the folder yet, and writes the register of all. No records are needed. ` +

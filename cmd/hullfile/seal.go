@@ -14,7 +14,7 @@ func sealCommand(d *desk) *cobra.Command {
 	var what seal.Signing
 	keyFile := ""
 	cmd := &cobra.Command{
-		Use:   "seal DIR --key FILE --role ROLE --name NAME --date DAY --statement TEXT",
+		Use:   "seal FOLDER --key FILE --role ROLE --name NAME --date DAY --statement TEXT",
 		Short: "Sign a technical file with an SSH key, as its builder or its surveyor.",
 		Long: `Looks first whether the technical file of a hull is as its lists say. Then it writes a statement that names the hash of ` +
 			`SHA256SUMS, the root, the role, the name, the day and your words, signs it, and sets both into the folder seals inside the file. ` +

@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"hullfile/content"
+	"hullfile/engine/finding"
 	"hullfile/engine/next"
 )
 
@@ -76,6 +77,7 @@ func started(t *testing.T) string {
 }
 
 // Every line and row that the started records show can be taken as it stands, and fills the part that it is shown under.
+// Together they are one boat: nothing in them is short or contradicts, so that whoever tries them is not told of faults.
 func TestStartedRecordsCanBeFilledAsTheySay(t *testing.T) {
 	t.Parallel()
 	r, err := openYard(started(t))
@@ -90,6 +92,11 @@ func TestStartedRecordsCanBeFilledAsTheySay(t *testing.T) {
 	for _, p := range all[0].Parts() {
 		if p.State != next.Done {
 			t.Errorf("%s is %s; missing %v", p.Name, p.State, p.Missing)
+		}
+	}
+	for _, f := range all[0].Findings {
+		if f.Kind == finding.Contradiction || f.Kind == finding.Shortfall {
+			t.Errorf("the examples give a %s: %s: %s", f.Kind, f.Subject, f.Says)
 		}
 	}
 	y := r.yard

@@ -20,7 +20,7 @@ type verifying struct {
 func verifyCommand(d *desk) *cobra.Command {
 	var v verifying
 	cmd := &cobra.Command{
-		Use:   "verify DIR",
+		Use:   "verify FOLDER",
 		Short: "Hold a technical file against its hashes, its seals and its own records.",
 		Long: `Reads every file of the technical file of a hull (a folder, or the zip of one) and says which were altered, taken away or ` +
 			`added, whether each seal is whole, of this state of the file, and by whom, and whether the root is the one you hold. With ` +

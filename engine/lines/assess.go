@@ -37,7 +37,7 @@ func Assess(h *record.Hull, loaded weight.Total) Result {
 	if len(h.Stations) == 0 {
 		r.Checks = append(r.Checks, finding.Check{Rule: "lines", Subject: "boat", Asks: "the shape of the hull is on record",
 			Standing: finding.NotShown, Source: "the lines on record", Says: "the lines are not on record, so nothing that depends on the shape of the hull is shown",
-			Missing: []string{"station"}, Settle: "write the stations in lines.csv beside the design: keel, chine and sheer"})
+			Missing: []string{"station"}, Settle: "write the stations into lines.csv beside hull.toml, or beside design.toml where boats share them: keel, chine and sheer"})
 		return r
 	}
 	r.Hull = FromRecord(&h.HullFile)

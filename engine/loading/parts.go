@@ -44,7 +44,7 @@ func (a *assessor) lightCraft(c *Condition) {
 
 func lacking(t *weight.Total) []string {
 	if t.Items == 0 {
-		return []string{"no light craft in the weight breakdown"}
+		return []string{"the light craft in the weight breakdown"}
 	}
 	if len(t.Without) == 0 {
 		return []string{"the light craft has no mass above nought"}

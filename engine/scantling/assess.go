@@ -184,6 +184,6 @@ func noPanels() finding.Check {
 	return finding.Check{
 		Rule: ruleThickness, Subject: "boat", Asks: "every panel of plating is as thick as the method asks",
 		Standing: finding.NotShown, Says: "no panel of plating is on record, so the structure is not shown",
-		Missing: []string{"panel"}, Settle: "write each panel, or each group of equal panels, as [panel.NAME]",
+		Missing: []string{"panel"}, Settle: "write the plates into plating.csv, with frames and stringers; or each panel by hand, as [panel.NAME]",
 	}
 }

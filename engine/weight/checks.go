@@ -50,7 +50,7 @@ func positioned(r *Result) finding.Check {
 		Basis: finding.Practice, Source: "practice",
 	}
 	if len(r.Items) == 0 {
-		c.Says, c.Settle = "no weights are on record", "write the weight breakdown"
+		c.Says, c.Settle = "no weights are on record, so no centre is shown", "write the weight breakdown"
 		return c
 	}
 	var without []string

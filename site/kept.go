@@ -60,6 +60,14 @@ func (k *kept) write(name string, b *engine.Brief, papers []paper) (mark, error)
 	return markOf(sum[:]), writeAlone(filepath.Join(dir, name), text.Bytes())
 }
 
+// writeYard keeps what is known of the papers that several hulls ask for. It is of use to the next run alone: a disk that does
+// not take it does not take the state either, which says so.
+func (k *kept) writeYard(p *papers) {
+	if len(p.folders) > 0 {
+		k.write(keptYard, &engine.Brief{}, p.remembered())
+	}
+}
+
 // lines reads the three lines of a file; ok is false where it is not there or not whole.
 func (k *kept) lines(name string) (lines [3][]byte, ok bool) {
 	text, err := os.ReadFile(filepath.Join(k.stage.keeping(), name))

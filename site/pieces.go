@@ -63,6 +63,7 @@ func newPieces(ctx context.Context, job *Job, s *stage, was *state, papers *pape
 		p.was = newState() // another program may read the same records otherwise
 	}
 	p.keys.papers = papers
+	papers.trail.known = p.kept.papers(keptYard)
 	p.begin = sync.OnceValues(p.beginning)
 	p.ready, p.files = sync.OnceValues(p.prepare), sync.OnceValue(p.byPath)
 	if err := p.lookAround(); err != nil {
@@ -140,7 +141,6 @@ func (p *pieces) told() error {
 		return all
 	}
 	y := from.Yard()
-	p.papers.trail.known = p.kept.papers(keptYard)
 	p.yard.Block = blockOf(&y.Builder)
 	p.yard.Common, err = commonSum(p.job, newShelf(y), p.papers)
 	p.keys.common = p.yard.Common

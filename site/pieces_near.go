@@ -140,5 +140,6 @@ func (p *pieces) absent(number string) line {
 
 // note tells the next run what this one knows.
 func (p *pieces) note(next *state) {
+	p.kept.writeYard(p.papers)
 	next.program, next.yard, next.hulls = p.job.programOf(), p.yard, p.hulls
 }

@@ -79,8 +79,9 @@ func differing(all []compared, of func(*method.Working) []method.Shown) []int {
 	var out []int
 	first := of(all[0].working)
 	for i := range first {
+		a, text := &first[i], shownText(&first[i])
 		for _, c := range all[1:] {
-			if a, b := &first[i], &of(c.working)[i]; a.State != b.State || a.Formula != b.Formula || shownText(a) != shownText(b) {
+			if b := &of(c.working)[i]; a.State != b.State || a.Formula != b.Formula || text != shownText(b) {
 				out = append(out, i)
 				break
 			}

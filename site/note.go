@@ -7,14 +7,13 @@ import (
 	"io/fs"
 	"path"
 	"strings"
+	"sync"
 
 	"github.com/yuin/goldmark"
 	"github.com/yuin/goldmark/ast"
 	"github.com/yuin/goldmark/extension"
 	east "github.com/yuin/goldmark/extension/ast"
-	"github.com/yuin/goldmark/parser"
 	"github.com/yuin/goldmark/text"
-	"github.com/yuin/goldmark/util"
 
 	"hullfile/engine/handbook"
 )
@@ -57,16 +56,22 @@ func withoutTitle(markdown string) string {
 // web or mail address, or name a subject of the file ("panel B3"), which way turns into a link; any other link, and
 // every image, is left as its words.
 func prose(markdown string, level int, way func(subject string) string) (template.HTML, error) {
-	md := goldmark.New(
-		goldmark.WithExtensions(extension.NewTable(extension.WithTableCellAlignMethod(extension.TableCellAlignNone)), extension.Strikethrough, extension.DefinitionList),
-		goldmark.WithParserOptions(parser.WithASTTransformers(util.Prioritized(tamer{level, way}, 900))),
-	)
+	source := []byte(shallow(markdown))
+	from := text.NewReader(source)
+	doc := noteReader().Parser().Parse(from)
+	tamer{level, way}.tame(doc, from)
 	var out bytes.Buffer
-	if err := md.Convert([]byte(shallow(markdown)), &out); err != nil {
+	if err := noteReader().Renderer().Render(&out, source, doc); err != nil {
 		return "", err
 	}
 	return template.HTML(out.String()), nil //nolint:gosec // goldmark's own output, raw HTML off
 }
+
+// noteReader reads Markdown and writes it. It keeps nothing of what it read, and is made once: to make it takes longer than a
+// note does.
+var noteReader = sync.OnceValue(func() goldmark.Markdown {
+	return goldmark.New(goldmark.WithExtensions(extension.NewTable(extension.WithTableCellAlignMethod(extension.TableCellAlignNone)), extension.Strikethrough, extension.DefinitionList))
+})
 
 // tamer fits a note's tree into a page.
 type tamer struct {
@@ -74,8 +79,8 @@ type tamer struct {
 	way   func(subject string) string
 }
 
-// Transform sets the heading levels and takes out links and images that may not stand.
-func (t tamer) Transform(doc *ast.Document, reader text.Reader, _ parser.Context) {
+// tame sets the heading levels and takes out links and images that may not stand.
+func (t tamer) tame(doc ast.Node, reader text.Reader) {
 	last := t.level - 1
 	var loose []ast.Node
 	//nolint:errcheck // the walker never returns an error

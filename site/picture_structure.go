@@ -89,11 +89,11 @@ func (l *leaf) faces(u unrolling) []chart.Unfolded {
 }
 
 func (l *leaf) tile(p *grid.Patch, judged *scantling.Panel, plain, girth, across bool) chart.Tile {
-	t := chart.Tile{Name: p.Panel, Flat: starboardOf(p.Flat, girth, across), Standing: judged.Standing, Margin: judged.Margin, Fitted: written(float64(judged.Fitted), "mm"),
-		Plain: plain}
+	t := chart.Tile{Name: p.Panel, Flat: starboardOf(p.Flat, girth, across), Standing: judged.Standing, Margin: judged.Margin, Plain: plain}
 	if plain {
 		return t
 	}
+	t.Fitted = written(float64(judged.Fitted), "mm")
 	t.Href = l.subject("panel " + p.Panel).Href
 	if judged.Standing != finding.NotShown {
 		t.Needed = unit.Up(judged.Needed, 2)
@@ -104,6 +104,9 @@ func (l *leaf) tile(p *grid.Patch, judged *scantling.Panel, plain, girth, across
 // starboardOf cuts what lies across the centre line back to it: by its girth on a face along the boat, by its y on one
 // across.
 func starboardOf(flat [][2]float64, girth, across bool) [][2]float64 {
+	if !slices.ContainsFunc(flat, func(p [2]float64) bool { return girth && p[1] < 0 || across && p[0] < 0 }) {
+		return flat
+	}
 	out := slices.Clone(flat)
 	for i := range out {
 		if girth {

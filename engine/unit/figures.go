@@ -1,6 +1,7 @@
 package unit
 
 import (
+	"bytes"
 	"math"
 	"strconv"
 	"strings"
@@ -14,11 +15,17 @@ func Figures[T ~float64](v T, n int) string {
 	if x == 0 || math.IsNaN(x) || math.IsInf(x, 0) {
 		return Text(x, 0)
 	}
-	shown := strconv.FormatFloat(x, 'e', n-1, 64)
-	mantissa, power, _ := strings.Cut(shown, "e")
-	exponent, _ := strconv.Atoi(power)
+	var room [64]byte // a number with more figures goes elsewhere
+	mantissa, power, _ := bytes.Cut(strconv.AppendFloat(room[:0], x, 'e', n-1, 64), []byte("e"))
+	exponent := 0
+	for _, digit := range power[1:] {
+		exponent = 10*exponent + int(digit-'0')
+	}
+	if power[0] == '-' {
+		exponent = -exponent
+	}
 	if exponent >= 9 || exponent < -4 {
-		return strings.Replace(mantissa, "-", "−", 1) + "×" + TenTo(exponent)
+		return strings.Replace(string(mantissa), "-", "−", 1) + "×" + TenTo(exponent)
 	}
 	return Text(x, max(0, n-1-exponent))
 }

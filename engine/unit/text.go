@@ -1,9 +1,9 @@
 package unit
 
 import (
+	"bytes"
 	"math"
 	"strconv"
-	"strings"
 	"time"
 )
 
@@ -21,32 +21,33 @@ func Text[T ~float64](v T, decimals int) string {
 	if math.IsNaN(x) || math.IsInf(x, 0) {
 		return "–"
 	}
-	digits := strconv.FormatFloat(math.Min(math.Abs(x)*upFromHalf, math.MaxFloat64), 'f', decimals, 64)
-	whole, part, _ := strings.Cut(digits, ".")
-	text := grouped(whole)
-	if part != "" {
-		text += "." + part
+	var room [64]byte // a longer number goes elsewhere
+	digits := strconv.AppendFloat(room[:0], math.Min(math.Abs(x)*upFromHalf, math.MaxFloat64), 'f', decimals, 64)
+	whole := len(digits)
+	if decimals > 0 {
+		whole -= decimals + 1
 	}
-	if x < 0 && strings.Trim(digits, "0.") != "" {
-		return "−" + text
+	below := x < 0 && len(bytes.Trim(digits, "0.")) > 0
+	if whole <= 3 && !below {
+		return string(digits)
 	}
-	return text
+	var place [96]byte
+	text := place[:0]
+	if below {
+		text = append(text, "−"...)
+	}
+	return string(append(appendGrouped(text, digits[:whole]), digits[whole:]...))
 }
 
-// grouped parts a run of digits in threes from the right.
-func grouped(digits string) string {
-	if len(digits) <= 3 {
-		return digits
+// appendGrouped writes a run of digits in threes from the right.
+func appendGrouped(text, digits []byte) []byte {
+	for i, d := range digits {
+		if i > 0 && (len(digits)-i)%3 == 0 {
+			text = append(text, thin...)
+		}
+		text = append(text, d)
 	}
-	head := len(digits) % 3
-	parts := make([]string, 0, len(digits)/3+1)
-	if head > 0 {
-		parts = append(parts, digits[:head])
-	}
-	for i := head; i < len(digits); i += 3 {
-		parts = append(parts, digits[i:i+3])
-	}
-	return strings.Join(parts, thin)
+	return text
 }
 
 // Day gives a day of data, 2026-03-14, as a sentence says it, 14 March 2026. What is no day comes back as it is.

@@ -53,3 +53,12 @@ func TestCount(t *testing.T) {
 		}
 	}
 }
+
+func BenchmarkText(b *testing.B) {
+	b.ReportAllocs()
+	for b.Loop() {
+		if Text(1234.567, 1) == Figures(0.01234, 3) {
+			b.Fatal("two numbers look alike")
+		}
+	}
+}

@@ -4,7 +4,8 @@
 //	Dossier -> page structs of ready strings -> templates -> files -> contents list -> SHA256SUMS
 //
 // job.go is the way in, book.go the order of the pages, link.go the one place that knows which page shows what,
-// figure.go the one place where a number becomes text, output.go and stage.go the only ones that touch the disk.
+// figure.go the one place where a number becomes text. run.go goes through the hulls of a run; output.go, stage.go and
+// settle.go alone write what readers get, state.go and kept.go what the next run remembers.
 package site
 
 import (

@@ -267,6 +267,47 @@ func TestOnlyTrustedFilesCallATextSafe(t *testing.T) {
 	}
 }
 
+// writers lists the files of the site that may change what is on the disk, and what they change.
+var writers = map[string]string{
+	"site/output.go": "files of a book",
+	"site/stage.go":  "what is moved into place at the end",
+	"site/settle.go": "what an interrupted run left",
+	"site/state.go":  "what the next run remembers of the output",
+	"site/kept.go":   "what it remembers of single hulls",
+	"site/lock.go":   "the lock of an output folder",
+}
+
+// changing are the calls by which a file or folder comes, changes or goes.
+var changing = []string{"WriteFile", "Create", "CreateTemp", "OpenFile", "Mkdir", "MkdirAll", "MkdirTemp", "Rename", "Remove", "RemoveAll", "Link", "Symlink", "Truncate", "Chmod", "Chtimes"}
+
+func TestOnlyWritersTouchTheDisk(t *testing.T) {
+	seen := map[string]bool{}
+	for _, f := range sources(t) {
+		first, _, _ := strings.Cut(f.path, "/")
+		if f.isTest() || first == "cmd" {
+			continue
+		}
+		ast.Inspect(f.file, func(n ast.Node) bool {
+			s, ok := n.(*ast.SelectorExpr)
+			if !ok {
+				return true
+			}
+			if x, ok := s.X.(*ast.Ident); ok && x.Name == "os" && slices.Contains(changing, s.Sel.Name) {
+				seen[f.path] = true
+				if writers[f.path] == "" {
+					t.Errorf("%s calls os.%s", f.at(n), s.Sel.Name)
+				}
+			}
+			return true
+		})
+	}
+	for path := range writers {
+		if !seen[path] {
+			t.Errorf("%s is listed and writes nothing", path)
+		}
+	}
+}
+
 func TestFilesAreShortAndStartNothing(t *testing.T) {
 	for _, f := range sources(t) {
 		if lines := f.set.Position(f.file.FileEnd).Line; lines > 400 && !f.isTest() {

@@ -40,7 +40,7 @@ func (a *assessor) factor(s *Seam, g method.GivenMap) {
 		c.Says, c.Settle = "throat, thickness or beads of joint "+j.ID+" are not on record", "write throat_mm, thickness_mm and, for a seam in beads, bead_mm and pitch_mm"
 	default:
 		c.Needed, c.Has, c.Standing = unit.Text(needed, 2)+" mm", unit.Plain(j.Throat.V)+" mm", finding.Met
-		c.Says = fmt.Sprintf("throat %s mm, %s mm is asked", unit.Plain(j.Throat.V), unit.Text(needed, 2))
+		c.Says = fmt.Sprintf("throat %s mm drawn, %s mm asked", unit.Text(j.Throat.V, 1), unit.Text(needed, 2))
 		if float64(j.Throat.V) < needed-1e-9 {
 			c.Standing, c.Settle = finding.Short, "weld a larger throat, or show by forces that less is enough"
 		}

@@ -44,6 +44,8 @@ func (l *leaf) compare(all []compared, shown *method.Working, steps map[string]s
 	ins := differing(sound, func(w *method.Working) []method.Shown { return w.Inputs })
 	outs := differing(sound, func(w *method.Working) []method.Shown { return w.Steps })
 	out.Same = len(shown.Inputs) + len(shown.Steps) - len(ins) - len(outs)
+	insMost := decimals(sound, ins, func(w *method.Working) []method.Shown { return w.Inputs })
+	outsMost := decimals(sound, outs, func(w *method.Working) []method.Shown { return w.Steps })
 	var head, rows markup
 	for _, i := range ins {
 		head.columnHead(&shown.Inputs[i], "")
@@ -56,12 +58,12 @@ func (l *leaf) compare(all []compared, shown *method.Working, steps map[string]s
 		rows.raw(`<tr><th scope="row">`)
 		rows.text(c.name)
 		rows.raw("</th>")
-		for _, i := range ins {
-			rows.valueCell(&c.working.Inputs[i], "", false)
+		for n, i := range ins {
+			rows.valueCell(&c.working.Inputs[i], "", false, insMost[n])
 		}
-		for _, i := range outs {
+		for n, i := range outs {
 			s := &c.working.Steps[i]
-			rows.valueCell(s, f.mark(i, s), s.Symbol == c.governs)
+			rows.valueCell(s, f.mark(i, s), s.Symbol == c.governs, outsMost[n])
 		}
 		rows.raw("</tr>\n")
 	}
@@ -84,6 +86,19 @@ func differing(all []compared, of func(*method.Working) []method.Shown) []int {
 			if b := &of(c.working)[i]; a.State != b.State || a.Formula != b.Formula || text != shownText(b) {
 				out = append(out, i)
 				break
+			}
+		}
+	}
+	return out
+}
+
+// decimals gives the most decimals of each of some quantities.
+func decimals(all []compared, at []int, of func(*method.Working) []method.Shown) []int {
+	out := make([]int, len(at))
+	for n, i := range at {
+		for _, c := range all {
+			if d, ok := decimalsOf(shownText(&of(c.working)[i])); ok {
+				out[n] = max(out[n], d)
 			}
 		}
 	}
@@ -142,8 +157,9 @@ func (m *markup) columnHead(s *method.Shown, anchor string) {
 	m.raw("</th>")
 }
 
-// valueCell writes one value; what has none is a dash, what lies outside its range bears a dagger.
-func (m *markup) valueCell(s *method.Shown, form string, governs bool) {
+// valueCell writes one value in a column whose longest has most decimals; what has none is a dash, what lies outside its range
+// bears a dagger.
+func (m *markup) valueCell(s *method.Shown, form string, governs bool, most int) {
 	m.raw(`<td class="num">`)
 	text := shownText(s)
 	if text == "" {
@@ -165,5 +181,6 @@ func (m *markup) valueCell(s *method.Shown, form string, governs bool) {
 		m.text(form)
 		m.raw("</sup>")
 	}
+	m.raw(padding(text, most))
 	m.raw("</td>")
 }

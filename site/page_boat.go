@@ -87,6 +87,7 @@ func (l *leaf) boatPage() (BoatPage, error) {
 		Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["boat"],
 		Checks: l.checkRows(l.otherChecks()),
 	}
+	alignRows(p.Principal, func(f *Fact) []*string { return []*string{&f.Value.Text} })
 	p.Identity = append([]Fact{{Name: "hull number", Value: Figure{Text: h.Number}, Note: "the yard's own number"}, l.designFact()}, p.Identity...)
 	for _, part := range l.dossier.Identity.Parts {
 		p.HINParts = append(p.HINParts, NumberRow{part.Name, part.Text, part.Means, part.Faults, part.Source, basis(part.Basis)})

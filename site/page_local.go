@@ -116,11 +116,15 @@ func (l *leaf) localPage() (LocalPage, error) {
 		all = finding.Worst(all, f.Standing)
 		p.Fittings = append(p.Fittings, row)
 	}
+	alignRows(p.Brackets, forceAndMoment)
+	alignRows(p.Fittings, forceAndMoment)
 	p.Says.Standing = standing(all)
 	var err error
 	p.Collision, err = l.collisionSays()
 	return p, err
 }
+
+func forceAndMoment(r *LocalRow) []*string { return []*string{&r.Force, &r.Moment} }
 
 // loadText writes a force or a moment, a dash for none.
 func loadText(v float64) string {

@@ -52,6 +52,7 @@ func (l *leaf) spotsPart() SpotsPart {
 			Damage: unit.Figures(s.Damage, 2), Record: l.place(rec.At),
 		})
 	}
+	alignRows(p.Rows, func(r *SpotRow) []*string { return []*string{&r.Transfer, &r.Damage} })
 	if len(l.hull.Spots) == 0 {
 		return p
 	}

@@ -162,12 +162,21 @@ func (l *leaf) zoneTables() []Zone {
 	return out
 }
 
+// length gives a length of the structure: as somebody wrote it, or in whole millimetres where the grid gave it, as on a drawing.
+// The working has it in full.
+func length(v unit.MM, derived bool) string {
+	if derived {
+		return unit.Text(v, 0)
+	}
+	return written(float64(v), "mm")
+}
+
 func (l *leaf) panelRow(p *scantling.Panel) PanelRow {
 	rec := p.Record
 	shown := p.Standing != finding.NotShown
 	row := PanelRow{
 		Link: l.subjectAs("panel "+rec.ID, rec.ID), Where: rec.Where.V, Count: p.Count,
-		Sides: written(float64(rec.Short.V), "mm") + " × " + written(float64(rec.Long.V), "mm"), Alloy: rec.Alloy.V,
+		Sides: length(rec.Short.V, p.Derived) + " × " + length(rec.Long.V, p.Derived), Alloy: rec.Alloy.V,
 		Pressure: has(p.Pressure > 0, unit.Text(p.Pressure, 1), "not shown"),
 		Needed:   has(shown, unit.Up(p.Needed, 2), "not shown"), Fitted: written(float64(p.Fitted), "mm"),
 		Margin: has(p.Margin > 0, times(p.Margin), "not shown"), Governs: governing(p), Standing: standing(p.Standing), Why: p.Why, Place: l.place(rec.At), Others: besides(p.Opinions),

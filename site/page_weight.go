@@ -122,6 +122,9 @@ func (l *leaf) weightPage() (WeightPage, error) {
 	for _, g := range r.Groups {
 		p.Groups = append(p.Groups, groupRow(g))
 	}
+	alignRows(p.Groups, func(g *GroupRow) []*string {
+		return []*string{&g.Mass.Text, &g.ByBasis[0], &g.ByBasis[1], &g.ByBasis[2], &g.ByBasis[3]}
+	})
 	for i := range r.Items {
 		it := &r.Items[i]
 		p.Items = append(p.Items, l.itemRow(it))
@@ -130,6 +133,7 @@ func (l *leaf) weightPage() (WeightPage, error) {
 			p.Densities = append(p.Densities, from)
 		}
 	}
+	alignRows(p.Items, func(it *ItemRow) []*string { return []*string{&it.Mass.Text, &it.Margin} })
 	p.Moves = l.moveRows(r)
 	for i := range r.Weighings {
 		p.Weighings = append(p.Weighings, l.weighingPart(&r.Weighings[i]))

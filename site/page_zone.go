@@ -176,7 +176,7 @@ func roomText(s finding.Standing, margin float64) string {
 func (l *leaf) memberRow(m *scantling.Member) MemberRow {
 	rec := m.Record
 	row := MemberRow{
-		Link: l.subjectAs("member "+rec.ID, rec.ID), Count: m.Count, Section: rec.Section.V, Span: written(float64(rec.Span.V), "mm"), Spacing: written(float64(rec.Spacing.V), "mm"),
+		Link: l.subjectAs("member "+rec.ID, rec.ID), Count: m.Count, Section: rec.Section.V, Span: length(rec.Span.V, m.Derived), Spacing: length(rec.Spacing.V, m.Derived),
 		Pressure: has(m.Pressure > 0, unit.Text(m.Pressure, 1), "not shown"), Governs: m.Governs, Margin: has(m.Margin > 0, roomText(m.Standing, m.Margin), "not shown"),
 		Needed: Figure{Why: "not shown"}, Fitted: Figure{Why: "not shown"}, Standing: standing(m.Standing), Why: m.Why, Others: besides(m.Opinions),
 	}

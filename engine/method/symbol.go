@@ -11,8 +11,19 @@ var greek = map[string]string{
 	"alpha": "α", "beta": "β", "gamma": "γ", "delta": "δ", "epsilon": "ε", "zeta": "ζ", "eta": "η", "theta": "θ",
 	"kappa": "κ", "lambda": "λ", "mu": "μ", "nu": "ν", "xi": "ξ", "pi": "π", "rho": "ρ", "sigma": "σ", "tau": "τ",
 	"phi": "φ", "chi": "χ", "psi": "ψ", "omega": "ω",
-	"Dlambda": "Δλ", "DC": "ΔC", // differences, written as one letter in their sources
 	"Gamma": "Γ", "Delta": "Δ", "Theta": "Θ", "Lambda": "Λ", "Sigma": "Σ", "Phi": "Φ", "Psi": "Ψ", "Omega": "Ω",
+}
+
+// differences are written as one letter in their sources. Only the letter of a symbol can be one: below it, as in k_DC, the
+// same letters are an abbreviation.
+var differences = map[string]string{"Dlambda": "Δλ", "DC": "ΔC"}
+
+// leading gives the letter of a symbol as it is written.
+func leading(name string) string {
+	if letter, ok := differences[name]; ok {
+		return letter
+	}
+	return lettered(name)
 }
 
 func lettered(name string) string {
@@ -34,18 +45,19 @@ func Letters(symbol string) (letter string, below []string) {
 	for _, part := range parts[1:] {
 		below = append(below, lettered(part))
 	}
-	return lettered(letter), below
+	return leading(letter), below
 }
 
 // Written gives a symbol in plain text, with Greek letters for their names: sigma_d is σ_d.
 func Written(symbol string) string {
 	if !strings.Contains(symbol, "_") {
-		return lettered(symbol)
+		return leading(symbol)
 	}
 	parts := strings.Split(symbol, "_")
 	for i, part := range parts {
 		parts[i] = lettered(part)
 	}
+	parts[0] = leading(strings.SplitN(symbol, "_", 2)[0])
 	return strings.Join(parts, "_")
 }
 

@@ -123,6 +123,8 @@ func TestLetters(t *testing.T) {
 		{"beta", "β", "β", nil},
 		{"Delta", "Δ", "Δ", nil},
 		{"betas", "betas", "betas", nil},
+		{"DC_f", "ΔC_f", "ΔC", []string{"f"}},
+		{"k_DC", "k_DC", "k", []string{"DC"}},
 	}
 	for _, r := range rows {
 		letter, below := Letters(r.symbol)

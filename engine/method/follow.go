@@ -3,31 +3,34 @@ package method
 import "slices"
 
 // Follow reckons one symbol of a scope, with the scopes above it from the top, and nothing on which the symbol does not hang:
-// other results of the workings have no state. It is for questions that ask one thing, such as a published value.
-// Errors are those of Evaluate.
+// the steps of the workings are those alone, and Get gives other results without a state. It is for questions that ask one
+// thing, such as a published value. Errors are those of Evaluate.
 func (s *Sheet) Follow(scope, symbol string, given Given) (*Working, error) {
-	var chain []*Scope
 	at := slices.IndexFunc(s.Scopes, func(one *Scope) bool { return one.Name == scope })
 	if at < 0 {
 		return s.Evaluate(scope, given, nil) // it says so
 	}
-	for sc := s.Scopes[at]; sc != nil; sc = sc.above {
-		chain = append(chain, sc)
+	low := s.Scopes[at]
+	needed := make([]bool, len(low.symbols)) // by slot, which scopes below each other share
+	if sym := low.symbols[Written(symbol)]; sym != nil {
+		needed[sym.slot] = true
 	}
-	needed := map[string]bool{Written(symbol): true}
-	for _, sc := range chain { // from the scope up
+	var chain []*Scope
+	for sc := low; sc != nil; sc = sc.above {
 		sc.mark(needed)
+		chain = append(chain, sc)
 	}
 	var w *Working
 	for _, sc := range slices.Backward(chain) {
-		w = s.blank(sc, w)
+		w = s.partly(sc, w, needed)
 		if err := w.takeInputs(given); err != nil {
 			return nil, err
 		}
-		r := newReckoner(w)
-		for i, g := range sc.groups {
-			if needed[Written(g.symbol.name)] {
-				r.one(g, &w.Steps[i])
+		r, at := newReckoner(w), 0
+		for _, g := range sc.groups {
+			if needed[g.symbol.slot] {
+				r.one(g, &w.Steps[at])
+				at++
 			}
 		}
 	}
@@ -35,15 +38,41 @@ func (s *Sheet) Follow(scope, symbol string, given Given) (*Working, error) {
 }
 
 // mark adds to what is needed all on which it hangs in this scope.
-func (sc *Scope) mark(needed map[string]bool) {
+func (sc *Scope) mark(needed []bool) {
 	for _, g := range slices.Backward(sc.groups) { // each stands after all that it needs
-		if !needed[Written(g.symbol.name)] {
+		if !needed[g.symbol.slot] {
 			continue
 		}
 		for _, st := range g.steps {
-			for _, sym := range slices.Concat(st.uses, st.ranges) {
-				needed[Written(sym.name)] = true
+			for _, sym := range st.uses {
+				needed[sym.slot] = true
+			}
+			for _, sym := range st.ranges {
+				needed[sym.slot] = true
 			}
 		}
 	}
+}
+
+// partly is a blank working for the steps that are needed.
+func (s *Sheet) partly(sc *Scope, above *Working, needed []bool) *Working {
+	n := 0
+	for _, g := range sc.groups {
+		if needed[g.symbol.slot] {
+			n++
+		}
+	}
+	w := &Working{Sheet: s, Scope: sc, Above: above, Inputs: make([]Shown, len(sc.Inputs)), Steps: make([]Shown, n)}
+	w.all, w.cells = make([]*Shown, len(sc.symbols)), make([]cell, len(sc.symbols))
+	if above != nil {
+		copy(w.all, above.all)
+	}
+	left, at := &Shown{}, 0
+	for _, g := range sc.groups {
+		if w.all[g.symbol.slot] = left; needed[g.symbol.slot] {
+			w.all[g.symbol.slot] = &w.Steps[at]
+			at++
+		}
+	}
+	return w
 }

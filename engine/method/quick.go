@@ -39,6 +39,13 @@ func quick(file string, text []byte) (rows map[string]any, at *places, ok bool) 
 	return q.top, at, q.sound && parser.Error() == nil
 }
 
+// Rows reads TOML that is known to be sound into rows, as the decoder gives them; ok is false where it meets what it does not
+// know, or what is none.
+func Rows(text []byte) (rows map[string]any, ok bool) {
+	rows, _, ok = quick("", text)
+	return rows, ok
+}
+
 type quickly struct {
 	*places
 	top, here map[string]any

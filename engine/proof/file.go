@@ -85,17 +85,36 @@ func readSets(files fs.FS) ([]*set, error) {
 }
 
 func parse(name, text string) (*set, finding.Faults) {
-	s := &set{name: strings.TrimSuffix(path.Base(name), ".toml")}
+	s := &set{}
+	if !quick(text, s) {
+		var faults finding.Faults
+		if s, faults = careful(name, text); len(faults) > 0 {
+			return s, faults
+		}
+	}
+	s.name = strings.TrimSuffix(path.Base(name), ".toml")
+	return s, s.faults(name)
+}
+
+// careful decodes a file with every fault of its syntax and its keys.
+func careful(name, text string) (*set, finding.Faults) {
+	s := &set{}
 	meta, err := toml.Decode(text, s)
 	if err != nil {
 		return s, finding.Faults{syntax(name, err)}
 	}
 	var faults finding.Faults
+	for _, key := range meta.Undecoded() {
+		faults = append(faults, finding.Fault{Place: finding.Place{File: name}, Key: key.String(), Says: "unknown key"})
+	}
+	return s, faults
+}
+
+// faults says what is wrong with a set before it is run.
+func (s *set) faults(name string) finding.Faults {
+	var faults finding.Faults
 	fault := func(key, says string) {
 		faults = append(faults, finding.Fault{Place: finding.Place{File: name}, Key: key, Says: says})
-	}
-	for _, key := range meta.Undecoded() {
-		fault(key.String(), "unknown key")
 	}
 	if s.Title == "" || s.Source == "" {
 		fault("", "proof needs a title and a source")
@@ -111,7 +130,7 @@ func parse(name, text string) (*set, finding.Faults) {
 			fault(fmt.Sprintf("case[%d] %s", i+1, s.Cases[i].Name), says)
 		}
 	}
-	return s, faults
+	return faults
 }
 
 // faults says what is wrong with a case before it is run. A tolerance wider than the printing must say why: otherwise

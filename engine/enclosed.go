@@ -165,6 +165,7 @@ func (o *Neighbour) named(own, b *Brief) {
 }
 
 // Rejoin gives a yard of one hull the neighbours that its dossier takes something from.
+// The error names every neighbour that cannot be read or stands twice.
 func Rejoin(y *record.Yard, near []Neighbour) (*record.Yard, error) {
 	out := *y
 	out.Hulls, out.Designs = slices.Clone(y.Hulls), slices.Clone(y.Designs)

@@ -32,6 +32,7 @@ type Reference struct {
 }
 
 // NewReference is ReadShipped with the reference of one yard.
+// The error is finding.Faults, or one of reading.
 func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
 	return ReadShipped(content).Reference(yard)
 }

@@ -66,6 +66,7 @@ func ReadShipped(content fs.FS) *Shipped {
 }
 
 // Known is what the reader of records asks the content for.
+// The error says which part of the content could not be read.
 func (s *Shipped) Known() (record.Known, error) {
 	alloys, err := s.alloys()
 	if err != nil {

@@ -9,6 +9,7 @@ const (
 )
 
 // Copies gives the machine copies of a hull, results.json and values.csv, without writing its file.
+// An error is a fault of the program, in its templates or its own tables.
 func Copies(job Job, h *record.Hull) (results, values []byte, err error) {
 	press, err := newPress(job)
 	if err != nil {

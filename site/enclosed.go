@@ -78,6 +78,7 @@ func (b *book) rebuild() error {
 }
 
 // ReadEnclosed reads rebuild.json out of a technical file. Paths that leave their folder are refused.
+// The error says that it is not there, too long, or no such file.
 func ReadEnclosed(from fs.FS) (Enclosed, error) {
 	var e Enclosed
 	f, err := from.Open(rebuildName)
@@ -127,6 +128,7 @@ func inside(name string) bool {
 }
 
 // Unpack makes the yard folder anew from a technical file: records, documents and logs where they lay.
+// The error names the first file that is missing or cannot be written.
 func (e *Enclosed) Unpack(from fs.FS, to *os.Root) error {
 	for _, name := range e.Records {
 		if err := copyOut(from, "records/"+name, to, name); err != nil {

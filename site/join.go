@@ -37,6 +37,7 @@ type piece struct {
 // Register joins parts of a yard's output into one and writes its register from what the technical files say of
 // themselves; no records are needed. Every file is held against the list of hashes of its hull before it is taken. What
 // comes out is what one rendering of all hulls would have written.
+// The error says which part is missing, not whole, or of another yard, or what could not be written.
 func Register(ctx context.Context, j Join) (JoinReport, error) {
 	pieces, err := j.pieces()
 	if err != nil {

@@ -38,6 +38,7 @@ type CompareRow struct {
 const comparePage = "compare.html"
 
 // Compared writes a comparison as a page into a folder of its own, and gives the path of the page.
+// An error is one of writing.
 func Compared(ctx context.Context, c *compare.Comparison, out, version string) (string, error) {
 	press, err := newPress(Job{Yard: &record.Yard{}, Version: version})
 	if err != nil {

@@ -32,6 +32,7 @@ func MeanTime(hours float64, failures int, confidence float64) (bound, factor fl
 }
 
 // Factor is the length of the trial over the mean time between failures that it shows, with r failures.
+// Errors: failures below zero, confidence not between 0 and 1.
 func Factor(failures int, confidence float64) (float64, error) {
 	if failures < 0 {
 		return 0, fmt.Errorf("failures %d below zero", failures)
@@ -55,6 +56,7 @@ type Weibull struct {
 // is -ln(1-C) without failure.
 // Source: the Weibull method with a slope that is given (Abernethy); T^slope follows the exponential law when T follows
 // Weibull's, so the bound is that of MeanTime on T^slope.
+// Errors: slope not above zero, confidence not between 0 and 1, a run below zero, no hours at all.
 func (w Weibull) Scale() (float64, error) {
 	if !(w.Slope > 0) || !(w.Confidence > 0 && w.Confidence < 1) {
 		return 0, fmt.Errorf("slope %g must be above zero and confidence %g between 0 and 1", w.Slope, w.Confidence)
@@ -77,6 +79,7 @@ func (w Weibull) Scale() (float64, error) {
 }
 
 // Reliability is the lower bound on the chance of running the given hours without failure.
+// The error is that of Scale.
 func (w Weibull) Reliability(hours float64) (float64, error) {
 	scale, err := w.Scale()
 	if err != nil {
@@ -87,6 +90,7 @@ func (w Weibull) Reliability(hours float64) (float64, error) {
 
 // Life is the lower bound on the time that the given part of boats (0 to 1) outlasts: part 0.9 gives the life that one in
 // ten does not reach.
+// Errors: those of Scale; part not between 0 and 1.
 func (w Weibull) Life(part float64) (float64, error) {
 	scale, err := w.Scale()
 	if err != nil {
@@ -99,6 +103,7 @@ func (w Weibull) Life(part float64) (float64, error) {
 }
 
 // Needed is how long each of n boats must run without failure to claim the reliability at the target hours.
+// All times are hours. Source: Weibull's law solved for the time, with -ln(1-C) as in Scale. The error names what is out of range.
 func Needed(target, reliability, confidence, slope float64, n int) (float64, error) {
 	if !(target > 0) || !(reliability > 0 && reliability < 1) || !(confidence > 0 && confidence < 1) || !(slope > 0) || n < 1 {
 		return 0, fmt.Errorf("target %g h, reliability %g, confidence %g, slope %g, %d boats: out of range", target, reliability, confidence, slope, n)
@@ -108,6 +113,7 @@ func Needed(target, reliability, confidence, slope float64, n int) (float64, err
 
 // Boats is how many boats must each run the whole time without failure to claim the reliability: the success run,
 // R = (1-C)^(1/n), rounded up.
+// Error: reliability or confidence not between 0 and 1.
 func Boats(reliability, confidence float64) (int, error) {
 	if !(reliability > 0 && reliability < 1) || !(confidence > 0 && confidence < 1) {
 		return 0, fmt.Errorf("reliability %g and confidence %g must be between 0 and 1", reliability, confidence)
@@ -118,6 +124,7 @@ func Boats(reliability, confidence float64) (int, error) {
 // Harsher is how many hours of service the hours of a trial stand for, when damage grows as the load to the power m and
 // the trial was that much harsher: hours x ratio^m. It holds only for the same weld, the same place and the same way of
 // failing; m of 3 to 4 is what welded details show.
+// Error: hours below zero, ratio or power not above zero.
 func Harsher(hours, ratio, m float64) (float64, error) {
 	if !(hours >= 0) || !(ratio > 0) || !(m > 0) {
 		return 0, fmt.Errorf("hours %g, ratio %g, power %g: out of range", hours, ratio, m)

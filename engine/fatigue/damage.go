@@ -13,6 +13,7 @@ type Detail struct {
 }
 
 // Cycles is how many ranges of the given size (N/mm²) the detail bears.
+// Infinitely many where there is no stress. Error: class or slope not above zero.
 func (d Detail) Cycles(stress float64) (float64, error) {
 	if !(d.Class > 0) || !(d.Slope > 0) {
 		return 0, fmt.Errorf("detail class %g N/mm² with slope %g", d.Class, d.Slope)
@@ -26,6 +27,7 @@ func (d Detail) Cycles(stress float64) (float64, error) {
 // Damage is the sum of Miner's rule over counted ranges, each turned into stress by the factor scale (N/mm² for one unit
 // of the history). Failure is expected near one, with a wide scatter: a lognormal sum with mean 1.0 and coefficient of
 // variation 0.3 (JCSS Probabilistic Model Code part 3, after Wirsching 1984).
+// The error is that of Cycles.
 func Damage(cycles []Cycle, scale float64, d Detail) (float64, error) {
 	sum := 0.0
 	for _, c := range cycles {

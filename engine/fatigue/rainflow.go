@@ -104,6 +104,7 @@ func cycle(a, b, count float64) Cycle {
 }
 
 // Count counts a whole history at once.
+// The cycles come by range, the smallest first. Error: a value that is no number.
 func Count(history []float64) ([]Cycle, error) {
 	c := NewCounter(nil)
 	for _, v := range history {

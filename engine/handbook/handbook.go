@@ -55,6 +55,7 @@ type Part struct {
 const First = '\ue000'
 
 // Load reads the shipped chapters.
+// The error is finding.Faults of the chapters, or one of reading.
 func Load(content fs.FS) (*Book, error) {
 	names, err := fs.Glob(content, folder+"/*.md")
 	if err != nil {

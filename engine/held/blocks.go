@@ -22,6 +22,7 @@ type Block struct {
 }
 
 // Blocks gives the rows in use in the order of the file, with the comment at its head.
+// The error is one of TOML, which a table that was read does not have.
 func (t Table) Blocks() (about string, blocks []Block, err error) {
 	raw := map[string]any{}
 	meta, err := toml.Decode(string(t.text), &raw)

@@ -34,6 +34,7 @@ type Failure struct {
 // Lever reckons the curve from upright to last in steps (radians; last may be negative for heel to port, and step is
 // taken with its sign). Where free is false the trim of the upright rest is held. Heels at which no rest is found are
 // listed, not bridged.
+// Levers are metres. Errors: no step or no last heel; the body does not float upright.
 func (b *Body) Lever(load Load, last, step float64, free bool, watches []Watch) (Curve, error) {
 	if step == 0 || last == 0 || math.IsNaN(last/step) {
 		return Curve{}, fmt.Errorf("a curve needs a last heel and a step, %g and %g given", last, step)

@@ -141,6 +141,7 @@ func (s Station) bottom(t float64) hydrostatics.Point {
 }
 
 // Body gives the watertight body: closed over the sheer, or with the recesses that do not drain open to the water.
+// The error is that of hydrostatics.NewBody.
 func (h *Hull) Body(open bool) (*hydrostatics.Body, error) {
 	stations := h.Stations
 	if open {

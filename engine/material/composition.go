@@ -94,6 +94,7 @@ type Limit struct {
 }
 
 // ParseLimit reads "0.40" as a most and "4.0-4.9" as a least and a most.
+// The error quotes what is no number or range.
 func ParseLimit(text string) (Limit, error) {
 	low, high, two := strings.Cut(text, "-")
 	if !two {

@@ -50,6 +50,7 @@ func (w *Working) Again(given Given) error {
 
 // Turn is Again without the sentences: Why is empty for every result. It is for questions that are asked a thousand
 // times and read as numbers and states alone; what is to be read is reckoned by Again.
+// The error is that of Again.
 func (w *Working) Turn(given Given) error {
 	clear(w.Steps)
 	if err := w.takeInputs(given); err != nil {

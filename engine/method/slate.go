@@ -109,6 +109,7 @@ func (t *Taken) Set(from string, v float64) bool {
 }
 
 // Reckon takes values and works the slate with them.
+// The error is one of the values: another unit or kind than the scope asks for.
 func (s *Slate) Reckon(given Given) error {
 	if s.own == nil {
 		s.own = &Taken{scope: s.scope, cells: make([]cell, len(s.scope.Inputs))}

@@ -30,6 +30,7 @@ func ReadLists(files fs.FS, dir string) ([]List, error) {
 }
 
 // ReadEvidence reads every *.toml of a folder of words for evidence.
+// The error is finding.Faults of all files, or one of reading.
 func ReadEvidence(files fs.FS, dir string) ([]EvidenceFile, error) {
 	return readFiles(files, dir, evidenceTable, func(_, _ string, n *node) EvidenceFile {
 		var e EvidenceFile

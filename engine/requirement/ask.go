@@ -53,6 +53,7 @@ func (c *Catalog) ModulesOpen(name, about string, facts map[string]any) ([]strin
 }
 
 // ItemApplies reports whether an item of a list applies to a boat of these facts.
+// Errors: no such list or item; a fact that the list does not know or that is missing.
 func (c *Catalog) ItemApplies(name, item string, facts map[string]any) (bool, error) {
 	l, f, err := c.ask(name, facts)
 	if err != nil {
@@ -75,6 +76,7 @@ func (c *Catalog) ItemApplies(name, item string, facts map[string]any) (bool, er
 }
 
 // ItemsOf counts the items of a list whose number begins so and that are known in a way; an empty text stands for all.
+// Error: no such list.
 func (c *Catalog) ItemsOf(name, begins string, basis finding.Basis) (int, error) {
 	l, _, err := c.ask(name, nil)
 	if err != nil {

@@ -37,6 +37,7 @@ type Server struct {
 }
 
 // New makes a server for an output folder, which may still be empty.
+// An error is a fault of the program's own templates.
 func New(out *os.Root) (*Server, error) {
 	page, err := newFaultPage()
 	if err != nil {
@@ -50,6 +51,7 @@ func New(out *os.Root) (*Server, error) {
 }
 
 // Listen opens an address that only this machine can reach. Port 0 takes one that is free.
+// The error names the port that is taken or may not be used.
 func Listen(port int) (net.Listener, error) {
 	l, err := net.Listen("tcp4", net.JoinHostPort("127.0.0.1", fmt.Sprint(port)))
 	if err != nil {
@@ -59,6 +61,7 @@ func Listen(port int) (net.Listener, error) {
 }
 
 // Serve answers until the context ends, and then lets go of every waiting browser.
+// The error is one of the network.
 func (s *Server) Serve(ctx context.Context, l net.Listener) error {
 	port := l.Addr().(*net.TCPAddr).Port
 	web := &http.Server{

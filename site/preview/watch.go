@@ -18,6 +18,7 @@ type Changes []string
 
 // Watch tells what is saved below a folder, each time after a pause in which nothing was. Folders are watched, not files,
 // because editors save by putting a new file in the place of the old. The channel closes when the context ends.
+// The error says that the folder is not there, or that the system watches no more.
 func Watch(ctx context.Context, folder string, pause time.Duration) (<-chan Changes, error) {
 	folder, err := filepath.EvalSymlinks(folder)
 	if err != nil {

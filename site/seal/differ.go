@@ -9,6 +9,7 @@ import (
 )
 
 // Differ says in which files two technical files differ, by their lists of hashes.
+// The error is one of reading a list.
 func Differ(a, b fs.FS) (string, error) {
 	one, err := sumsOf(a)
 	if err != nil {

@@ -29,6 +29,7 @@ var packDay = time.Date(1980, time.January, 1, 0, 0, 0, 0, time.UTC)
 
 // Pack writes a zip with entries in the order of their names. The same entries give the same bytes from the same make of
 // the program; the lists of hashes inside hold for any. Files are read as they are packed.
+// The error names the entry that cannot be read or packed.
 func Pack(ctx context.Context, from fs.FS, entries []Packed, to io.Writer) error {
 	entries = slices.SortedFunc(slices.Values(entries), func(a, b Packed) int { return strings.Compare(a.Name, b.Name) })
 	z := zip.NewWriter(to)
@@ -92,6 +93,7 @@ const (
 var ErrNoOwner = errors.New("the technical file holds no owner's book, the folder " + ownerInner)
 
 // ForSurveyor lists the whole technical file with its seals, in a folder named for the hull.
+// The error is one of reading the list of hashes.
 func ForSurveyor(from fs.FS, r *Report) ([]Packed, error) {
 	list, err := listOf(from)
 	if err != nil {
@@ -110,7 +112,7 @@ func ForSurveyor(from fs.FS, r *Report) ([]Packed, error) {
 }
 
 // ForOwner lists the owner's book alone, with a list of its hashes. Nothing else of the technical file goes into it: what
-// the book may hold was decided where it was made.
+// the book may hold was decided where it was made. ErrNoOwner where there is none; otherwise the error is one of reading.
 func ForOwner(from fs.FS, r *Report) ([]Packed, error) {
 	list, err := listOf(from)
 	if err != nil {

@@ -73,6 +73,7 @@ func (s *Statement) Text() []byte {
 }
 
 // ParseStatement reads a statement. It takes only what Text writes, byte for byte, so that nothing in it reads in two ways.
+// The error says what is wrong first.
 func ParseStatement(text []byte) (Statement, error) {
 	if len(text) > mostStatement {
 		return Statement{}, fmt.Errorf("it is longer than %d bytes", mostStatement)
@@ -129,6 +130,7 @@ func (s *Statement) take(key, value string) (err error) {
 }
 
 // Check says what is wrong with a statement, all at once.
+// The error joins all of it; nil where nothing is wrong.
 func (s *Statement) Check() error {
 	var all []error
 	bad := func(format string, args ...any) { all = append(all, fmt.Errorf(format, args...)) }

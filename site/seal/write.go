@@ -23,6 +23,7 @@ type Signing struct {
 
 // Set seals a technical file. It refuses a file that is not as its lists say, and one whose seals are broken. The seal is
 // set beside those that lie there; nothing else is written. It gives the name of the statement.
+// The error says what is not whole, or what could not be written.
 func Set(ctx context.Context, root *os.Root, what Signing) (name string, err error) {
 	r, err := Verify(ctx, root.FS(), Given{})
 	if err != nil {

@@ -18,6 +18,7 @@ const (
 // OpenZip gives the technical file inside a zip without unpacking it. A zip with an entry that would climb out of its
 // folder, with two entries of one name, or with something that is no file is refused: what a program that unpacks it
 // would make of it, nobody knows.
+// The error says why.
 func OpenZip(from io.ReaderAt, size int64) (fs.FS, error) {
 	z, err := zip.NewReader(from, size)
 	if z == nil || err != nil && !errors.Is(err, zip.ErrInsecurePath) {

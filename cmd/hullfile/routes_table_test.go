@@ -65,7 +65,7 @@ func routes() []route {
 		{"owner", "which antifouling, and which metals stay away from the hull?", launch, []string{"Owner's book", "Looking after aluminium"},
 			[]string{"Never antifouling with copper"}},
 		{"owner", "what does the boat weigh on the trailer and on the hook?", launch, []string{"Owner's book", "Trailer, lifting and mooring"},
-			[]string{"2 252 kg", "2.43 m forward of the transom"}},
+			[]string{"2 268 kg", "2.43 m forward of the transom"}},
 		{"owner", "which plate do I order for a repair?", launch, []string{"Owner's book", "Spare parts and metal"},
 			[]string{"5083-H116", "6K0417", "TR-48117"}},
 	}

@@ -167,7 +167,7 @@ func (h *held) afloat() {
 	}
 	h.says("with "+of("mass_kg", 0)+" kg it floats with "+of("least_freeboard_m", 2)+" m of freeboard at least", "index.html", "afloat.html")
 	h.says("metacentric height of "+of("gm_fluid_m", 2)+" m", "index.html", "afloat.html")
-	h.says("lies "+of("least_freeboard_m", 2)+" m above the water", "owner/06-afloat.html", "owner/print.html")
+	h.says(of("least_freeboard_m", 2)+" m above the water", "owner/06-afloat.html", "owner/print.html")
 }
 
 func (h *held) plate() {
@@ -182,7 +182,7 @@ func (h *held) plate() {
 	for _, row := range h.table("values.csv") {
 		if row["key"] == "plate.max_load_kg" {
 			h.says("permits "+row["value"]+" kg", "index.html", "loading.html")
-			h.says(row["value"]+" kg of people, stores and gear", "owner/05-loading.html", "owner/print.html")
+			h.says("people, stores and gear together: "+row["value"]+" kg", "owner/05-loading.html", "owner/print.html")
 		}
 	}
 }
@@ -199,7 +199,7 @@ func (h *held) trials() {
 		fastest = math.Max(fastest, speed)
 	}
 	h.says(unit.Text(fastest, 1)+" kn at ", "index.html", "trials.html")
-	h.says("reached "+unit.Text(fastest, 1)+" kn", "owner/07-limits.html", "owner/print.html")
+	h.says("reached on trial: "+unit.Text(fastest, 1)+" kn", "owner/07-limits.html", "owner/print.html")
 }
 
 func (h *held) panels() {

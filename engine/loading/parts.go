@@ -51,7 +51,7 @@ func lacking(t *weight.Total) []string {
 	}
 	out := make([]string, len(t.Without))
 	for i, id := range t.Without {
-		out[i] = "weight " + id
+		out[i] = "mass or place of weight " + id
 	}
 	return out
 }

@@ -70,7 +70,7 @@ func (a *assessor) check(l *List) finding.Check {
 		c.Says += fmt.Sprintf(", %d not shown", l.NotShown)
 	}
 	if first := a.gravest(l.Record); first != nil {
-		c.Says += "; the one that blocks most is " + first.Title()
+		c.Says += "; what blocks most is item " + first.Title()
 		c.Settle = first.Settle
 		c.Missing = slices.Clone(first.Lacks)
 	}

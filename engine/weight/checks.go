@@ -33,7 +33,7 @@ func complete(r *Result, how []reckoned) finding.Check {
 		}
 	}
 	if len(c.Missing) > 0 {
-		c.Says = fmt.Sprintf("%d of %d items have no mass and are not in the sum: %s", len(r.Loaded.NoMass), len(r.Items), keys(r.Loaded.NoMass))
+		c.Says = fmt.Sprintf("of %d items %d without a mass, not in the sum: %s", len(r.Items), len(r.Loaded.NoMass), keys(r.Loaded.NoMass))
 		c.Settle = "write a mass, or what it is reckoned from"
 		return c
 	}

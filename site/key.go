@@ -16,7 +16,7 @@ import (
 )
 
 // keyForm is the number of the form of keys; it changes when what a book is made of changes.
-const keyForm = 2
+const keyForm = 3
 
 // key names everything that the book of a hull is made of: two runs with the same key make the same bytes. It is empty
 // where the job does not say what the dossier takes from other hulls.
@@ -33,7 +33,8 @@ func (job *Job) programOf() string {
 	return fmt.Sprintf("%d %q %q %v", keyForm, job.Version, job.Program, job.Print)
 }
 
-// commonSum hashes the program, what it was built with, and the records of the yard as a whole.
+// commonSum hashes the program, what it was built with, and the records of the yard as a whole; of the stock only which plates
+// the yard has at all, among which a sheet may look for one that would do. What a hull draws on of it is its own.
 func commonSum(job *Job, shelf *shelf, papers *papers) (sum [sha256.Size]byte, err error) {
 	all := sha256.New()
 	io.WriteString(all, job.programOf())
@@ -44,8 +45,11 @@ func commonSum(job *Job, shelf *shelf, papers *papers) (sum [sha256.Size]byte, e
 		return sum, fmt.Errorf("templates: %w", err)
 	}
 	for _, f := range shelf.common {
-		hashFile(all, f)
+		if !shelf.isStock(f) {
+			hashFile(all, f)
+		}
 	}
+	fmt.Fprintf(all, "%q", shelf.plates)
 	for _, d := range shelf.doubts[""] {
 		fmt.Fprintf(all, "%q", fmt.Sprint(d))
 	}
@@ -66,11 +70,15 @@ func (k *keyring) of(number string, own, taken [sha256.Size]byte) key {
 	return key(hex.EncodeToString(all.Sum(nil)))
 }
 
-// own hashes the records of a hull, and these with what was doubted in them and the papers beside them.
-func (k *keyring) own(h *record.Hull, files fileBy, doubts []record.YardDoubt, trail *paperTrail) (records mark, own [sha256.Size]byte, err error) {
+// own hashes the records of a hull, and these with what it draws on of the stock, what was doubted in them and the papers
+// beside them.
+func (k *keyring) own(h *record.Hull, shelf *shelf, files fileBy, doubts []record.YardDoubt, trail *paperTrail) (records mark, own [sha256.Size]byte, err error) {
 	records = recordsMark(h, files)
 	all := sha256.New()
 	all.Write(records[:])
+	for _, f := range shelf.stockOf(h) {
+		hashFile(all, f)
+	}
 	for _, d := range doubts {
 		fmt.Fprintf(all, "%q", fmt.Sprint(d))
 	}

@@ -2,8 +2,10 @@ package site
 
 import (
 	"context"
+	"crypto/sha256"
 	"fmt"
 	"slices"
+	"strings"
 	"sync"
 
 	"hullfile/engine"
@@ -47,14 +49,15 @@ type pieces struct {
 	named   []string // those to write
 	near    func() *engine.Neighbours
 
-	begin  func() (*record.Piecewise, error)
-	ready  func() (*record.Yard, error)
-	files  func() map[string]record.File
-	shelf  *shelf
-	reckon Reckoner
-	mu     sync.Mutex
-	held   map[string]*record.One
-	faulty map[string]*record.One
+	begin   func() (*record.Piecewise, error)
+	shared  func() *record.Yard // what belongs to no hull, nil where it has faults
+	shelved func() *shelf
+	ready   func() (*record.Yard, error)
+	files   func() map[string]record.File
+	reckon  Reckoner
+	mu      sync.Mutex
+	held    map[string]*record.One
+	faulty  map[string]*record.One
 }
 
 func newPieces(ctx context.Context, job *Job, s *stage, was *state, papers *papers) (*pieces, error) {
@@ -65,6 +68,7 @@ func newPieces(ctx context.Context, job *Job, s *stage, was *state, papers *pape
 	p.keys.papers = papers
 	papers.trail.known = p.kept.papers(keptYard)
 	p.begin = sync.OnceValues(p.beginning)
+	p.shared, p.shelved = sync.OnceValue(p.yardOnly), sync.OnceValue(func() *shelf { return newShelf(p.shared()) })
 	p.ready, p.files = sync.OnceValues(p.prepare), sync.OnceValue(p.byPath)
 	if err := p.lookAround(); err != nil {
 		return nil, err
@@ -118,8 +122,31 @@ func (p *pieces) lookAround() error {
 		return err
 	}
 	p.numbers, p.anew = from.Numbers(), true
-	p.yard = yardMemo{Look: is, Context: from.Context(), Designs: from.Designs()}
+	p.yard = yardMemo{Look: is, Context: p.context(from), Designs: from.Designs()}
 	return nil
+}
+
+// context gives what the records of a hull are looked at with: the names that they may use, and the stock that they may
+// draw on.
+func (p *pieces) context(from *record.Piecewise) [sha256.Size]byte {
+	all := sha256.New()
+	names := from.Context()
+	all.Write(names[:])
+	for _, f := range from.Files() {
+		if strings.HasPrefix(f.Path, "stock/") {
+			hashFile(all, f)
+		}
+	}
+	return [sha256.Size]byte(all.Sum(nil))
+}
+
+// yardOnly fills what belongs to no hull.
+func (p *pieces) yardOnly() *record.Yard {
+	from, err := p.begin()
+	if err != nil || from.Faults() != nil {
+		return nil
+	}
+	return from.Yard()
 }
 
 // told gives the faults of everything that was read, and otherwise takes up what belongs to no hull.
@@ -140,9 +167,9 @@ func (p *pieces) told() error {
 	if all := from.Faults(bad...); all != nil {
 		return all
 	}
-	y := from.Yard()
+	y := p.shared()
 	p.yard.Block = blockOf(&y.Builder)
-	p.yard.Common, err = commonSum(p.job, newShelf(y), p.papers)
+	p.yard.Common, err = commonSum(p.job, p.shelved(), p.papers)
 	p.keys.common = p.yard.Common
 	return err
 }
@@ -156,8 +183,7 @@ func (p *pieces) prepare() (*record.Yard, error) {
 	if all := from.Faults(); all != nil {
 		return nil, all
 	}
-	y := from.Yard()
-	p.shelf = newShelf(y)
+	y := p.shared()
 	p.reckon, err = p.job.Pieces.Ready(y)
 	p.job.Handbook, p.job.Words = p.reckon.Handbook, p.reckon.Words
 	return y, err
@@ -196,6 +222,9 @@ func (p *pieces) lookAtHull(i int) error {
 		p.mu.Unlock()
 		return nil
 	}
+	if p.shared() == nil {
+		return nil // its faults are told when all hulls were read
+	}
 	if p.hulls[i], err = p.memo(one); err != nil {
 		return err
 	}
@@ -228,7 +257,7 @@ func (p *pieces) memo(one *record.One) (hullMemo, error) {
 	trail := &paperTrail{known: p.kept.papers(h.Number)}
 	m := hullMemo{Title: h.Title.V, State: h.Identity.State.V}
 	var err error
-	if m.Records, m.Own, err = p.keys.own(h, p.filesOf(one), one.Doubts, trail); err != nil {
+	if m.Records, m.Own, err = p.keys.own(h, p.shelved(), p.filesOf(one), one.Doubts, trail); err != nil {
 		return m, err
 	}
 	b := engine.BriefOf(h)

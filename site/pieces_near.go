@@ -126,7 +126,7 @@ func (p *pieces) open(number string) (*opened, error) {
 	if err != nil {
 		return nil, err
 	}
-	o := &opened{hull: h, yard: joined, near: near, files: p.shelf.of(h, one.Files...), reckon: func() *engine.Dossier { return p.reckon.Assess(joined, h) }}
+	o := &opened{hull: h, yard: joined, near: near, files: p.shelved().of(h, one.Files...), reckon: func() *engine.Dossier { return p.reckon.Assess(joined, h) }}
 	if m := p.of(number); recordsMark(h, p.filesOf(one)) != m.Records {
 		o.changed, m.Look = true, mark{} // somebody saved it while the run was on, and the next one looks again
 	}

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"fmt"
 	"reflect"
 	"slices"
 	"strings"
@@ -16,6 +17,7 @@ type shelf struct {
 	doubts map[string][]record.YardDoubt // by hull
 	stock  map[string][]string           // files of the stock by the keys and numbers of what they list
 	marks  map[string][]string           // and the other way round
+	plates []string                      // alloys and thicknesses that the yard has, each once, in order
 }
 
 func newShelf(y *record.Yard) *shelf {
@@ -32,7 +34,10 @@ func newShelf(y *record.Yard) *shelf {
 	for i := range y.Stock.Lots {
 		l := &y.Stock.Lots[i]
 		s.lists(l.At.File, l.ID, l.Cast.V, l.MakersLot.V, l.Certificate.V)
+		s.plates = append(s.plates, fmt.Sprint(l.Kind.V, " ", l.Alloy.V, " ", l.Thickness.V, l.Thickness.Set))
 	}
+	slices.Sort(s.plates)
+	s.plates = slices.Compact(s.plates)
 	for i := range y.Stock.Consumables {
 		c := &y.Stock.Consumables[i]
 		s.lists(c.At.File, c.ID, c.Cast.V, c.Batch.V, c.Certificate.V)
@@ -60,13 +65,13 @@ func (s *shelf) lists(file string, marks ...string) {
 // stock only what the hull draws on. A yard that keeps the metal of each year or boat in a file of its own does not carry
 // the stock of all its boats in every file. Its own files are given where they are not on the shelf.
 func (s *shelf) of(h *record.Hull, own ...record.File) []record.File {
-	drawn := s.drawnOn(h)
 	var out []record.File
 	for _, f := range s.common {
-		if _, stock := s.marks[f.Path]; !stock || len(drawn) == 0 || drawn[f.Path] {
+		if !s.isStock(f) {
 			out = append(out, f)
 		}
 	}
+	out = append(out, s.stockOf(h)...)
 	for _, name := range h.Over {
 		f, known := s.file(name)
 		if i := slices.IndexFunc(own, func(o record.File) bool { return o.Path == name }); i >= 0 {
@@ -77,6 +82,24 @@ func (s *shelf) of(h *record.Hull, own ...record.File) []record.File {
 		}
 	}
 	slices.SortFunc(out, func(a, b record.File) int { return strings.Compare(a.Path, b.Path) })
+	return out
+}
+
+// isStock reports a file that lists metal or consumables.
+func (s *shelf) isStock(f record.File) bool {
+	_, stock := s.marks[f.Path]
+	return stock
+}
+
+// stockOf gives the files of the stock that a hull draws on; all where it draws on none.
+func (s *shelf) stockOf(h *record.Hull) []record.File {
+	drawn := s.drawnOn(h)
+	var out []record.File
+	for _, f := range s.common {
+		if s.isStock(f) && (len(drawn) == 0 || drawn[f.Path]) {
+			out = append(out, f)
+		}
+	}
 	return out
 }
 

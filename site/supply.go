@@ -72,7 +72,7 @@ func (w *whole) key(number string) (key, error) {
 	if taken == nil {
 		return "", nil
 	}
-	_, own, err := w.keys.own(h, w.shelf.file, w.shelf.doubts[number], &paperTrail{})
+	_, own, err := w.keys.own(h, w.shelf, w.shelf.file, w.shelf.doubts[number], &paperTrail{})
 	return w.keys.of(number, own, sha256.Sum256(taken)), err
 }
 

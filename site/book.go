@@ -1,6 +1,7 @@
 package site
 
 import (
+	"errors"
 	"html/template"
 	"slices"
 
@@ -83,7 +84,7 @@ func newBook(p *press, o *opened, f *folder) *book {
 
 // write makes all files of the book. The pages that print the hash of the contents list come last but one.
 func (b *book) write() error {
-	for _, step := range []func() error{b.assets, b.documents, b.logs, b.rawRecords, b.writeTables, b.surveyBlanks, b.ownerFiles, b.innerPages, b.results, b.rebuild, b.search, b.latePages, b.printFile} {
+	for _, step := range []func() error{b.assets, b.documents, b.logs, b.rawRecords, b.writeTables, b.surveyBlanks, b.machineCopies, b.ownerFiles, b.innerPages, b.search, b.latePages, b.printFile} {
 		if err := step(); err != nil {
 			return err
 		}
@@ -110,6 +111,12 @@ func (b *book) runningWords() (left, right string) {
 		right += ", invented for demonstration"
 	}
 	return b.hull.Number + ", " + issue, right
+}
+
+// machineCopies has what is read by programs written while the pages are made: it tells of the dossier, which nobody changes
+// any more.
+func (b *book) machineCopies() error {
+	return errors.Join(b.printer.also(b.results), b.printer.also(b.rebuild))
 }
 
 func (b *book) innerPages() error {

@@ -5,6 +5,7 @@ import (
 	"html/template"
 	"sync"
 
+	"hullfile/engine/held"
 	"hullfile/engine/method"
 )
 
@@ -88,10 +89,21 @@ func (l *leaf) readySheet(s *method.Sheet) (ReadyPage, error) {
 	return ReadyPage{text}, err
 }
 
+func (l *leaf) readyLimitRows(t held.Table) (ReadyPage, error) {
+	text, err := get(&l.press.cache, readyKey{"limitrows", [3]string{t.File, t.Rows, l.at.no}}, func() (template.HTML, error) {
+		body, err := l.limitRowsPage(t)
+		if err != nil {
+			return "", err
+		}
+		return l.press.body("limitrows", body)
+	})
+	return ReadyPage{text}, err
+}
+
 // readyKey names the body of a page that is the same in every book.
 type readyKey struct {
 	kind string
-	of   any // the sheet, nil where there is one such page
+	of   any // the sheet or table, nil where there is one such page
 }
 
 // body executes what stands inside the frame of a page.

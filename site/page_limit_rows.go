@@ -44,7 +44,7 @@ func (b *book) limitRows(above *section) {
 		}
 		at := "methods/limits-" + names.take(strings.TrimSuffix(path.Base(t.File), ".toml")) + ".html"
 		b.limitsAt[t.File] = at
-		below(above, "Limits: "+or(tableNames[t.File], t.File), at, "limitrows", page(func(l *leaf) (LimitRowsPage, error) { return l.limitRowsPage(t) }))
+		below(above, "Limits: "+or(tableNames[t.File], t.File), at, "ready", page(func(l *leaf) (ReadyPage, error) { return l.readyLimitRows(t) }))
 	}
 }
 

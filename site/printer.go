@@ -14,10 +14,11 @@ type printer struct {
 	failed error // the first failure
 }
 
-// made is a page that waits to be printed.
+// made is a page that waits to be printed, or other work that needs nothing of what the book changes while it is made.
 type made struct {
 	section *section
 	page    Page
+	work    func() error // instead of a page
 }
 
 // waiting is how many made pages may wait: enough that neither side stands idle, few enough to cost no memory.
@@ -39,22 +40,39 @@ func (r *printer) work(pages <-chan made) {
 		if r.failure() != nil {
 			continue
 		}
-		var err error
-		if text, err = r.press.print(text, m.section.kind, m.page); err == nil {
-			text, err = r.press.explain(text, m.section)
+		if m.work == nil {
+			m.work = func() (err error) {
+				text, err = r.page(text, m)
+				return err
+			}
 		}
-		if err == nil {
-			err = r.folder.write(m.section.path, text)
-		}
-		if err != nil {
+		if err := m.work(); err != nil {
 			r.fail(err)
 		}
 	}
 }
 
+// page prints and writes a page over what the slice held before.
+func (r *printer) page(over []byte, m made) ([]byte, error) {
+	text, err := r.press.print(over, m.section.kind, m.page)
+	if err == nil {
+		text, err = r.press.explain(text, m.section)
+	}
+	if err == nil {
+		err = r.folder.write(m.section.path, text)
+	}
+	return text, err
+}
+
 // take hands a page over. The error is that of an earlier page.
 func (r *printer) take(s *section, page Page) error {
-	r.made <- made{s, page}
+	r.made <- made{section: s, page: page}
+	return r.failure()
+}
+
+// also hands over other work. The error is that of earlier work.
+func (r *printer) also(work func() error) error {
+	r.made <- made{work: work}
 	return r.failure()
 }
 

@@ -2,6 +2,7 @@ package site
 
 import (
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -20,6 +21,9 @@ type csvTable struct {
 }
 
 func (t *csvTable) path() string { return tablesFolder + t.name + ".csv" }
+
+// expect makes room for so many rows of about so many bytes.
+func (t *csvTable) expect(rows, bytes int) { t.body = slices.Grow(t.body, rows*bytes) }
 
 // add takes a row of texts and numbers; a number that is none is left empty.
 func (t *csvTable) add(cells ...any) {

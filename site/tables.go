@@ -35,6 +35,7 @@ func (b *book) writeTables() error {
 
 func (b *book) checkTable() *csvTable {
 	t := &csvTable{name: "checks", says: "every check with its outcome", head: []string{"rule", "subject", "asks", "standing", "says", "needed", "has", "basis", "source", "places", "settle"}}
+	t.expect(len(b.dossier.Checks), 360)
 	for _, c := range b.dossier.Checks {
 		t.add(c.Rule, c.Subject, c.Asks, string(c.Standing), c.Says, c.Needed, c.Has, string(c.Basis), c.Source, placesText(c.Places), c.Settle)
 	}
@@ -205,7 +206,9 @@ const valuesName = "values"
 
 func (b *book) valueTable() *csvTable {
 	t := &csvTable{name: valuesName, says: "every value of the records as it stands for this hull, with its place", head: []string{"key", "value", "file", "line"}}
-	for _, v := range record.Values(b.yard, b.hull) {
+	values := record.Values(b.yard, b.hull)
+	t.expect(len(values), 64)
+	for _, v := range values {
 		t.add(v.Key, v.Text, v.At.File, v.At.Line)
 	}
 	return t

@@ -120,7 +120,7 @@ func (l *leaf) evidenceRow(a *requirement.Answer) EvidenceRow {
 	case requirement.Either:
 		row.Role = "one of these is enough"
 	case requirement.Supports:
-		row.Role = "beside it"
+		row.Role = "shown beside it"
 	}
 	seen := map[Link]bool{}
 	for _, s := range a.Shown {

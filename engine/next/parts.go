@@ -33,7 +33,7 @@ const framed = 3
 func Parts(h *record.Hull) []Part {
 	in := func(name string) string { return path.Join(h.Folder, name) }
 	return []Part{
-		part("principal data", in("hull.toml"), "write these keys under [boat]", principal(h)),
+		part("principal data", in("hull.toml"), "write these keys under [boat]; where a line begins with #, take the mark away", principal(h)),
 		part("shape", in("lines.csv"), "write one row a station with keel, chine and sheer, from the transom forward; three are enough to begin", shape(h)),
 		part("plate", in("plating.csv"), "write one row a zone with its thickness and alloy", plate(h)),
 		part("frames and stringers", in("frames.csv"), "write the bars into sections.csv, and where they stand into frames.csv and stringers.csv", framing(h)),

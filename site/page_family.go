@@ -19,6 +19,7 @@ type FamilyPage struct {
 	Picture  Drawing
 	Section  Drawing // of the members' bar
 	Rows     []FamilyRow
+	Unit     string // of what is asked and there, where all rows have one
 	Others   []RuleTag
 	Worked   WorkedPiece
 	Compare  Compare
@@ -54,6 +55,7 @@ type FamilyRow struct {
 	Needed   Figure
 	Fitted   Figure
 	Unit     string
+	Most     bool // what is asked may not be passed
 	Governs  string
 	Margin   Figure
 	Standing Standing
@@ -165,6 +167,7 @@ func (l *leaf) panelFamily(f *family) (FamilyPage, error) {
 		p.Worked.Asks = append(p.Worked.Asks, askRow(a, q.Governs, working.at[a.Symbol]))
 	}
 	p.Compare = l.compare(ws, q.Working, working.at)
+	p.Unit = unitOfAll(p.Rows)
 	p.Reasons = RuleTable{Of: Link{Text: "panel " + q.Record.ID}, What: "panel", Rows: append([]RuleRow{l.panelRule(q, nil)}, l.opinionRules(q.Opinions, nil)...)}
 	return p, nil
 }
@@ -226,13 +229,14 @@ func (l *leaf) memberFamily(f *family) (FamilyPage, error) {
 	p.Section = l.sectionPicture(m)
 	p.Worked = WorkedPiece{Name: "member " + m.Record.ID, Where: m.Record.Where.V, Facts: l.memberFacts(m), Needs: needRows(m.Needs, governs, working.at), Working: working, Why: m.Why}
 	p.Compare = l.compare(ws, m.Working, working.at)
+	p.Unit = unitOfAll(p.Rows)
 	p.Reasons = RuleTable{Of: Link{Text: "member " + m.Record.ID}, What: "member", Rows: append([]RuleRow{l.memberRule(m, nil)}, l.opinionRules(m.Opinions, nil)...)}
 	return p, nil
 }
 
 func (l *leaf) memberFamilyRow(m *scantling.Member, id string) FamilyRow {
 	row := l.memberRow(m)
-	return FamilyRow{ID: id, Name: m.Record.ID, Where: row.Where, Remark: row.Remark, Count: row.Count, Sides: row.Span + " / " + row.Spacing, Pressure: row.Pressure, Needed: row.Needed, Fitted: row.Fitted, Unit: row.Unit,
+	return FamilyRow{ID: id, Name: m.Record.ID, Where: row.Where, Remark: row.Remark, Count: row.Count, Sides: row.Span + " / " + row.Spacing, Pressure: row.Pressure, Needed: row.Needed, Fitted: row.Fitted, Unit: row.Unit, Most: row.Most,
 		Governs: row.Governs, Margin: row.Margin, Standing: row.Standing, Why: row.Why, Others: row.Others, Place: lineOnly(l.place(m.Record.At))}
 }
 
@@ -245,6 +249,23 @@ func lineOnly(p Link) Link {
 // memberFacts are the member's record.
 func (l *leaf) memberFacts(m *scantling.Member) []Fact {
 	return l.fieldsWritten(m.Record, "zone", "where", "count", "replaces")
+}
+
+// unitOfAll takes the unit out of rows that have one in common, for the head of the column; empty where they differ.
+func unitOfAll(rows []FamilyRow) string {
+	for i := range rows {
+		if rows[i].Unit != rows[0].Unit {
+			return ""
+		}
+	}
+	if len(rows) == 0 {
+		return ""
+	}
+	of := rows[0].Unit
+	for i := range rows {
+		rows[i].Unit = ""
+	}
+	return of
 }
 
 // needRows are what a sheet asks for, each with the way to its step.

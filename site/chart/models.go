@@ -244,6 +244,7 @@ func (d modelDrawing) grillage(s *sheet) {
 		s.curve(class, from, end)
 		p.lines = append(p.lines, segment{from, end})
 	}
+	p.taken = append(p.taken, textBox(2, 12, start, "keel").grown(2), textBox(2, s.h-4, start, "chine").grown(2))
 	d.holds(s, at, p, true)
 	for i := range d.Bars {
 		b := &d.Bars[i]

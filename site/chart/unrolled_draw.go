@@ -139,7 +139,7 @@ func (u unrolled) stretch(s *sheet, f *Unfolded, at flatField, from, to, y float
 		}
 	}
 	part.paint(s, at)
-	return y + float64((high.hi-high.lo)*at.perMetre) + 14
+	return y + float64((high.hi-high.lo)*at.perMetre) + 22
 }
 
 // beside draws faces across the boat, as many in a row as there is room for.

@@ -38,6 +38,7 @@ func With(f *method.Formula, look Look) string {
 // Symbol gives a symbol for running text and tables: <math> with its letter and what stands below it.
 func Symbol(symbol string) string {
 	w := &writer{}
+	w.Grow(usual / 6)
 	w.put("<math>")
 	w.symbol(symbol, nil)
 	w.put("</math>")
@@ -79,12 +80,15 @@ func Line(s *method.Shown, look Look) string {
 
 func draw(body func(w *writer)) string {
 	w := &writer{}
-	w.Grow(1024)
+	w.Grow(usual)
 	w.put(`<math displaystyle="true">`)
 	body(w)
 	w.put("</math>")
 	return w.String()
 }
+
+// usual is about how long a formula is, bytes; of a longer one the room doubles.
+const usual = 288
 
 // writer gathers the markup.
 type writer struct {
@@ -98,9 +102,13 @@ func (w *writer) put(markup string) { w.WriteString(markup) }
 
 // element writes a token element around text that is not ours.
 func (w *writer) element(tag, text string) {
-	w.put("<" + tag + ">")
+	w.put("<")
+	w.put(tag)
+	w.put(">")
 	w.put(html.EscapeString(text))
-	w.put("</" + tag + ">")
+	w.put("</")
+	w.put(tag)
+	w.put(">")
 }
 
 func (w *writer) sign(s string) { w.element("mo", s) }
@@ -132,5 +140,7 @@ func (w *writer) unit(sign string) {
 	if sign != "°" {
 		w.put(`<mspace width="0.25em"/>`)
 	}
-	w.put(`<mtext class="unit">` + html.EscapeString(sign) + `</mtext>`)
+	w.put(`<mtext class="unit">`)
+	w.put(html.EscapeString(sign))
+	w.put(`</mtext>`)
 }

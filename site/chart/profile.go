@@ -142,7 +142,7 @@ func (c centres) named() int { return min(namedItems, len(c.items)) }
 
 // key says under the picture which items the numbers stand for, column by column.
 func (c centres) key(s *sheet) {
-	columns := 3
+	columns := 2
 	if s.slim() {
 		columns = 1
 	}

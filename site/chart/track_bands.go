@@ -8,9 +8,11 @@ type Band struct {
 	Text     string
 }
 
-// bands draws the stretches that count, under everything else.
+// bands draws the stretches that count, under everything else. A name may be wider than its stretch where it keeps off the one
+// before it.
 func (p *plot) bands(s *sheet, b gochart.Box) {
 	c := p.canvas(b, false)
+	taken := c.field.left
 	for _, one := range p.Bands {
 		left, right := c.field.left+c.x.at(one.From), c.field.left+c.x.at(one.To)
 		left, right = nearest(left, c.field.left, c.field.right), nearest(right, c.field.left, c.field.right)
@@ -20,8 +22,10 @@ func (p *plot) bands(s *sheet, b gochart.Box) {
 		s.rect("g-area", box{left, c.field.top, right, c.field.bottom})
 		s.line("g-lead", left, c.field.top, left, c.field.bottom)
 		s.line("g-lead", right, c.field.top, right, c.field.bottom)
-		if one.Text != "" && advance(one.Text) < right-left {
-			s.text("g-soft g-label", (left+right)/2, c.field.bottom-6, middle, one.Text)
+		at, half := (left+right)/2, advance(one.Text)/2
+		if one.Text != "" && at-half > taken && at+half < c.field.right {
+			s.text("g-soft g-label", at, c.field.bottom-6, middle, one.Text)
+			taken = at + half + 3
 		}
 	}
 }

@@ -20,6 +20,8 @@ import (
 
 var fleets = flag.String("fleets", "2", "sizes of the fleets of which TestMeasured prints the time, the memory and the size")
 
+var lightFleets = flag.String("light", "", "the same of hulls of which little is on record, so that the disk holds more of them")
+
 // measured is one run of the program as the system saw it, with what it wrote.
 type measured struct {
 	what         string
@@ -41,12 +43,11 @@ func TestMeasured(t *testing.T) {
 		t.Fatalf("%v: %s", err, said)
 	}
 	rows := []measured{firstByte(t, program), wholeDemo(t, program)}
-	for size := range strings.SplitSeq(*fleets, ",") {
-		n, err := strconv.Atoi(size)
-		if err != nil {
-			t.Fatal(err)
-		}
-		rows = append(rows, fleetMeasured(t, program, n)...)
+	for _, n := range sizes(t, *fleets) {
+		rows = append(rows, fleetMeasured(t, program, strconv.Itoa(n)+" hulls", fleetYard(t, n), n)...)
+	}
+	for _, n := range sizes(t, *lightFleets) {
+		rows = append(rows, fleetMeasured(t, program, strconv.Itoa(n)+" light hulls", tinyYard(t, n), n)...)
 	}
 	var table strings.Builder
 	w := tabwriter.NewWriter(&table, 0, 0, 2, ' ', tabwriter.AlignRight)
@@ -56,6 +57,23 @@ func TestMeasured(t *testing.T) {
 	}
 	w.Flush()
 	t.Logf("%s, %d processors, %s/%s, %s\n%s", processor(), runtime.NumCPU(), runtime.GOOS, runtime.GOARCH, runtime.Version(), &table)
+}
+
+// sizes reads the sizes of fleets, "10,100"; none is none.
+func sizes(t *testing.T, list string) []int {
+	t.Helper()
+	var all []int
+	for size := range strings.SplitSeq(list, ",") {
+		if size == "" {
+			continue
+		}
+		n, err := strconv.Atoi(size)
+		if err != nil {
+			t.Fatal(err)
+		}
+		all = append(all, n)
+	}
+	return all
 }
 
 func (r *measured) line() string {
@@ -127,12 +145,11 @@ func wholeDemo(t *testing.T, program string) measured {
 }
 
 // fleetMeasured measures a fleet when it is written for the first time, when nothing changed, and when one hull did.
-func fleetMeasured(t *testing.T, program string, n int) []measured {
+func fleetMeasured(t *testing.T, program, what, dir string, n int) []measured {
 	t.Helper()
-	dir, out := fleetYard(t, n), filepath.Join(t.TempDir(), "files")
-	count := strconv.Itoa(n)
-	rows := []measured{beside(t, ran(t, count+" hulls, fresh", program, "render", dir, "-o", out), out)}
-	rows = append(rows, ran(t, count+" hulls, none changed", program, "render", dir, "-o", out))
+	out := filepath.Join(t.TempDir(), "files")
+	rows := []measured{beside(t, ran(t, what+", fresh", program, "render", dir, "-o", out), out)}
+	rows = append(rows, ran(t, what+", none changed", program, "render", dir, "-o", out))
 	name := filepath.Join(dir, "hulls", fleetNumber(n), "hull.toml")
 	text, err := os.ReadFile(name)
 	if err != nil {
@@ -142,7 +159,7 @@ func fleetMeasured(t *testing.T, program string, n int) []measured {
 	if err := os.WriteFile(name, append(text, "\n# once more\n"...), 0o644); err != nil {
 		t.Fatal(err)
 	}
-	rows = append(rows, ran(t, count+" hulls, one changed", program, "render", dir, "-o", out))
+	rows = append(rows, ran(t, what+", one changed", program, "render", dir, "-o", out))
 	anew, after := 0, made(t, out)
 	for list, was := range before {
 		if now := after[list]; !now.Equal(was) {

@@ -202,7 +202,10 @@ func pairs(table map[string]any) string {
 		key := strings.ReplaceAll(k, "_", " ")
 		switch v := table[k].(type) {
 		case bool:
-			if v {
+			switch {
+			case v && key == "no":
+				parts = append(parts, "not permitted")
+			case v:
 				parts = append(parts, key)
 			}
 		case []any, map[string]any:

@@ -46,7 +46,7 @@ func TestBlocks(t *testing.T) {
 	}
 	want := []Block{
 		{Rows: [][]string{{"work", "ISO 1"}, {"basis", "recalled"}}},
-		{Name: "bend", Notes: "Bends are cold.", Heads: []string{"over_mm", "times", "C", "basis", "note"}, Rows: [][]string{{"3", "2.5", "no", "read", ""}, {"6", "4", "short, times 0.4", "recalled", "own"}}, Bases: []string{"read", "recalled"}},
+		{Name: "bend", Notes: "Bends are cold.", Heads: []string{"over_mm", "times", "C", "basis", "note"}, Rows: [][]string{{"3", "2.5", "not permitted", "read", ""}, {"6", "4", "short, times 0.4", "recalled", "own"}}, Bases: []string{"read", "recalled"}},
 		{Name: "ISO 2 2004", Notes: "Life of a test.", Rows: [][]string{{"standard", "ISO 2"}, {"edition", "2004"}, {"basis", "read"}, {"groups", "21: 21, 22"}}, Bases: []string{"read"}},
 		{Name: "ISO 2 2004, positions", Rows: [][]string{{"butt", "PA: PA"}}},
 	}

@@ -3,6 +3,7 @@ package engine
 import (
 	"encoding/json"
 	"reflect"
+	"slices"
 	"testing"
 
 	"hullfile/engine/record"
@@ -45,6 +46,26 @@ func TestNearSufficesForTheDossier(t *testing.T) {
 	}
 	if rests < 2 {
 		t.Errorf("%d hulls rest on another, want two; the test shows nothing", rests)
+	}
+}
+
+// A thickness of plate that a boat does not draw on is an answer to what another thickness would change, so a file that is made
+// again needs the list of thicknesses beside the stock that it encloses.
+func TestPlateOfTheRestOfTheStock(t *testing.T) {
+	yard, ref, root := demo(t)
+	h := yard.Hulls[0]
+	spare := yard.Stock.Lots[slices.IndexFunc(yard.Stock.Lots, func(l record.Lot) bool { return l.Kind.V == "plate" && l.Alloy.V == h.Platings[0].Alloy.V })]
+	spare.ID, spare.Thickness.V = "spare", 7
+	larger := *yard
+	larger.Stock.Lots = append(slices.Clone(yard.Stock.Lots), spare)
+	again := *yard
+	again.Elsewhere = larger.StockedPlates()
+	want, got, without := Assess(&larger, h, ref, root).Structure.WhatIfs, Assess(&again, h, ref, root).Structure.WhatIfs, Assess(yard, h, ref, root).Structure.WhatIfs
+	if !reflect.DeepEqual(want, got) {
+		t.Error("what would change differs with the list of thicknesses")
+	}
+	if reflect.DeepEqual(want, without) {
+		t.Error("a thickness more changes nothing; the test shows nothing")
 	}
 }
 

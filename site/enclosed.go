@@ -13,6 +13,7 @@ import (
 	"strings"
 
 	"hullfile/engine"
+	"hullfile/engine/record"
 )
 
 // rebuildName is the file that says how the yard folder looked from which the technical file was made. With it, the
@@ -34,6 +35,8 @@ type Enclosed struct {
 	Records []string           `json:"records"`           // paths in the yard; each lies under records/
 	Papers  []EnclosedPaper    `json:"papers"`            // in order of their path in the yard
 	Near    []engine.Neighbour `json:"neighbours"`        // what is taken from the records of other hulls
+
+	Plates []record.StockedPlate `json:"plates,omitempty"` // in stock: of the stock only what the boat draws on is enclosed
 }
 
 // EnclosedPaper is a document or a log. One that no record names is not in the file; its name alone is shown there.
@@ -69,7 +72,7 @@ func (b *book) rebuild() error {
 		paper(stray, "")
 	}
 	slices.SortFunc(e.Papers, func(a, b EnclosedPaper) int { return strings.Compare(a.At, b.At) })
-	e.Near = orEmpty(b.near)
+	e.Near, e.Plates = orEmpty(b.near), b.yard.StockedPlates()
 	text, err := json.MarshalIndent(e, "", " ")
 	if err != nil {
 		return err

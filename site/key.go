@@ -49,7 +49,7 @@ func commonSum(job *Job, shelf *shelf, papers *papers) (sum [sha256.Size]byte, e
 			hashFile(all, f)
 		}
 	}
-	fmt.Fprintf(all, "%q", shelf.plates)
+	fmt.Fprintf(all, "%v", shelf.plates)
 	for _, d := range shelf.doubts[""] {
 		fmt.Fprintf(all, "%q", fmt.Sprint(d))
 	}

@@ -1,7 +1,6 @@
 package site
 
 import (
-	"fmt"
 	"reflect"
 	"slices"
 	"strings"
@@ -17,7 +16,7 @@ type shelf struct {
 	doubts map[string][]record.YardDoubt // by hull
 	stock  map[string][]string           // files of the stock by the keys and numbers of what they list
 	marks  map[string][]string           // and the other way round
-	plates []string                      // alloys and thicknesses that the yard has, each once, in order
+	plates []record.StockedPlate         // what plate the yard has
 }
 
 func newShelf(y *record.Yard) *shelf {
@@ -34,10 +33,8 @@ func newShelf(y *record.Yard) *shelf {
 	for i := range y.Stock.Lots {
 		l := &y.Stock.Lots[i]
 		s.lists(l.At.File, l.ID, l.Cast.V, l.MakersLot.V, l.Certificate.V)
-		s.plates = append(s.plates, fmt.Sprint(l.Kind.V, " ", l.Alloy.V, " ", l.Thickness.V, l.Thickness.Set))
 	}
-	slices.Sort(s.plates)
-	s.plates = slices.Compact(s.plates)
+	s.plates = y.StockedPlates()
 	for i := range y.Stock.Consumables {
 		c := &y.Stock.Consumables[i]
 		s.lists(c.At.File, c.ID, c.Cast.V, c.Batch.V, c.Certificate.V)

@@ -75,6 +75,7 @@ func rebuild(ctx context.Context, d *desk, from fs.FS, dir string) (made site.Hu
 	if err != nil {
 		return made, "", err
 	}
+	reading.yard.Elsewhere = enclosed.Plates
 	if reading.yard, err = engine.Rejoin(reading.yard, enclosed.Near); err != nil {
 		return made, "", err
 	}

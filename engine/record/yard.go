@@ -49,6 +49,8 @@ type Yard struct {
 	Chapters []SheetSource // the yard's own chapters of the owner's book, in order of name
 	Limits   []SheetSource // the yard's own tables of limits, in order of name
 
+	Elsewhere []StockedPlate // plate that the yard has beside Stock, where one of its files is made again without the rest
+
 	gathered *gathered // nil until it is settled
 }
 

@@ -14,13 +14,11 @@ func (j *judge) platesOf(p *Panel) []unit.MM {
 	if j.in.Yard == nil {
 		return nil
 	}
-	for i := range j.in.Yard.Stock.Lots {
-		l := &j.in.Yard.Stock.Lots[i]
-		if l.Kind.V == "plate" && l.Alloy.V == p.Record.Alloy.V && l.Thickness.Set && !slices.Contains(out, l.Thickness.V) {
-			out = append(out, l.Thickness.V)
+	for _, plate := range j.in.Yard.StockedPlates() {
+		if plate.Alloy == p.Record.Alloy.V {
+			out = append(out, plate.Thickness)
 		}
 	}
-	slices.Sort(out)
 	return out
 }
 

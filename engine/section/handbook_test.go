@@ -9,8 +9,6 @@ import (
 
 func mm(v float64) unit.MM { return unit.MM(v) }
 
-func mpa(v float64) unit.MPa { return unit.MPa(v) }
-
 func ratioOf(v float64) unit.Ratio { return unit.Ratio(v) }
 
 // must gives the section of a shape that a test knows to be possible.

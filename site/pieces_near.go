@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"reflect"
 	"slices"
-	"strings"
 	"sync"
 
 	"hullfile/engine"
@@ -63,7 +62,7 @@ func (p *pieces) news() news {
 
 // load gives the brief of a hull: the one that is kept, or from its records where that is gone.
 func (p *pieces) load(number string, metal bool) (*engine.Brief, error) {
-	i, known := slices.BinarySearchFunc(p.hulls, number, func(h hullMemo, n string) int { return strings.Compare(h.Token.Number, n) })
+	i, known := slices.BinarySearch(p.numbers, number) // not in p.hulls, whose values other hands fill in meanwhile
 	if !known {
 		return nil, fmt.Errorf("the yard has no hull %s", number)
 	}

@@ -126,6 +126,7 @@ func TestSidesThatCannotBeRead(t *testing.T) {
 		"results.json cannot be read":      {`{"form":1`, ""},
 		"the form 9":                       {`{"form":9}`, ""},
 		"tables/values.csv cannot be read": {`{"form":1}`, "key,value,file,line\na,b\n"},
+		`"a" stands in it twice`:           {`{"form":1}`, "key,value,file,line\na,1,f,1\na,2,f,2\n"},
 	}
 	for want, texts := range rows {
 		if _, err := ReadSide([]byte(texts[0]), []byte(texts[1])); err == nil || !strings.Contains(err.Error(), want) {

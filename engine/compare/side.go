@@ -92,6 +92,7 @@ func ReadSide(results, values []byte) (*Side, error) {
 func (s *Side) readValues(text []byte) error {
 	r := csv.NewReader(bytes.NewReader(text))
 	r.FieldsPerRecord, r.ReuseRecord = 4, true
+	seen := map[string]bool{}
 	for n := 0; ; n++ {
 		row, err := r.Read()
 		if errors.Is(err, io.EOF) {
@@ -101,6 +102,10 @@ func (s *Side) readValues(text []byte) error {
 			return fmt.Errorf("tables/values.csv cannot be read: %w", err)
 		}
 		if n > 0 { // the first line is the head
+			if seen[row[0]] {
+				return fmt.Errorf("tables/values.csv cannot be read: %q stands in it twice", row[0])
+			}
+			seen[row[0]] = true
 			s.values = append(s.values, value{row[0], row[1], row[2] + ":" + row[3]})
 		}
 	}

@@ -20,6 +20,7 @@ type LoadingPage struct {
 	Checks   []CheckRow
 	Findings []FindingRow
 	Workings []LoadingWorking
+	Apart    []RuleApart
 	Notes    []Note
 	Caution  template.HTML
 }
@@ -69,6 +70,7 @@ type ContentsRow struct {
 // LabelPart is one plate: its picture and its fields.
 type LabelPart struct {
 	ID      string
+	Law     string // key of the label
 	Title   string
 	Under   string
 	OnBoat  bool
@@ -86,15 +88,6 @@ type LabelRow struct {
 	Source   string
 	Basis    Basis
 	Missing  *Lack // record key that would give it; nil where nothing is missing
-}
-
-// LoadingWorking is the working of one scope of a sheet.
-type LoadingWorking struct {
-	Title   string
-	Sheet   Link
-	Work    string
-	Why     string
-	Working Working
 }
 
 func (l *leaf) loadingPage() (LoadingPage, error) {
@@ -116,8 +109,13 @@ func (l *leaf) loadingPage() (LoadingPage, error) {
 	for i := range r.Labels {
 		p.Labels = append(p.Labels, l.labelPart(r.Labels[i], i+1))
 	}
-	p.Workings, err = l.loadingWorkings(r)
-	return p, err
+	if p.Workings, err = l.loadingWorkings(r); err != nil {
+		return LoadingPage{}, err
+	}
+	if r.American.Beyond {
+		p.setApart("Capacity, horsepower and foam, United States", capital(r.American.Why), capacity.LabelUnited)
+	}
+	return p, nil
 }
 
 func (l *leaf) limitRow(r *capacity.Result, i int) LimitRow {
@@ -181,8 +179,9 @@ func foamRows(r *capacity.Result) []LeftRow {
 
 // labelPart shows the plate that stands at a place of the page, counted from one.
 func (l *leaf) labelPart(label capacity.Label, at int) LabelPart {
+	law := label.Key
 	label.Key = wordsOfInt(at)
-	p := LabelPart{ID: "label-" + label.Key, Title: label.Title, Under: label.Under, OnBoat: label.OnBoat, Why: label.Why, Picture: l.labelPicture(&label)}
+	p := LabelPart{ID: "label-" + label.Key, Law: law, Title: label.Title, Under: label.Under, OnBoat: label.OnBoat, Why: label.Why, Picture: l.labelPicture(&label)}
 	p.Picture.Head, p.Picture.Rows = nil, nil // the fields stand in a table of their own
 	for i := range label.Fields {
 		f := &label.Fields[i]
@@ -196,32 +195,6 @@ func (l *leaf) labelPart(label capacity.Label, at int) LabelPart {
 		p.Fields = append(p.Fields, row)
 	}
 	return p
-}
-
-// loadingWorkings gives the workings of all sheets that were applied.
-func (l *leaf) loadingWorkings(r *capacity.Result) ([]LoadingWorking, error) {
-	var out []LoadingWorking
-	for _, one := range []struct {
-		title, prefix, why string
-		working            *method.Working
-	}{
-		{"What the stated masses leave", "mass-", "", r.Figures},
-		{"Weight and persons by the rule of the United States", "us-", r.American.Why, r.Loading},
-		{"Horsepower by the rule of the United States", "power-", r.American.Why, r.Power},
-		{"Foam by the Coast Guard's handbook", "foam-", r.American.Why, r.Flotation},
-		{"Load and flotation of an undecked boat, France", "fr-", "", r.France},
-	} {
-		if one.working == nil {
-			continue
-		}
-		working, err := l.working(one.working, one.prefix, "")
-		if err != nil {
-			return nil, err
-		}
-		working.Of = one.title
-		out = append(out, LoadingWorking{one.title, l.sheetLink(one.working.Sheet), one.working.Sheet.Work, one.why, working})
-	}
-	return out, nil
 }
 
 func (l *leaf) loadingSays() LoadingSays {

@@ -88,7 +88,7 @@ func (a *assessor) mark() string {
 // that of our own.
 func (a *assessor) unitedStates() Label {
 	p := &a.hull.Plate
-	l := Label{Key: "us", Title: "Capacity label, United States", Under: "33 CFR 183.23 and 183.25", OnBoat: a.under("US"), Why: a.American.Why}
+	l := Label{Key: LabelUnited, Title: "Capacity label, United States", Under: "33 CFR 183.23 and 183.25", OnBoat: a.under("US"), Why: a.American.Why}
 	if a.American.Binds {
 		l.Why = ""
 	}

@@ -20,6 +20,9 @@ const (
 	feetPerMetre = 1 / 0.3048
 )
 
+// LabelUnited is the key of the label of the United States.
+const LabelUnited = "us"
+
 // own gives the limits that this package finds.
 func (a *assessor) own() []Limit {
 	all := []Limit{a.byMass(), a.meant(), a.united()}
@@ -97,7 +100,10 @@ func (a *assessor) united() Limit {
 		return l
 	}
 	l.take(a.Loading, "m_L", "n_P")
-	if l.Info && l.HasLoad {
+	switch {
+	case a.American.Beyond:
+		l.Why, l.Missing = a.American.Why, nil // what it would need is not asked of this boat
+	case l.Info && l.HasLoad:
 		l.Why = a.American.Why
 	}
 	return l
@@ -112,13 +118,14 @@ func (a *assessor) american() Reach {
 	}
 	feet := float64(length.V) * feetPerMetre
 	r.Length = length.Set && settled(feet) < mostUSFeet
+	r.Beyond = length.Set && !r.Length
 	r.Binds = r.Length && r.Asked
 	switch {
 	case r.Binds:
 	case !length.Set:
 		r.Why = "for information: no length is written, so whether the rule applies is not known"
-	case !r.Length:
-		r.Why = fmt.Sprintf("for information: the rule does not apply to this length, %s ft; it is for boats under %d ft", unit.Text(feet, 1), mostUSFeet)
+	case r.Beyond:
+		r.Why = fmt.Sprintf("the rule does not apply to this length, %s ft; it is for boats under %d ft", unit.Text(feet, 1), mostUSFeet)
 	default:
 		r.Why = "for information: the record does not say that the boat's plates stand under the law of the United States"
 	}

@@ -95,6 +95,7 @@ type Foam struct {
 // Reach says how far a rule reaches a boat.
 type Reach struct {
 	Length bool   // the boat is short enough for it
+	Beyond bool   // the boat is too long for it, so that it asks nothing of this boat; false where no length is written
 	Asked  bool   // the record says that its plates stand under it
 	Binds  bool   // both
 	Why    string // why it does not bind
@@ -102,7 +103,7 @@ type Reach struct {
 
 // Label is what one plate of the boat must say.
 type Label struct {
-	Key    string // "eu", "us", "au"
+	Key    string // "eu", LabelUnited, "au"
 	Title  string
 	Under  string // which law names the fields
 	OnBoat bool   // the record says that the boat has such a plate

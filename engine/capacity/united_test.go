@@ -154,6 +154,9 @@ func TestTheRuleBindsOnlyWhereItReaches(t *testing.T) {
 		h, b, w := tender()
 		row.alter(h)
 		r := Assess(h, b, sheets(t), w, nil)
+		if beyond := r.American.Beyond; beyond != strings.Contains(row.why, "under 20 ft") || beyond && r.American.Length {
+			t.Errorf("%s: %+v", row.where, r.American)
+		}
 		if r.American.Binds != row.binds || !strings.Contains(r.American.Why, row.why) {
 			t.Errorf("%s: %+v", row.where, r.American)
 		}

@@ -175,13 +175,13 @@ func (l *leaf) subjectAs(subject, text string) Link {
 	return l.way(t, ok, text)
 }
 
-// about gives a link to where a finding or a check of a rule is shown.
-func (l *leaf) about(rule, subject string) Link {
+// about gives a link to where a finding or a check of a rule is shown, under the name of its subject.
+func (l *leaf) about(rule, subject, name string) Link {
 	t, ok := l.shownAt(rule, subject)
 	if ok && subjectWords(subject) == "" {
 		return l.way(t, ok, strings.ToLower(l.sectionOf(t.path).title))
 	}
-	return l.way(t, ok, spoken(subject))
+	return l.way(t, ok, spoken(name))
 }
 
 func (l *leaf) way(t target, ok bool, text string) Link {

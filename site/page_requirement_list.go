@@ -154,7 +154,7 @@ func (l *leaf) behind(s requirement.Shown) Link {
 		page.Text = strings.ToLower(page.Text)
 		return page
 	}
-	return l.about(s.Rule, s.Subject)
+	return l.about(s.Rule, s.Subject, s.Subject)
 }
 
 func (l *leaf) paperTitle(key string) string {

@@ -135,7 +135,7 @@ func (x *index) asked() {
 		}
 	}
 	for i, f := range x.findings {
-		x.all = append(x.all, entry{capital(string(f.Kind)) + ": " + f.Subject, x.sectionOf(findingsPath).no, findingsPath + "#f" + wordsOfInt(i+1), f.Says, "finding"})
+		x.all = append(x.all, entry{capital(string(f.Kind)) + ": " + f.Name(), x.sectionOf(findingsPath).no, findingsPath + "#f" + wordsOfInt(i+1), f.Says, "finding"})
 	}
 }
 

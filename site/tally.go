@@ -90,7 +90,7 @@ type FindingRow struct {
 }
 
 func (l *leaf) findingRow(f finding.Finding, n int) FindingRow {
-	row := FindingRow{Kind: kind(f.Kind), Subject: unsaid(subjectWords(f.Subject), f.Says), Says: Prose(closed(f.Says)), Places: l.places(f.Places), Settle: closed(capital(f.Settle)), Working: l.about(f.Rule, f.Subject)}
+	row := FindingRow{Kind: kind(f.Kind), Subject: unsaid(subjectWords(f.Name()), f.Says), Says: Prose(closed(f.Says)), Places: l.places(f.Places), Settle: closed(capital(f.Settle)), Working: l.about(f.Rule, f.Subject, f.Name())}
 	if row.Subject == "" {
 		row.Says = Prose(capital(string(row.Says)))
 	}
@@ -161,7 +161,7 @@ func (l *leaf) checkRows(checks []finding.Check) []CheckRow {
 	out := make([]CheckRow, 0, len(checks))
 	for _, c := range checks {
 		out = append(out, CheckRow{
-			Subject: l.about(c.Rule, c.Subject), Asks: c.Asks, Needed: c.Needed, Has: c.Has, Standing: standing(c.Standing), Says: Prose(closed(capital(c.Says))),
+			Subject: l.about(c.Rule, c.Subject, c.Name()), Asks: c.Asks, Needed: c.Needed, Has: c.Has, Standing: standing(c.Standing), Says: Prose(closed(capital(c.Says))),
 			Basis: basis(c.Basis), Source: c.Source, Places: l.places(c.Places), Missing: missingKeys(c.Missing),
 		})
 	}

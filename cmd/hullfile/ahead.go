@@ -16,7 +16,7 @@ func (s *screen) ahead(hulls []*engine.Dossier) {
 		return
 	}
 	step := h.Next()
-	s.paragraph("next: ", h.Hull.Number+", "+about(step.Subject, step.Says))
+	s.paragraph("next: ", h.Hull.Number+", "+about(step.Name(), step.Says))
 	s.step(step)
 	s.line("")
 }

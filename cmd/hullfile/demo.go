@@ -59,7 +59,7 @@ func (s *screen) brief(h *engine.Dossier) {
 	s.hull(h)
 	for _, kind := range []finding.Kind{finding.Contradiction, finding.Shortfall, finding.Gap} {
 		for _, f := range ofKind(kind, h.Findings) {
-			s.paragraph("    "+label(kind)+" ", about(f.Subject, f.Says))
+			s.paragraph("    "+label(kind)+" ", about(f.Name(), f.Says))
 		}
 	}
 	if n := len(ofKind(finding.Doubt, h.Findings)); n > 0 {

@@ -16,7 +16,7 @@ func (s *screen) report(hulls []*engine.Dossier, yard []finding.Finding) {
 		s.howFar(h.Parts())
 		if len(hulls) > 1 {
 			step := h.Next()
-			s.paragraph("  next: ", about(step.Subject, step.Says))
+			s.paragraph("  next: ", about(step.Name(), step.Says))
 		}
 		for _, kind := range finding.Kinds() {
 			s.findings(kind, h.Findings)
@@ -60,7 +60,7 @@ func (s *screen) findings(kind finding.Kind, all []finding.Finding) {
 	s.line("")
 	s.head("  %s", plural(kind, len(these)))
 	for _, f := range toldOnce(these) {
-		says := about(f.Subject, f.Says)
+		says := about(f.Name(), f.Says)
 		if f.times > 1 {
 			says += fmt.Sprintf(" (%d times)", f.times)
 		}

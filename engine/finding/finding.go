@@ -3,6 +3,7 @@
 package finding
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"sort"
@@ -139,6 +140,7 @@ type Finding struct {
 	Kind    Kind    `json:"kind"`
 	Rule    string  `json:"rule"`             // stable name of the check that found it, e.g. "weighing-mass"
 	Subject string  `json:"subject"`          // what it is about, e.g. "panel B3"
+	Named   string  `json:"named,omitempty"`  // the subject as its readers call it, where that is not its key: list "Launch plan"
 	Says    string  `json:"says"`             // one plain sentence with the figures
 	Settle  string  `json:"settle,omitempty"` // what would settle it
 	Places  []Place `json:"places,omitempty"` // the record lines that it rests on
@@ -174,14 +176,18 @@ func (f Finding) place() Place {
 	return f.Places[0]
 }
 
+// Name gives the subject as its readers call it.
+func (f Finding) Name() string { return cmp.Or(f.Named, f.Subject) }
+
 // Check is one requirement held against what is fitted, measured or recorded. Every discipline declares its checks in
 // this form; the pages of findings and of requirements read nothing else.
 type Check struct {
-	Rule     string   `json:"rule"`     // stable name, e.g. "plating-thickness"
-	Subject  string   `json:"subject"`  // e.g. "panel B3"
-	Asks     string   `json:"asks"`     // what is asked, in words
-	Standing Standing `json:"standing"` // the outcome
-	Says     string   `json:"says"`     // one sentence with the figures, or why it could not be shown
+	Rule     string   `json:"rule"`            // stable name, e.g. "plating-thickness"
+	Subject  string   `json:"subject"`         // e.g. "panel B3"
+	Named    string   `json:"named,omitempty"` // as in a finding
+	Asks     string   `json:"asks"`            // what is asked, in words
+	Standing Standing `json:"standing"`        // the outcome
+	Says     string   `json:"says"`            // one sentence with the figures, or why it could not be shown
 	Needed   string   `json:"needed,omitempty"`
 	Has      string   `json:"has,omitempty"`
 	Basis    Basis    `json:"basis,omitempty"`   // the softest basis that the outcome rests on
@@ -191,6 +197,9 @@ type Check struct {
 	Settle   string   `json:"settle,omitempty"`  // what would settle it, where it is not met
 	Link     string   `json:"-"`
 }
+
+// Name gives the subject as its readers call it.
+func (c Check) Name() string { return cmp.Or(c.Named, c.Subject) }
 
 // Findings turns the checks that are not met into findings: short into a shortfall, not shown into a gap.
 func Findings(checks []Check) []Finding {
@@ -203,7 +212,7 @@ func Findings(checks []Check) []Finding {
 		case NotShown:
 			kind = Gap
 		}
-		out = append(out, Finding{Kind: kind, Rule: c.Rule, Subject: c.Subject, Says: c.Says, Settle: c.Settle, Places: c.Places, Link: c.Link})
+		out = append(out, Finding{Kind: kind, Rule: c.Rule, Subject: c.Subject, Named: c.Named, Says: c.Says, Settle: c.Settle, Places: c.Places, Link: c.Link})
 	}
 	return out
 }

@@ -22,6 +22,7 @@
 package next
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -48,13 +49,17 @@ const (
 // Step is the one thing to do next.
 type Step struct {
 	Rank    Rank            `json:"rank"`
-	Why     string          `json:"why"`     // why this comes before all else
-	Subject string          `json:"subject"` // what it is about, as in a finding; a part of the file by its name
-	Says    string          `json:"says"`    // what is the matter
-	Settle  string          `json:"settle"`  // what to do
+	Why     string          `json:"why"`             // why this comes before all else
+	Subject string          `json:"subject"`         // what it is about, as in a finding; a part of the file by its name
+	Named   string          `json:"named,omitempty"` // as in a finding
+	Says    string          `json:"says"`            // what is the matter
+	Settle  string          `json:"settle"`          // what to do
 	Places  []finding.Place `json:"places,omitempty"`
 	Alike   int             `json:"alike,omitempty"` // how many findings of this kind and rule there are, this one counted
 }
+
+// Name gives the subject as its readers call it.
+func (s Step) Name() string { return cmp.Or(s.Named, s.Subject) }
 
 // Input is what the order is made from.
 type Input struct {
@@ -135,7 +140,7 @@ func (in Input) from(r Rank, f *finding.Finding) Step {
 			alike++
 		}
 	}
-	return Step{Rank: r, Why: r.why(), Subject: f.Subject, Says: f.Says, Settle: f.Settle, Places: f.Places, Alike: alike}
+	return Step{Rank: r, Why: r.why(), Subject: f.Subject, Named: f.Named, Says: f.Says, Settle: f.Settle, Places: f.Places, Alike: alike}
 }
 
 func first(all []finding.Finding, kind finding.Kind, asked func(*finding.Finding) bool) *finding.Finding {

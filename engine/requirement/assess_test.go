@@ -308,6 +308,10 @@ func TestSignedOverOpenItems(t *testing.T) {
 	if len(got.Findings) != 1 || got.Findings[0].Rule != ruleSigned || got.Findings[0].Places[0] != at(9) || !strings.Contains(got.Findings[0].Says, "1 item is open") {
 		t.Errorf("%+v", got.Findings)
 	}
+	// readers know a list by its title, and what compares two files by the name of its file
+	if f, c := got.Findings[0], got.Checks[0]; f.Name() != `list "List"` || c.Name() != f.Name() || f.Subject != "list list" || c.Subject != f.Subject {
+		t.Errorf("named %q and %q, subjects %q and %q", f.Name(), c.Name(), f.Subject, c.Subject)
+	}
 	soft := strings.Replace(two, "blocks = \"sale\"\nneeded = [\"seen\"]", "blocks = \"nothing\"\nneeded = [\"seen\"]", 1)
 	if got := catalog(t, soft).Assess(in); len(got.Findings) != 0 {
 		t.Errorf("an item that blocks no signature: %+v", got.Findings)

@@ -51,9 +51,12 @@ func known(at finding.Place) []finding.Place {
 	return []finding.Place{at}
 }
 
+// spoken is a list as its readers call it; its key is the name of a file.
+func spoken(l *record.List) string { return `list "` + l.Title.V + `"` }
+
 func (a *assessor) check(l *List) finding.Check {
 	c := finding.Check{
-		Rule: ruleList, Subject: "list " + l.Record.Name, Standing: l.Standing(), Basis: finding.Basis(l.Record.Basis.V),
+		Rule: ruleList, Subject: "list " + l.Record.Name, Named: spoken(l.Record), Standing: l.Standing(), Basis: finding.Basis(l.Record.Basis.V),
 		Asks: "every item of the list that applies is answered", Source: source(l.Record),
 		Needed: unit.Count(l.Asked(), "item", "items"), Has: fmt.Sprintf("%d met", l.Met),
 	}
@@ -111,7 +114,7 @@ func (a *assessor) signed(l *List) {
 			}
 			if open := blocking(l); len(open) > 0 {
 				f := finding.Finding{
-					Kind: finding.Contradiction, Rule: ruleSigned, Subject: "list " + l.Record.Name,
+					Kind: finding.Contradiction, Rule: ruleSigned, Subject: "list " + l.Record.Name, Named: spoken(l.Record),
 					Says:   fmt.Sprintf("%s is signed while %s open, the first being %s", ans.Word.Says.V, are(len(open)), open[0].Title()),
 					Settle: "answer the items, or take the declaration back",
 				}
@@ -150,8 +153,11 @@ func (a *assessor) accepted() {
 		acc := &a.in.Hull.Accepted[i]
 		f := finding.Finding{Kind: finding.Contradiction, Rule: ruleAccepted, Subject: "list " + acc.List.V, Places: []finding.Place{acc.Item.At}}
 		list, ok := a.out.Find(acc.List.V)
+		if ok {
+			f.Named = spoken(list.Record)
+		}
 		if !ok || !list.Applies {
-			f.Says, f.Settle = fmt.Sprintf("item %s of the list %s was accepted, and this hull need not answer that list", acc.Item.V, acc.List.V), "take the entry out, or add the list"
+			f.Says, f.Settle = fmt.Sprintf("item %s was accepted, and this hull need not answer the list", acc.Item.V), "take the entry out, or add the list"
 			a.out.Findings = append(a.out.Findings, f)
 			continue
 		}
@@ -160,12 +166,12 @@ func (a *assessor) accepted() {
 			it := &list.Items[j]
 			found = found || it.Record.ID == acc.Item.V
 			if it.Record.ID == acc.Item.V && it.Applies && it.Standing != finding.Met {
-				a.out.Findings = append(a.out.Findings, finding.Finding{Kind: finding.Doubt, Rule: ruleAccepted, Subject: f.Subject, Places: f.Places,
+				a.out.Findings = append(a.out.Findings, finding.Finding{Kind: finding.Doubt, Rule: ruleAccepted, Subject: f.Subject, Named: f.Named, Places: f.Places,
 					Says: fmt.Sprintf("%s was accepted on %s and is %s; who accepted it makes nothing met", it.Title(), acc.Date.V, it.Standing), Settle: it.Settle})
 			}
 		}
 		if !found {
-			f.Says, f.Settle = fmt.Sprintf("the list %s has no item %s", acc.List.V, acc.Item.V), "write the number as the page of the list shows it"
+			f.Says, f.Settle = fmt.Sprintf("the list has no item %s", acc.Item.V), "write the number as the page of the list shows it"
 			a.out.Findings = append(a.out.Findings, f)
 		}
 	}

@@ -149,28 +149,6 @@ func headroomResults(r *scantling.Result) []object {
 	return out
 }
 
-func whatIfResults(r *scantling.Result) []object {
-	out := []object{}
-	for i := range r.WhatIfs {
-		q := &r.WhatIfs[i]
-		curves, builds := []object{}, []object{}
-		for _, c := range q.Curves {
-			points := [][2]full{}
-			for _, p := range c.Points {
-				if p.Shown {
-					points = append(points, [2]full{full(p.Spacing), full(p.Needed)})
-				}
-			}
-			curves = append(curves, object{{"rule", r.Rules[c.Rule].Name}, {"spacing_needed_mm", points}})
-		}
-		for _, b := range q.Builds {
-			builds = append(builds, object{{"plate_mm", full(b.Plate)}, {"section", b.Section}, {"part", full(b.Part)}, {"mass_kg", full(b.Mass)}, {"weld_m", full(b.Weld)}, {"saved_kg", full(b.Saved)}, {"spared_m", full(b.Spared)}, {"meets", b.Meets}})
-		}
-		out = append(out, object{{"zone", q.Zone}, {"panel", r.Panels[q.Panel].Record.ID}, {"spacing_mm", full(q.Spacing)}, {"curves", curves}, {"builds", builds}})
-	}
-	return out
-}
-
 func worstResults(r *scantling.Result) []object {
 	out := []object{}
 	for _, c := range r.Worst {

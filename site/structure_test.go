@@ -57,6 +57,7 @@ func TestStructureOfTheDemo(t *testing.T) {
 	out := readOutput(t, rendered(t, demoJob(t)))
 	t.Run("picture and table", func(t *testing.T) { pictureAgainstTable(t, out) })
 	t.Run("pages and results", func(t *testing.T) { pagesAgainstResults(t, out) })
+	t.Run("what if and results", func(t *testing.T) { whatIfAgainstResults(t, out) })
 	t.Run("light", func(t *testing.T) { light(t, out.dir) })
 }
 

@@ -20,9 +20,9 @@ var paperFolders = []string{"documents", "logs"}
 
 // papers hashes documents and logs of a yard folder. It may be used from many goroutines.
 //
-// A file whose size and time are those that an earlier run remembers is not read again. That is trusted only where the file
-// was older than the run that hashed it: a file that changes twice within one tick of the disk's clock could not be told by
-// its time.
+// A file whose size, time and number are those that an earlier run remembers, and of which nothing was changed since where the
+// system tells that, is not read again. That is trusted only where the file was older than the run that hashed it: a file that
+// changes twice within one tick of the disk's clock could not be told by its time.
 type papers struct {
 	root   *os.Root
 	before int64 // nanoseconds since 1970; times from here on are not trusted
@@ -34,10 +34,12 @@ type papers struct {
 
 // paper is a file with what is remembered of it.
 type paper struct {
-	Path string `json:"path"`
-	Size int64  `json:"size"`
-	Time int64  `json:"time"` // nanoseconds since 1970
-	Hash string `json:"hash"`
+	Path    string `json:"path"`
+	Size    int64  `json:"size"`
+	Time    int64  `json:"time"`    // nanoseconds since 1970
+	Number  int64  `json:"number"`  // of the file on its disk, 0 where the system does not tell
+	Changed int64  `json:"changed"` // when anything of it was changed last; programs that copy set Time back, but not this
+	Hash    string `json:"hash"`
 }
 
 // paperTrail is what is remembered of papers before a run looks at some of them, and after.
@@ -121,13 +123,20 @@ func (p *papers) look(name string, e fs.DirEntry, trail *paperTrail) paper {
 		return paper{Path: name, Hash: "gone"}
 	}
 	one := paper{Path: name, Size: info.Size(), Time: info.ModTime().UnixNano()}
-	if was, known := trail.known[name]; known && was.Size == one.Size && was.Time == one.Time && one.Time < p.before {
+	one.Number, one.Changed = stamp(info)
+	if was, known := trail.known[name]; known && one.like(was) && max(one.Time, one.Changed) < p.before {
 		one.Hash = was.Hash
 	} else if one.Hash, err = p.hash(name); err != nil {
 		return paper{Path: name, Hash: "unread"} // the trade that asks for it says what is wrong with it
 	}
 	trail.seen = append(trail.seen, one)
 	return one
+}
+
+// like reports whether the disk says the same of two papers.
+func (one paper) like(other paper) bool {
+	other.Hash = one.Hash
+	return one == other
 }
 
 func (p *papers) hash(name string) (string, error) {

@@ -8,7 +8,6 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
-	"strings"
 	"sync/atomic"
 
 	"hullfile/engine/record"
@@ -18,6 +17,7 @@ import (
 type Join struct {
 	Parts   []string // folders that renderings wrote
 	Out     string   // folder to write to; it may be one of the parts
+	Only    bool     // take hulls out of the output that are in none of the parts
 	Version string   // of the program, as printed at the foot of a page
 }
 
@@ -25,24 +25,30 @@ type Join struct {
 type JoinReport struct {
 	Register string // path of the register's page
 	Hulls    int
-	Copied   int // those that did not lie in the output already
+	Copied   int      // those that did not lie in the output already
+	Absent   []string // hulls of the yard, by what the parts remember, whose files are in none of them
+	Beside   []string // hulls that lie in the output and are in none of the parts
+	Gone     []string // those of them that were taken out
 }
 
 // piece is the technical file of a hull in one of the parts.
 type piece struct {
 	dir  string
 	line line
+	part string // of a file that lies in the output, where the same lies in a part
 }
 
 // Register joins parts of a yard's output into one and writes its register from what the technical files say of
 // themselves; no records are needed. Every file is held against the list of hashes of its hull before it is taken. What
-// comes out is what one rendering of all hulls would have written.
+// comes out is what one rendering of all hulls would have written. What lies in the output already gives way to the parts,
+// unless somebody sealed it.
 // The error says which part is missing, not whole, or of another yard, or what could not be written.
 func Register(ctx context.Context, j Join) (JoinReport, error) {
-	pieces, err := j.pieces()
+	found, err := j.find()
 	if err != nil {
 		return JoinReport{}, err
 	}
+	pieces := found.pieces
 	yard, err := yardOf(pieces)
 	if err != nil {
 		return JoinReport{}, err
@@ -61,7 +67,11 @@ func Register(ctx context.Context, j Join) (JoinReport, error) {
 		return JoinReport{}, err
 	}
 	defer stage.discard()
-	report := JoinReport{Register: stage.final(coverName), Hulls: len(pieces)}
+	if err := found.mayLie(place.out); err != nil {
+		return JoinReport{}, err
+	}
+	stage.gone = slices.Clone(found.gone)
+	report := JoinReport{Register: stage.final(coverName), Hulls: len(pieces), Absent: found.absent(), Beside: found.beside, Gone: found.gone}
 	if report.Copied, err = stage.gather(ctx, pieces); err != nil {
 		return JoinReport{}, err
 	}
@@ -79,50 +89,6 @@ func Register(ctx context.Context, j Join) (JoinReport, error) {
 		return JoinReport{}, err
 	}
 	return report, stage.swap()
-}
-
-// pieces finds the technical files in the parts and those that lie in the output already, in order of number. Two that
-// differ for one hull are refused, because nobody can say which is the right one.
-func (j *Join) pieces() ([]piece, error) {
-	by := map[string]piece{}
-	dirs := j.Parts
-	if ours(j.Out) {
-		dirs = append([]string{j.Out}, dirs...)
-	}
-	for _, dir := range dirs {
-		dir, err := filepath.Abs(dir)
-		if err != nil {
-			return nil, err
-		}
-		if !ours(dir) {
-			return nil, fmt.Errorf("%s holds no output of a rendering (%s and %s are not in it)", dir, contentsName, sumsName)
-		}
-		entries, err := os.ReadDir(dir)
-		if err != nil {
-			return nil, err
-		}
-		for _, e := range entries {
-			at := filepath.Join(dir, e.Name())
-			if !e.IsDir() || !plainName(e.Name()) || !ours(at) {
-				continue
-			}
-			n, ok := earlier(at, e.Name())
-			if !ok {
-				return nil, fmt.Errorf("%s: %s cannot be read; render this hull again", at, resultsName)
-			}
-			if other, twice := by[n.Number]; twice && other.line.Sums != n.Sums {
-				return nil, fmt.Errorf("%s and %s are two different files of one hull", other.dir, at)
-			} else if !twice {
-				by[n.Number] = piece{at, n}
-			}
-		}
-	}
-	var out []piece
-	for _, p := range by {
-		out = append(out, p)
-	}
-	slices.SortFunc(out, func(a, b piece) int { return strings.Compare(a.line.Number, b.line.Number) })
-	return out, nil
 }
 
 // yardOf gives what the register needs of the yard. Files of two builders are refused.
@@ -146,7 +112,11 @@ func (s *stage) gather(ctx context.Context, pieces []piece) (copied int, err err
 	err = inParallel(ctx, len(pieces), func(ctx context.Context, i int) error {
 		p := pieces[i]
 		if p.dir == s.final(p.line.Number) {
-			return p.check(p.dir)
+			err := p.check(p.dir)
+			if err == nil || p.part == "" || sealed(p.dir) {
+				return err
+			}
+			p.dir, pieces[i].dir = p.part, p.part
 		}
 		due.Add(1)
 		if err := copyBook(ctx, p, s.fresh(p.line.Number)); err != nil {

@@ -95,7 +95,7 @@ func (s *screen) rendered(made site.Report) {
 		s.paragraph("", "the file of hull "+gone+" was removed: the yard no longer has that hull")
 	}
 	for _, left := range made.Left {
-		s.paragraph("", left+" is of a hull that the yard no longer has; it was left, because it is not as a run wrote it")
+		s.paragraph("", left+" is of a hull that the yard no longer has; it was left, because it is sealed or not as a run wrote it")
 	}
 }
 

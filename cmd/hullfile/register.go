@@ -22,7 +22,7 @@ func registerCommand(d *desk) *cobra.Command {
 			`none of the parts stays, or goes with --only, unless it is sealed.`,
 		Annotations: ends("joined", "joined, and a hull of the yard is in none of the parts", "a part is not whole, misuse, or nothing could be written"),
 		Example: `  hullfile register part1 part2 part3 -o files
-  hullfile register part1 part2 -o files --only   the same, and nothing else stays
+  hullfile register part1 part2 -o files --only   and nothing else stays there
   hullfile register files -o files     the register anew from what lies there`,
 		RunE: func(cmd *cobra.Command, args []string) error {
 			if out == "" || len(args) == 0 {

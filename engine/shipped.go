@@ -1,11 +1,14 @@
 package engine
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
+	"strings"
 	"sync"
 
 	"hullfile/engine/detail"
+	"hullfile/engine/finding"
 	"hullfile/engine/glossary"
 	"hullfile/engine/handbook"
 	"hullfile/engine/lookup"
@@ -31,11 +34,31 @@ type Shipped struct {
 	words    func() (*glossary.Table, error)
 }
 
-// begun starts making something and gives what waits for it.
+// begun starts making something of the content folder and gives what waits for it. Its faults are not those of the records.
 func begun[T any](make func() (T, error)) func() (T, error) {
-	done := sync.OnceValues(make)
+	done := sync.OnceValues(func() (T, error) {
+		made, err := make()
+		return made, finding.Shipped(err, "content")
+	})
 	go done()
 	return done
+}
+
+// ofSheets marks the faults of shipped method sheets, whose places have the name of the file alone; a sheet of the yard lies in
+// its folder methods.
+func ofSheets(err error) error {
+	var all finding.Faults
+	if !errors.As(err, &all) {
+		return err
+	}
+	var out finding.Faults
+	for _, f := range all {
+		if !strings.Contains(f.Place.File, "/") {
+			f.Place.File, f.Shipped = "content/methods/"+f.Place.File, true
+		}
+		out = append(out, f)
+	}
+	return out
 }
 
 // ReadShipped begins to read the content folder and returns at once.
@@ -93,10 +116,10 @@ func (s *Shipped) Reference(yard []method.Source) (*Reference, error) {
 		return nil, err
 	}
 	if r.Library, err = sheets.Library(yard); err != nil {
-		return nil, err
+		return nil, ofSheets(err)
 	}
 	if faults := lookup.Unknown(r.Library.Sheets()); len(faults) > 0 {
-		return nil, faults
+		return nil, ofSheets(faults)
 	}
 	if r.lists, err = s.lists(); err != nil {
 		return nil, err

@@ -38,7 +38,7 @@ func (d *desk) faults(all finding.Faults) {
 			fmt.Fprintln(d.errs, "    "+strings.Join(wrap(clean(f.Hint), d.out.width-4), "\n    "))
 		}
 	}
-	told := fmt.Sprintf("%s in the records; nothing was made of them", count(len(all), "fault", "faults"))
+	told := all.Count() + "; nothing was made of them"
 	if len(all) > 1 {
 		told += ". Begin with the first: one often brings the others."
 	}

@@ -217,55 +217,6 @@ func Findings(checks []Check) []Finding {
 	return out
 }
 
-// Fault is one thing in the records that cannot be read as it stands. Any fault keeps the file from being made.
-type Fault struct {
-	Place Place  `json:"place"`
-	Key   string `json:"key,omitempty"`  // dotted record key, e.g. panel.B3.thickness_mm
-	Says  string `json:"says"`           // what is wrong, with the value
-	Hint  string `json:"hint,omitempty"` // what to write instead
-}
-
-// String gives the fault on one line: file:line:column: key: what is wrong.
-func (f Fault) String() string {
-	s := f.Place.String()
-	if f.Key != "" {
-		s += ": " + f.Key
-	}
-	return s + ": " + f.Says
-}
-
-// Faults is all the faults of one reading, in file order. It is an error so that a reader can return it as one.
-type Faults []Fault
-
-// Error gives every fault on a line of its own, each with its hint below it.
-func (fs Faults) Error() string {
-	s := ""
-	for i, f := range fs {
-		if i > 0 {
-			s += "\n"
-		}
-		s += f.String()
-		if f.Hint != "" {
-			s += "\n    " + f.Hint
-		}
-	}
-	return s
-}
-
-// Sort puts the faults in file order.
-func (fs Faults) Sort() {
-	sort.SliceStable(fs, func(i, j int) bool {
-		a, b := fs[i], fs[j]
-		if a.Place != b.Place {
-			return a.Place.Before(b.Place)
-		}
-		if a.Key != b.Key {
-			return a.Key < b.Key
-		}
-		return a.Says < b.Says
-	})
-}
-
 // Assumption is a value that nobody wrote down and that matters: the file names it wherever it is used.
 type Assumption struct {
 	Subject string `json:"subject"`

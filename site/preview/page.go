@@ -2,7 +2,6 @@ package preview
 
 import (
 	"bytes"
-	"fmt"
 	"html/template"
 	"net/http"
 	"net/url"
@@ -36,7 +35,7 @@ type Row struct{ Place, Key, Says, Hint string }
 // faults shows every fault of the last reading.
 func (s *Server) faults(w http.ResponseWriter, r *http.Request) {
 	name, o, _ := s.state.now()
-	p := Page{Policy: previewPolicy, Seen: name, Sound: o.sound(), Count: counted(len(o.Faults))}
+	p := Page{Policy: previewPolicy, Seen: name, Sound: o.sound(), Count: o.Faults.Count()}
 	if s.ready() {
 		p.Back = backTo(r.URL.Query().Get("back"))
 	}
@@ -52,13 +51,6 @@ func (s *Server) faults(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	give(w, "text/html; charset=utf-8", text.Bytes())
-}
-
-func counted(n int) string {
-	if n == 1 {
-		return "1 fault in the records"
-	}
-	return fmt.Sprintf("%d faults in the records", n)
 }
 
 // backTo gives the page that a reader came from, or the register: only a path of this preview, never another site.

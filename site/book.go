@@ -37,7 +37,9 @@ type book struct {
 	panelAt    map[string]*section // pages of panels listed by hand
 	kin        []*family
 	judged     *judgements
-	modelAt    map[int]*section // pages of rings and grillages
+	modelAt    map[int]*section  // pages of rings and grillages
+	seconds    map[int]*section  // pages of the rules that do not govern, by their place among the rules
+	secondAt   map[string]string // anchor of a panel or member on those pages
 	brackets   []*bracketKind
 	fittingAt  map[string]*section
 	jointPage  map[string]string // page of a joint by its key
@@ -63,7 +65,7 @@ func newBook(p *press, o *opened, f *folder) *book {
 	d := o.dossier
 	b := &book{
 		press: p, dossier: d, hull: o.hull, yard: o.yard, near: o.near, records: o.files, folder: f, printer: p.printer(f),
-		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, limitsAt: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
+		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, seconds: map[int]*section{}, secondAt: map[string]string{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, limitsAt: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
 	}
 	for _, s := range slices.Concat(structureSheets(&d.Structure), d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets(), d.Welding.Sheets) {
 		if !slices.Contains(b.sheets, s) {

@@ -67,6 +67,23 @@ func (b *book) structureContents(top *section) {
 	b.structureEnd(top)
 }
 
+// worst gives the panel or member of a family that its page works in full: the gravest outcome, and of those the one with the least
+// room; of equal ones the first, which has a working of its own.
+func (f *family) worst(r *scantling.Result) int {
+	worst := -1
+	for _, i := range f.panels {
+		if p := &r.Panels[i]; worst < 0 || graver(p.Standing, r.Panels[worst].Standing, p.Margin, r.Panels[worst].Margin) {
+			worst = i
+		}
+	}
+	for _, i := range f.members {
+		if m := &r.Members[i]; worst < 0 || graver(m.Standing, r.Members[worst].Standing, m.Margin, r.Members[worst].Margin) {
+			worst = i
+		}
+	}
+	return worst
+}
+
 // slug keeps names of pages from being given to panels.
 func (b *book) slug(names ...string) {
 	for _, name := range names {
@@ -102,6 +119,7 @@ func (b *book) structureEnd(top *section) {
 	if len(r.Renewals) > 0 {
 		below(top, "Renewal thickness", renewalPath, "renewal", page((*leaf).renewalPage))
 	}
+	b.secondContents(top)
 }
 
 func (b *book) panelSection(above *section, p *scantling.Panel) {

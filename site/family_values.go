@@ -2,6 +2,8 @@ package site
 
 import (
 	"html/template"
+	"math"
+	"unicode/utf8"
 
 	"hullfile/engine/method"
 )
@@ -9,17 +11,41 @@ import (
 // compared is one working of a family.
 type compared struct {
 	name    string
+	href    string // where it is shown, empty where that is this page
+	id      string // anchor of its row, empty without
 	working *method.Working
 	governs string
 }
 
 // Compare is what differs between the workings of a family: one column a quantity, one row a panel or member. Values
-// that are the same for all stand in the working of the one that is shown in full.
+// that are the same for all stand in the working of the one that is shown in full. Where there are more columns than a page is
+// wide, they stand in several tables below each other.
 type Compare struct {
-	Head  template.HTML // cells of the head
-	Rows  template.HTML
-	Forms []OtherForm // forms of a step that others take
-	Same  int         // quantities that are the same for all
+	Blocks []CompareBlock
+	Forms  []OtherForm // forms of a step that others take
+	Same   int         // quantities that are the same for all
+	IDs    []string    // anchors that stand nowhere else, where there are no blocks
+}
+
+// CompareBlock is as many columns as a page is wide.
+type CompareBlock struct {
+	Head template.HTML // cells of the head
+	Rows template.HTML
+}
+
+// compareColumn is one quantity: an input or a step by its place in a working.
+type compareColumn struct {
+	step bool
+	at   int
+	most int // decimals of the one that has the most
+	wide float64
+}
+
+func (c compareColumn) of(w *method.Working) *method.Shown {
+	if c.step {
+		return &w.Steps[c.at]
+	}
+	return &w.Inputs[c.at]
 }
 
 // OtherForm is a form of a step that another panel or member takes than the one worked in full.
@@ -44,35 +70,110 @@ func (l *leaf) compare(all []compared, shown *method.Working, steps map[string]s
 	ins := differing(sound, func(w *method.Working) []method.Shown { return w.Inputs })
 	outs := differing(sound, func(w *method.Working) []method.Shown { return w.Steps })
 	out.Same = len(shown.Inputs) + len(shown.Steps) - len(ins) - len(outs)
-	insMost := decimals(sound, ins, func(w *method.Working) []method.Shown { return w.Inputs })
-	outsMost := decimals(sound, outs, func(w *method.Working) []method.Shown { return w.Steps })
-	var head, rows markup
+	var columns []compareColumn
 	for _, i := range ins {
-		head.columnHead(&shown.Inputs[i], "")
+		columns = append(columns, compareColumn{at: i})
 	}
 	for _, i := range outs {
-		head.columnHead(&shown.Steps[i], steps[shown.Steps[i].Symbol])
+		columns = append(columns, compareColumn{step: true, at: i})
+	}
+	for i := range columns {
+		columns[i].measure(sound)
 	}
 	f := forms{shown: shown, marks: map[*method.Formula]string{}}
-	for _, c := range sound {
-		rows.raw(`<tr><th scope="row">`)
-		rows.text(c.name)
-		rows.raw("</th>")
-		for n, i := range ins {
-			rows.valueCell(&c.working.Inputs[i], "", false, insMost[n])
+	for n, part := range parted(columns) {
+		var head markup
+		for _, c := range part {
+			anchor := ""
+			if c.step {
+				anchor = steps[shown.Steps[c.at].Symbol]
+			}
+			head.columnHead(c.of(shown), anchor)
 		}
-		for n, i := range outs {
-			s := &c.working.Steps[i]
-			rows.valueCell(s, f.mark(i, s), s.Symbol == c.governs, outsMost[n])
-		}
-		rows.raw("</tr>\n")
+		out.Blocks = append(out.Blocks, CompareBlock{head.whole(), compareRows(sound, part, &f, n == 0)})
 	}
 	for _, s := range f.found {
 		if fixed, err := l.press.fixed(s); err == nil {
 			out.Forms = append(out.Forms, OtherForm{f.marks[s.Formula], fixed})
 		}
 	}
-	out.Head, out.Rows = head.whole(), rows.whole()
+	return out
+}
+
+// compareRows gives the rows of one block; the first has the anchors and the ways to where each is shown.
+func compareRows(all []compared, columns []compareColumn, f *forms, first bool) template.HTML {
+	var rows markup
+	for _, c := range all {
+		rows.raw("<tr")
+		if first && c.id != "" {
+			rows.raw(` id="`)
+			rows.text(c.id)
+			rows.raw(`"`)
+		}
+		rows.raw(`><th scope="row">`)
+		if first && c.href != "" {
+			rows.raw(`<a href="`)
+			rows.text(c.href)
+			rows.raw(`">`)
+			rows.text(c.name)
+			rows.raw("</a>")
+		} else {
+			rows.text(c.name)
+		}
+		rows.raw("</th>")
+		for _, col := range columns {
+			s := col.of(c.working)
+			if !col.step {
+				rows.valueCell(s, "", false, col.most)
+				continue
+			}
+			rows.valueCell(s, f.mark(col.at, s), s.Symbol == c.governs, col.most)
+		}
+		rows.raw("</tr>\n")
+	}
+	return rows.whole()
+}
+
+// pageWide is how much room a page of medium width leaves for the columns beside the names, CSS pixels at the size of such tables;
+// figureWide is that of a figure, besideFigure that of the space between two columns.
+const (
+	pageWide     = 620.0
+	figureWide   = 6.7
+	besideFigure = 11.0
+)
+
+// measure finds the most decimals of a column, and about how wide it is.
+func (c *compareColumn) measure(all []compared) {
+	most := max(2, utf8.RuneCountInString(c.of(all[0].working).Unit)-1)
+	for _, one := range all {
+		text := shownText(c.of(one.working))
+		if d, ok := decimalsOf(text); ok {
+			c.most = max(c.most, d)
+		}
+		most = max(most, utf8.RuneCountInString(text))
+	}
+	c.wide = figureWide*float64(most) + besideFigure
+}
+
+// parted parts columns into as few blocks of about the same width as fit a page.
+func parted(columns []compareColumn) [][]compareColumn {
+	whole := 0.0
+	for _, c := range columns {
+		whole += c.wide
+	}
+	each := whole / math.Ceil(whole/pageWide)
+	var out [][]compareColumn
+	begun, wide := 0, 0.0
+	for i, c := range columns {
+		if wide > 0 && wide+c.wide/2 > each {
+			out = append(out, columns[begun:i])
+			begun, wide = i, 0
+		}
+		wide += c.wide
+	}
+	if begun < len(columns) {
+		out = append(out, columns[begun:])
+	}
 	return out
 }
 
@@ -86,19 +187,6 @@ func differing(all []compared, of func(*method.Working) []method.Shown) []int {
 			if b := &of(c.working)[i]; a.State != b.State || a.Formula != b.Formula || text != shownText(b) {
 				out = append(out, i)
 				break
-			}
-		}
-	}
-	return out
-}
-
-// decimals gives the most decimals of each of some quantities.
-func decimals(all []compared, at []int, of func(*method.Working) []method.Shown) []int {
-	out := make([]int, len(at))
-	for n, i := range at {
-		for _, c := range all {
-			if d, ok := decimalsOf(shownText(&of(c.working)[i])); ok {
-				out[n] = max(out[n], d)
 			}
 		}
 	}

@@ -24,3 +24,12 @@ func (l *leaf) limitTable(t held.Table) LimitTableRow {
 	}
 	return row
 }
+
+// limitRowsAt leads to the rows of a table of limits.
+func (l *leaf) limitRowsAt(file, text string) Link {
+	at := l.limitsAt[file]
+	if at == "" {
+		return Link{Text: text}
+	}
+	return Link{Text: text, Href: l.to(at, ""), To: l.numberOf(at)}
+}

@@ -148,6 +148,9 @@ func (l *leaf) coverFacts() []Fact {
 	for _, key := range principal {
 		for _, f := range all {
 			if f.Key == key {
+				if key == "loaded_mass_kg" {
+					f.Name += ", as stated" // the sentences below have the masses that were reckoned
+				}
 				out = append(out, f)
 			}
 		}

@@ -133,7 +133,7 @@ func (l *leaf) panelFamily(f *family) (FamilyPage, error) {
 	p := l.familyHead(f)
 	var ws []compared
 	at := map[string]int{}
-	worst := -1
+	worst := f.worst(r)
 	all := finding.Met
 	softest := finding.Basis("")
 	for _, i := range f.panels {
@@ -147,10 +147,7 @@ func (l *leaf) panelFamily(f *family) (FamilyPage, error) {
 		}
 		at[q.Record.ID] = len(p.Rows)
 		p.Rows = append(p.Rows, l.panelFamilyRow(q, id))
-		ws = append(ws, compared{q.Record.ID, q.Working, q.Governs})
-		if worst < 0 || graver(q.Standing, r.Panels[worst].Standing, q.Margin, r.Panels[worst].Margin) {
-			worst = i
-		}
+		ws = append(ws, compared{name: q.Record.ID, working: q.Working, governs: q.Governs})
 	}
 	q := &r.Panels[worst]
 	p.Says.Standing, p.Says.Workings, p.Says.Basis = standing(all), len(p.Rows), basis(softest)
@@ -168,7 +165,7 @@ func (l *leaf) panelFamily(f *family) (FamilyPage, error) {
 	}
 	p.Compare = l.compare(ws, q.Working, working.at)
 	p.Unit = unitOfAll(p.Rows)
-	p.Reasons = RuleTable{Of: Link{Text: "panel " + q.Record.ID}, What: "panel", Rows: append([]RuleRow{l.panelRule(q, nil)}, l.opinionRules(q.Opinions, nil)...)}
+	p.Reasons = RuleTable{Of: Link{Text: "panel " + q.Record.ID}, What: "panel", Rows: append([]RuleRow{l.panelRule(q, nil)}, l.opinionRules("panel "+q.Record.ID, q.Opinions, nil)...)}
 	return p, nil
 }
 
@@ -193,7 +190,7 @@ func (l *leaf) memberFamily(f *family) (FamilyPage, error) {
 	p := l.familyHead(f)
 	var ws []compared
 	at := map[string]int{}
-	worst := -1
+	worst := f.worst(r)
 	all := finding.Met
 	softest := finding.Basis("")
 	for _, i := range f.members {
@@ -208,20 +205,14 @@ func (l *leaf) memberFamily(f *family) (FamilyPage, error) {
 		}
 		at[m.Record.ID] = len(p.Rows)
 		p.Rows = append(p.Rows, l.memberFamilyRow(m, id))
-		ws = append(ws, compared{m.Record.ID, m.Working, ""})
-		if worst < 0 || graver(m.Standing, r.Members[worst].Standing, m.Margin, r.Members[worst].Margin) {
-			worst = i
-		}
+		ws = append(ws, compared{name: m.Record.ID, working: m.Working, governs: governingStep(m)})
 	}
 	m := &r.Members[worst]
 	p.Says.Standing, p.Says.Workings, p.Says.Basis = standing(all), len(p.Rows), basis(softest)
 	if m.Margin > 0 {
 		p.Says.Least = l.memberPiece(m)
 	}
-	governs := ""
-	if n, ok := m.Need(m.Governs); ok {
-		governs = n.Symbol
-	}
+	governs := governingStep(m)
 	working, err := l.working(m.Working, "s-", governs)
 	if err != nil {
 		return FamilyPage{}, err
@@ -230,8 +221,14 @@ func (l *leaf) memberFamily(f *family) (FamilyPage, error) {
 	p.Worked = WorkedPiece{Name: "member " + m.Record.ID, Where: m.Record.Where.V, Facts: l.memberFacts(m), Needs: needRows(m.Needs, governs, working.at), Working: working, Why: m.Why}
 	p.Compare = l.compare(ws, m.Working, working.at)
 	p.Unit = unitOfAll(p.Rows)
-	p.Reasons = RuleTable{Of: Link{Text: "member " + m.Record.ID}, What: "member", Rows: append([]RuleRow{l.memberRule(m, nil)}, l.opinionRules(m.Opinions, nil)...)}
+	p.Reasons = RuleTable{Of: Link{Text: "member " + m.Record.ID}, What: "member", Rows: append([]RuleRow{l.memberRule(m, nil)}, l.opinionRules("member "+m.Record.ID, m.Opinions, nil)...)}
 	return p, nil
+}
+
+// governingStep is the symbol of the step that decides about a member; empty where none does.
+func governingStep(m *scantling.Member) string {
+	n, _ := m.Need(m.Governs)
+	return n.Symbol
 }
 
 func (l *leaf) memberFamilyRow(m *scantling.Member, id string) FamilyRow {

@@ -15,7 +15,7 @@ import (
 type InspectionsPage struct {
 	Says     InspectionsSays
 	Findings []FindingRow
-	Limits   string
+	Limits   Link   // to the rows
 	HeldBy   string // whose rows the limits are, and who held them
 	Short    string
 	Flaws    []FlawRow
@@ -82,7 +82,7 @@ func (l *leaf) inspectionsPage() (InspectionsPage, error) {
 	}
 	p := InspectionsPage{Says: l.inspectionsSays(), Findings: l.findingsOn(), Notes: notes, Caution: l.press.notes["inspections"]}
 	if lim := d.Inspections.Limits; lim != nil {
-		p.Limits, p.HeldBy, p.Short = lim.Work+":"+lim.Edition, lim.Held.Says(), lim.ShortRun
+		p.Limits, p.HeldBy, p.Short = l.limitRowsAt(lim.Held.File, lim.Work+":"+lim.Edition), lim.Held.Says(), lim.ShortRun
 	}
 	for i := range d.Inspections.Judged {
 		p.Flaws = append(p.Flaws, l.flawRow(&d.Inspections.Judged[i]))

@@ -164,6 +164,7 @@ func (l *leaf) jointPart(j *seam.Joint) JointPart {
 			p.Facts[i].Link = l.subjectAs("procedure "+p.Facts[i].Value.Text, p.Facts[i].Value.Text)
 		}
 	}
+	p.Facts = append(p.Facts, l.jointTakes(rec)...)
 	for _, lack := range m.Lacks(j) {
 		p.Lacks = append(p.Lacks, LackRow{lack.Link, lack.Says, l.place(lack.At)})
 	}
@@ -190,6 +191,24 @@ func (l *leaf) jointPart(j *seam.Joint) JointPart {
 		p.Others = append(p.Others, l.subject("hold point "+h.ID))
 	}
 	return p
+}
+
+// jointTakes is what a seam takes of weld metal and of time under the arc, with the way to the formulas; empty where its size is not
+// written.
+func (l *leaf) jointTakes(rec *record.Joint) []Fact {
+	s := l.seamOf(rec)
+	if s == nil || !s.Takes.Known {
+		return nil
+	}
+	var by Link
+	if w := l.dossier.Welding.Example; w != nil {
+		by = l.sheetLink(w.Sheet)
+	}
+	by.Text = unit.Figures(s.Takes.Metal, 3)
+	return []Fact{
+		{Name: "weld metal that it takes", Value: Figure{Text: by.Text}, Unit: "kg", Link: by},
+		{Name: "time under the arc", Value: Figure{Text: unit.Figures(s.Takes.Arc, 2)}, Unit: "h"},
+	}
 }
 
 // softened says how far the heat of the seam softens the plate beside it, and by whom; empty where no rule fits.

@@ -168,7 +168,7 @@ func (l *leaf) bracketPage(k *bracketKind) (BracketPage, error) {
 		row := localRow(&b.Local)
 		p.Rows = append(p.Rows, FamilyRow{ID: l.anchor(b.ID), Name: b.ID, Where: b.Member, Count: b.Count, Sides: loadText(b.Force) + " / " + loadText(b.Moment), Governs: row.Governs, Margin: row.Margin, Standing: row.Standing, Why: row.Why,
 			Needed: has(row.Says != "", sizeText(b.Governs, b.Governs.Needed), "not shown"), Fitted: has(row.Says != "", sizeText(b.Governs, b.Governs.Fitted), "not shown")})
-		ws = append(ws, compared{b.ID, b.Working, b.Governs.Symbol})
+		ws = append(ws, compared{name: b.ID, working: b.Working, governs: b.Governs.Symbol})
 	}
 	p.Says.Standing, p.Says.Workings, p.Says.Basis = standing(all), len(ws), basis(softest)
 	if err := l.localWorking(&p, &worst.Local); err != nil {

@@ -61,7 +61,7 @@ func (l *leaf) panelPage(p *scantling.Panel) (PanelPage, error) {
 		page.Sheet, page.Work = l.sheetLink(s), workOf(s)
 	}
 	if len(p.Opinions) > 0 {
-		page.Rules = RuleTable{Of: Link{Text: "panel " + rec.ID}, What: "panel", Rows: append([]RuleRow{l.panelRule(p, nil)}, l.opinionRules(p.Opinions, nil)...)}
+		page.Rules = RuleTable{Of: Link{Text: "panel " + rec.ID}, What: "panel", Rows: append([]RuleRow{l.panelRule(p, nil)}, l.opinionRules("panel "+p.Record.ID, p.Opinions, nil)...)}
 	}
 	for _, a := range p.Asks {
 		page.Asks = append(page.Asks, askRow(a, p.Governs, page.Working.at[a.Symbol]))

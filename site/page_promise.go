@@ -70,10 +70,10 @@ func claimWorking(r *running.Result, w *running.Promise) []LineRow {
 	out := []LineRow{
 		{"hours that count", strings.Join(parts, " + "), unit.Text(c.Hours, 1) + " h", "each hull up to its last look, or to the last clean look before a crack", basis("derived")},
 		{"factor", factor, unit.Text(c.Factor, 3), "NIST/SEMATECH e-Handbook of Statistical Methods, 8.4.5.1; the form with failures from general texts on reliability", basis("read")},
-		{"mean time to a first crack, at least", unit.Text(c.Hours, 1) + " / " + unit.Text(c.Factor, 3), unit.Text(c.MeanTime, 1) + " h", "the same", basis("read")},
+		{"mean time to a first crack, at least", unit.Text(c.Hours, 1) + " / " + unit.Text(c.Factor, 3), running.Down(c.MeanTime) + " h", "the same", basis("read")},
 	}
 	if s, ok := w.At(1, c.Confidence); ok {
-		out = append(out, LineRow{"boats that run " + unit.Text(w.Hours, 0) + " h without a crack, at least", "exp(−" + unit.Text(w.Hours, 0) + " / " + unit.Text(c.MeanTime, 1) + ")", percentDown(s.All) + " %", "law of a chance that does not change with age", basis("derived")})
+		out = append(out, LineRow{"boats that run " + unit.Text(w.Hours, 0) + " h without a crack, at least", "exp(−" + unit.Text(w.Hours, 0) + " / " + running.Down(c.MeanTime) + ")", percentDown(s.All) + " %", "law of a chance that does not change with age", basis("derived")})
 	}
 	if s, ok := w.At(2, c.Confidence); ok {
 		out = append(out, LineRow{"the same with slope 2", "exp(−(" + unit.Text(w.Hours, 0) + " / " + unit.Text(s.Scale, 1) + ")²), " + unit.Text(s.Scale, 1) + " = (ΣT² / " + unit.Text(c.Factor, 3) + ")^½", percentDown(s.All) + " %", "Weibull's law with a slope that is chosen (Abernethy)", basis("derived")})

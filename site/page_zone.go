@@ -209,8 +209,9 @@ func notShownWhy(why string) string {
 
 // RuleTag is a rule with the letter by which the heads of tables name it; the governing one is A.
 type RuleTag struct {
-	Letter string
-	Rule   Link
+	Letter  string
+	Rule    Link
+	Working Link
 }
 
 // otherRules are the rules beside the governing one.
@@ -218,7 +219,7 @@ func (l *leaf) otherRules() []RuleTag {
 	var out []RuleTag
 	for i := range l.dossier.Structure.Rules {
 		if r := &l.dossier.Structure.Rules[i]; !r.Governs {
-			out = append(out, RuleTag{ruleLetter(i), l.ruleLink(r)})
+			out = append(out, RuleTag{ruleLetter(i), l.ruleLink(r), l.secondWay(i, "")})
 		}
 	}
 	return out

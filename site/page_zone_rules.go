@@ -33,6 +33,7 @@ type RuleRow struct {
 	Outside  bool
 	Differs  string // why it asks for another size than the governing rule
 	Zone     string // what it says of the whole zone
+	Working  Link   // of a rule that does not govern
 }
 
 // ruleTables set the rules side by side on the panel and on the member of a zone that have the least room by the
@@ -44,14 +45,14 @@ func (l *leaf) ruleTables(z *scantling.Zone) []RuleTable {
 		p := &r.Panels[i]
 		t := RuleTable{Of: l.subject("panel " + p.Record.ID), What: "panel", Where: p.Record.Where.V}
 		t.Rows = append(t.Rows, l.panelRule(p, z))
-		t.Rows = append(t.Rows, l.opinionRules(p.Opinions, z)...)
+		t.Rows = append(t.Rows, l.opinionRules("panel "+p.Record.ID, p.Opinions, z)...)
 		out = append(out, t)
 	}
 	if i := z.ByRule[0].Member; i >= 0 {
 		m := &r.Members[i]
 		t := RuleTable{Of: l.subject("member " + m.Record.ID), What: "member", Where: m.Record.Where.V}
 		t.Rows = append(t.Rows, l.memberRule(m, z))
-		t.Rows = append(t.Rows, l.opinionRules(m.Opinions, z)...)
+		t.Rows = append(t.Rows, l.opinionRules("member "+m.Record.ID, m.Opinions, z)...)
 		out = append(out, t)
 	}
 	return out
@@ -90,8 +91,8 @@ func (l *leaf) memberRule(m *scantling.Member, z *scantling.Zone) RuleRow {
 	return row
 }
 
-// opinionRules are the rows of the rules that do not govern.
-func (l *leaf) opinionRules(all []scantling.Opinion, z *scantling.Zone) []RuleRow {
+// opinionRules are the rows of the rules that do not govern, each with the way to its working of a panel or member.
+func (l *leaf) opinionRules(of string, all []scantling.Opinion, z *scantling.Zone) []RuleRow {
 	var out []RuleRow
 	for i := range all {
 		o := &all[i]
@@ -110,6 +111,7 @@ func (l *leaf) opinionRules(all []scantling.Opinion, z *scantling.Zone) []RuleRo
 		if !shown && row.Differs == "" {
 			row.Differs = closed(capital(o.Why))
 		}
+		row.Working = l.secondWay(o.Rule, of)
 		if z != nil && o.Rule < len(z.ByRule) {
 			row.Zone = zoneWords(&z.ByRule[o.Rule], z)
 		}

@@ -30,7 +30,7 @@ type press struct {
 
 // pageKinds are the templates that a page can be made of: NAME.html defines "main".
 var pageKinds = []string{
-	"cover", "findings", "boat", "structure", "zone", "family", "frames", "model", "local", "bracket", "whatif", "renewal", "panel", "weight", "afloat", "loading", "trials", "track", "run", "moves", "prediction", "ride", "limits", "hours", "materials", "welding", "seams", "joint", "inspections", "repairs", "holds", "leaks", "trace", "requirements", "requirementlist", "draft", "bench", "benchsheet", "survey", "owner", "chapter", "printed", "glossary", "from", "documents", "methods", "sheet", "limitrows", "proofs", "records", "record", "proving", "tables", "compare", "register", "design", "ready",
+	"cover", "findings", "boat", "structure", "zone", "family", "frames", "model", "local", "bracket", "whatif", "renewal", "opinion", "panel", "weight", "afloat", "loading", "trials", "track", "run", "moves", "prediction", "ride", "limits", "hours", "materials", "welding", "seams", "joint", "inspections", "repairs", "holds", "leaks", "trace", "requirements", "requirementlist", "draft", "bench", "benchsheet", "survey", "owner", "chapter", "printed", "glossary", "from", "documents", "methods", "sheet", "limitrows", "proofs", "records", "record", "proving", "tables", "compare", "register", "design", "ready",
 }
 
 func newPress(job Job) (*press, error) {

@@ -188,7 +188,8 @@ func (p judgedPiece) check(t *testing.T, hull string, row []string, at int) {
 	}
 }
 
-// The pages of the structure stay light: about four megabytes for a boat of 7.4 m with its whole grid.
+// The pages of the structure stay light: about five megabytes for a boat of 7.4 m with its whole grid and three second opinions,
+// each on one page.
 func light(t *testing.T, dir string) {
 	for _, hull := range []string{"HL74-012", "HL74-013", "LT56-031"} {
 		all, err := filepath.Glob(filepath.Join(dir, hull, "structure", "*.html"))
@@ -203,7 +204,7 @@ func light(t *testing.T, dir string) {
 			}
 			sum += info.Size()
 		}
-		if sum > 4_700_000 {
+		if sum > 5_300_000 {
 			t.Errorf("%s: %d pages of the structure hold %.1f MB", hull, len(all)+1, float64(sum)/1e6)
 		}
 	}

@@ -100,8 +100,8 @@ func (l *leaf) working(w *method.Working, prefix, governs string) (Working, erro
 			return Working{}, err
 		}
 		row.Governs = s.Symbol == governs
-		if l.at.above == nil || row.Governs {
-			l.note(w, s, row.ID) // of a panel, the step that decides
+		if l.at.above == nil || row.Governs && l.at.kind != "opinion" {
+			l.note(w, s, row.ID) // of a panel, the step that decides; an opinion decides nothing
 		}
 		out.at[s.Symbol] = row.ID
 		if s.State == method.NotSet {

@@ -47,6 +47,13 @@ func routes() []route {
 			[]string{"superseded in 2019", "recalled"}},
 		{"surveyor", "is this the file that the yard gave out, unchanged?", launch, []string{"Whether the file is whole and unchanged"},
 			[]string{"sha256sum --quiet -c SHA256SUMS", "What it does not prove"}},
+		{"surveyor", "another rule asks for more plate: by which formula?", launch,
+			[]string{"How thick each part must be, and why", "B: DNV HSLC, January 2011"},
+			[]string{"Worked in full", "Values of the craft", "tank main bottom"}},
+		{"surveyor", "by which row was the pore judged, and who held it against the standard?", tender,
+			[]string{"Inspections", "ISO 10042:2018"}, []string{"surface pore"}},
+		{"builder", "how much weld metal does one joint take?", launch,
+			[]string{"Which seams are welded and looked at", "C2S"}, []string{"weld metal that it takes"}},
 
 		{"owner", "how many people and how much load may I carry?", launch, nil,
 			[]string{"The plate permits 492 kg and 6 persons"}},

@@ -109,7 +109,7 @@ func (r *Result) curve(slope float64, p *Promise) Curve {
 	for _, t := range w.Runs {
 		run = math.Max(run, t)
 	}
-	most := math.Ceil(1.15*math.Max(run, p.Hours)/50) * 50
+	most := r.reach(run, p)
 	near := math.Min(1.5*run, most)
 	c := Curve{Slope: slope}
 	for i := range 2*curvePoints + 1 {
@@ -124,6 +124,25 @@ func (r *Result) curve(slope float64, p *Promise) Curve {
 		c.Hours, c.Part = append(c.Hours, h), append(c.Part, part)
 	}
 	return c
+}
+
+// leastSeen is the part below which a curve cannot be told from nought.
+const leastSeen = 0.001
+
+// reach is how far the curves of a promise are drawn, hours: beyond its own hours, or, where all of them have come to nothing
+// before half of that, only as far as there is something to see.
+func (r *Result) reach(run float64, p *Promise) float64 {
+	gone := run
+	for _, slope := range slopes {
+		w := r.law(slope, confidence)
+		if t, err := w.Life(leastSeen); err == nil {
+			gone = math.Max(gone, t)
+		}
+	}
+	if gone < p.Hours/2 {
+		return math.Ceil(1.05*gone/5) * 5
+	}
+	return math.Ceil(1.15*math.Max(run, p.Hours)/50) * 50
 }
 
 // At finds what one slope and one confidence show.

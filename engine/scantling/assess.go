@@ -38,7 +38,7 @@ type Input struct {
 // record names no sheet is judged by the usual one, and the result says that this is assumed.
 func Assess(in Input) Result {
 	j := newJudge(&in)
-	out := Result{Sheet: j.rules[0].sheet, Craft: j.rules[0].craft, Assumed: !in.Hull.Rules.Structure.Set}
+	out := Result{Sheet: j.rules[0].sheet, Craft: j.rules[0].craft, Assumed: !in.Hull.Rules.Structure.Set, judge: j}
 	if out.Assumed {
 		out.Assumptions = append(out.Assumptions, assumedSheet(out.Sheet))
 	}

@@ -7,6 +7,7 @@ import (
 	"testing"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/method"
 	"hullfile/engine/record"
 	"hullfile/engine/scantling"
 	"hullfile/engine/unit"
@@ -202,4 +203,45 @@ func TestEqualPanelsOfTheGrid(t *testing.T) {
 	if out.Panels[1].Same != "" || out.Panels[1].Fitted != 5 {
 		t.Errorf("another thickness: %+v", out.Panels[1])
 	}
+}
+
+// A second opinion that is worked again in full comes to what was told of it: the step that governs, and its value.
+func TestSecondWorkingIsThatOfTheOpinion(t *testing.T) {
+	h := practiceBoat()
+	b := bottom("B3", 6)
+	b.Z, b.Deadrise = put(unit.M(-0.1), 27), put(unit.Deg(19), 29)
+	h.Panels = []record.Panel{b}
+	h.Members = []record.Member{stringer("ST", flatBar(h, 50, 5)), frame("FR", flatBar(h, 120, 10))}
+	out := whole(t).judge(h, nil, nil)
+	shown := 0
+	for i := range others {
+		by := out.Second(i + 1)
+		w, governs := by.Panel(out.Panels[0].Record)
+		shown += agrees(t, out.Panels[0].Opinions[i], w, governs)
+		for k := range out.Members {
+			w, governs := by.Member(out.Members[k].Record)
+			shown += agrees(t, out.Members[k].Opinions[i], w, governs)
+		}
+	}
+	if shown < 2*len(others) {
+		t.Errorf("only %d opinions were shown", shown)
+	}
+}
+
+func agrees(t *testing.T, o scantling.Opinion, w *method.Working, governs string) int {
+	t.Helper()
+	if governs != o.Governs {
+		t.Errorf("rule %d: %s governs in the working, %s in the opinion", o.Rule, governs, o.Governs)
+	}
+	if o.Governs == "" {
+		return 0
+	}
+	want := o.Needed
+	if o.What == "slenderness" { // a ratio that is there, held against one
+		want = o.Fitted
+	}
+	if v, ok := w.Value(governs); !ok || math.Abs(v-want) > 1e-8 {
+		t.Errorf("rule %d: the working gives %v for %s, the opinion %v", o.Rule, v, governs, want)
+	}
+	return 1
 }

@@ -40,6 +40,8 @@ type Result struct {
 	Checks      []finding.Check
 	Findings    []finding.Finding // doubts of range and of kind; shortfalls and gaps come from the checks
 	Assumptions []finding.Assumption
+
+	judge *judge // what they were judged from, for Second
 }
 
 // Rule is one sheet by which the hull is judged.

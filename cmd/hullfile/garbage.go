@@ -2,6 +2,8 @@ package main
 
 import (
 	"os"
+	"runtime"
+
 	"runtime/debug"
 	"runtime/metrics"
 )
@@ -12,8 +14,8 @@ import (
 // hand the memory out as looking takes.
 const roomForGarbage = 128 << 20
 
-// spareLooking sets how much garbage may gather by what the program uses now; in a long run it is asked again with every
-// hull, because what is used grows. Where the person who runs it has said so by GOGC, that holds.
+// spareLooking sets how much garbage may gather by what the program uses now, and again after every look, because what is
+// used grows. Where the person who runs it has said so by GOGC, that holds.
 func spareLooking() {
 	if os.Getenv("GOGC") != "" {
 		return
@@ -21,10 +23,11 @@ func spareLooking() {
 	used := []metrics.Sample{{Name: "/gc/heap/live:bytes"}} // at the last look, nought before the first
 	metrics.Read(used)
 	debug.SetGCPercent(garbagePercent(used[0].Value.Uint64()))
+	runtime.AddCleanup(new(*int), func(struct{}) { spareLooking() }, struct{}{})
 }
 
-// leastUsed is what a run soon uses at the least, bytes.
-const leastUsed = 32 << 20
+// leastUsed is what counts as used where it is less, also before the first look: the language's own least, bytes.
+const leastUsed = 4 << 20
 
 // garbagePercent is that room as a share of the memory used, in percent, never less than the language's own 100.
 func garbagePercent(used uint64) int {

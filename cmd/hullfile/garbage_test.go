@@ -1,6 +1,11 @@
 package main
 
-import "testing"
+import (
+	"runtime"
+	"runtime/debug"
+	"runtime/metrics"
+	"testing"
+)
 
 func TestGarbagePercent(t *testing.T) {
 	rows := []struct {
@@ -8,7 +13,7 @@ func TestGarbagePercent(t *testing.T) {
 		used  uint64
 		want  int
 	}{
-		{"own arithmetic: 128 MiB beside 32 MiB, also where less is used yet", 1 << 20, 400},
+		{"own arithmetic: 128 MiB beside 4 MiB, also where less is used yet", 1 << 20, 3200},
 		{"own arithmetic: 128 MiB beside 64 MiB", 64 << 20, 200},
 		{"own arithmetic: a fleet has the language's own share", 1 << 30, 100},
 	}
@@ -17,4 +22,23 @@ func TestGarbagePercent(t *testing.T) {
 			t.Errorf("%s: %d percent, want %d", r.where, got, r.want)
 		}
 	}
+}
+
+func TestRoomFollowsWhatIsUsed(t *testing.T) {
+	t.Setenv("GOGC", "")
+	before := debug.SetGCPercent(100)
+	defer debug.SetGCPercent(before)
+	spareLooking()
+	used := make([]byte, 96<<20)
+	runtime.GC()
+	now := []metrics.Sample{{Name: "/gc/heap/live:bytes"}, {Name: "/gc/gogc:percent"}}
+	for range 1_000_000 {
+		metrics.Read(now)
+		if int(now[1].Value.Uint64()) == garbagePercent(now[0].Value.Uint64()) {
+			return
+		}
+		runtime.Gosched()
+	}
+	t.Errorf("%d bytes are used, and the share is still %d percent", now[0].Value.Uint64(), now[1].Value.Uint64())
+	runtime.KeepAlive(used)
 }

@@ -31,10 +31,7 @@ func (r *rendering) write(ctx context.Context, d *desk, out string) (site.Report
 	return site.Render(ctx, site.Job{
 		Root: r.root, Out: out, Version: version(), Program: build(), Print: r.print, EveryFile: r.every,
 		Pieces: &site.Pieces{Known: func() (record.Known, error) { return r.shelf.begun().Known() }, Choose: r.choose, Ready: r.ready},
-		Tell: func(p site.Progress) {
-			spareLooking()
-			d.progress.show(progressLine(p))
-		},
+		Tell:   func(p site.Progress) { d.progress.show(progressLine(p)) },
 	})
 }
 

@@ -25,7 +25,6 @@ func (r *reading) render(ctx context.Context, d *desk, out string, named []strin
 // press writes the technical files of some hulls of the yard.
 func (r *reading) press(ctx context.Context, d *desk, out string, hulls []*record.Hull) (site.Report, error) {
 	defer d.progress.done()
-	spareLooking()
 	neighbours := engine.NewNeighbours(r.yard)
 	return site.Render(ctx, site.Job{
 		Yard: r.yard, Hulls: hulls, Root: r.root, Out: out, Version: version(), Program: build(),

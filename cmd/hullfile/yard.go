@@ -71,6 +71,7 @@ type shelf struct {
 // begun is what comes with the program; reading it is begun by the first who asks.
 func (s *shelf) begun() *engine.Shipped {
 	if s.shipped == nil {
+		largePages()
 		s.shipped = engine.ReadShipped(content.Files)
 	}
 	return s.shipped

@@ -53,11 +53,25 @@ func (t *csvTable) add(cells ...any) {
 // appendCell writes a text as a cell. It is the only place that does so, because every cell must be defused. A cell in
 // which a sign of CSV stands, or that begins with a blank, is put into quotes (RFC 4180, 2.5 to 2.7).
 func appendCell(out []byte, cell string) []byte {
+	if plainCell(cell) {
+		return append(out, cell...)
+	}
 	cell = defused(cell)
 	if !strings.ContainsAny(cell, ",\"") && cell != `\.` && !unicode.IsSpace(firstRune(cell)) {
 		return append(out, cell...)
 	}
 	return append(append(append(out, '"'), strings.ReplaceAll(cell, `"`, `""`)...), '"')
+}
+
+// plainCell reports a cell that is written as it is, as most are: it begins with a letter or digit of ASCII, and all in it is ASCII
+// without a control, a comma or a quotation mark.
+func plainCell(cell string) bool {
+	for i := range len(cell) {
+		if c := cell[i]; c < ' ' || c > '~' || c == ',' || c == '"' {
+			return false
+		}
+	}
+	return cell != "" && (cell[0] >= '0' && cell[0] <= '9' || cell[0] >= 'A' && cell[0] <= 'Z' || cell[0] >= 'a' && cell[0] <= 'z')
 }
 
 // text gives the table as it is written.
@@ -78,9 +92,6 @@ const usualHead = 256
 // defused gives a cell that no spreadsheet runs: text that begins like a formula gets an apostrophe before it, as people
 // write it there themselves. Numbers stay as they are. A line break within a cell becomes a blank, so that a row is a line.
 func defused(cell string) string {
-	if strings.IndexFunc(cell, unicode.IsControl) < 0 && cell != "" && (cell[0] >= '0' && cell[0] <= '9' || cell[0] >= 'A' && cell[0] <= 'Z' || cell[0] >= 'a' && cell[0] <= 'z') {
-		return cell // as most are
-	}
 	cell = strings.Map(func(r rune) rune {
 		if r == '\n' || r == '\r' || r == '\t' {
 			return ' '

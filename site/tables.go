@@ -204,12 +204,12 @@ func (b *book) documentTable() *csvTable {
 // valuesName is the table of all values of the records; two issues are compared by it.
 const valuesName = "values"
 
+// usualValues is about how many values the records of a hull hold.
+const usualValues = 1 << 13
+
 func (b *book) valueTable() *csvTable {
 	t := &csvTable{name: valuesName, says: "every value of the records as it stands for this hull, with its place", head: []string{"key", "value", "file", "line"}}
-	values := record.Values(b.yard, b.hull)
-	t.expect(len(values), 64)
-	for _, v := range values {
-		t.add(v.Key, v.Text, v.At.File, v.At.Line)
-	}
+	t.expect(usualValues, 80)
+	record.Values(b.yard, b.hull, func(v record.Value) { t.add(v.Key, v.Text, v.At.File, v.At.Line) })
 	return t
 }

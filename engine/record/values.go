@@ -17,27 +17,28 @@ type Value struct {
 	At   finding.Place
 }
 
-// Values lists every value that was written for a hull: its own and those of its design, those of the yard, and of the
-// stock and the procedures what the hull names. In the order of the tables, entries in the order of the record.
-func Values(y *Yard, h *Hull) []Value {
-	w := valueWalk{}
-	w.table(hullTable, reflect.ValueOf(&h.HullFile).Elem(), "")
+// Values gives every value that was written for a hull, one by one: its own and those of its design, those of the yard, and of
+// the stock and the procedures what the hull names. In the order of the tables, entries in the order of the record.
+func Values(y *Yard, h *Hull, take func(Value)) {
 	named := map[string]bool{}
-	for _, v := range w.all {
+	of := valueWalk{take: func(v Value) {
 		named[v.Text] = true
-	}
+		take(v)
+	}}
+	of.table(hullTable, reflect.ValueOf(&h.HullFile).Elem(), "")
+	w := valueWalk{take: take}
 	w.table(builderTable, reflect.ValueOf(&y.Builder).Elem(), "yard.")
 	w.only = named
 	w.table(stockTable, reflect.ValueOf(&y.Stock).Elem(), "stock.")
 	w.table(proceduresTable, reflect.ValueOf(&y.Welding).Elem(), "procedures.")
-	return w.all
 }
 
-// valueWalk collects values. Where only is given, an entry of a keyed table at the top counts only if its key, or a text in
+// valueWalk goes through values. Where only is given, an entry of a keyed table at the top counts only if its key, or a text in
 // it that stands for it, is named.
 type valueWalk struct {
-	all  []Value
-	only map[string]bool
+	take  func(Value)
+	only  map[string]bool
+	entry []Value // of the entry that is being looked at
 }
 
 func (w *valueWalk) table(t *table, v reflect.Value, path string) {
@@ -48,36 +49,40 @@ func (w *valueWalk) table(t *table, v reflect.Value, path string) {
 			w.table(f.sub, at, path+f.key+".")
 		case entries:
 			for i := range at.Len() {
-				w.entry(f.sub, at.Index(i), path+f.key+".")
+				w.entered(f.sub, at.Index(i), path+f.key+".")
 			}
 		default:
-			w.value(at, path+f.key)
+			w.value(at, path, f.key)
 		}
 	}
 }
 
-func (w *valueWalk) entry(t *table, v reflect.Value, path string) {
+func (w *valueWalk) entered(t *table, v reflect.Value, path string) {
 	id := v.Field(entryIndex).Field(0).String() // Entry.ID
-	if w.only == nil {
-		w.table(t, v, path+id+".")
+	if w.only == nil || w.only[id] {
+		all := valueWalk{take: w.take}
+		all.table(t, v, path+id+".")
 		return
 	}
-	inner := valueWalk{}
+	w.entry = w.entry[:0]
+	inner := valueWalk{take: func(v Value) { w.entry = append(w.entry, v) }}
 	inner.table(t, v, path+id+".")
-	if !w.only[id] && !slices.ContainsFunc(inner.all, func(v Value) bool { return w.only[v.Text] && isNumber(v.Key) }) {
+	if !slices.ContainsFunc(w.entry, func(v Value) bool { return w.only[v.Text] && isNumber(v.Key) }) {
 		return
 	}
-	w.all = append(w.all, inner.all...)
+	for _, v := range w.entry {
+		w.take(v)
+	}
 }
 
 // isNumber reports whether a key holds the number by which papers and welds name an entry.
 func isNumber(key string) bool { return strings.HasSuffix(key, ".number") }
 
-func (w *valueWalk) value(v reflect.Value, key string) {
+func (w *valueWalk) value(v reflect.Value, path, key string) {
 	if !v.Field(1).Bool() {
 		return
 	}
-	w.all = append(w.all, Value{Key: key, Text: plainText(v.Field(0)), At: v.Field(2).Interface().(finding.Place)})
+	w.take(Value{Key: path + key, Text: plainText(v.Field(0)), At: *v.Field(2).Addr().Interface().(*finding.Place)})
 }
 
 func plainText(v reflect.Value) string {

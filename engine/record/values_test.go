@@ -19,12 +19,12 @@ func TestValues(t *testing.T) {
 		{Entry: Entry{ID: "L1"}, Cast: Written("48117", at)}, {Entry: Entry{ID: "L2"}, Cast: Written("48118", at)},
 	}}}
 	got := map[string]string{}
-	for _, v := range Values(y, h) {
+	Values(y, h, func(v Value) {
 		got[v.Key] = v.Text
 		if v.At != at {
 			t.Errorf("%s stands at %v", v.Key, v.At)
 		}
-	}
+	})
 	want := map[string]string{"identity.launched": "2026-03-04", "title": "launch", "panel.B3.thickness_mm": "8", "panel.B3.lot": "L1", "trial.T1.run.2.setting": "idle", "yard.name": "Yard", "stock.lot.L1.cast": "48117"}
 	for key, text := range want {
 		if got[key] != text {

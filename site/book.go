@@ -51,6 +51,10 @@ type book struct {
 	limitsAt   map[string]string // pages of tables of limits by their file
 	tracks     map[string]string // pages of logs, runs and manoeuvres by their subject
 
+	owner  *book                // of the owner's chapters, once it was asked for
+	values map[string]Figure    // of an owner's book, that chapters may name
+	blocks map[string]OwnerPart // of an owner's book, by the names in chapters
+
 	text   []byte // of the page that is being printed
 	pages  int
 	copied map[string]string // papers in the book, by their path in it, with their hash

@@ -82,8 +82,18 @@ func (p *OwnerPart) empty() bool {
 	return p.Text == "" && p.Picture.SVG == "" && p.Table == nil && len(p.Facts)+len(p.Links)+len(p.Terms)+len(p.Lines)+len(p.Card.Rows) == 0
 }
 
-// ownerBlock makes a picture, table or list of the closed set. What is not on record says so.
+// ownerBlock gives a picture, table or list of the closed set. It is made once: all chapters lie in one folder.
 func (l *leaf) ownerBlock(name string) OwnerPart {
+	p, made := l.blocks[name]
+	if !made {
+		p = l.newOwnerBlock(name)
+		l.blocks[name] = p
+	}
+	return p
+}
+
+// newOwnerBlock makes one. What is not on record says so.
+func (l *leaf) newOwnerBlock(name string) OwnerPart {
 	kind, what, _ := strings.Cut(name, " ")
 	var p OwnerPart
 	switch kind {

@@ -10,11 +10,18 @@ import (
 	"hullfile/engine/handbook"
 )
 
-// ownerBook makes the book of the owner's chapters, beside the technical file that it belongs to.
+// ownerBook gives the book of the owner's chapters, beside the technical file that it belongs to.
 func (b *book) ownerBook() *book {
+	if b.owner == nil {
+		b.owner = b.newOwnerBook()
+	}
+	return b.owner
+}
+
+func (b *book) newOwnerBook() *book {
 	o := &book{
 		press: b.press, dossier: b.dossier, hull: b.hull, yard: b.yard, folder: b.folder, open: map[*section]int{}, railLines: map[railKey]template.HTML{},
-		targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, isRecord: map[string]bool{},
+		targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, isRecord: map[string]bool{}, blocks: map[string]OwnerPart{},
 	}
 	for i := range b.handbook().Chapters {
 		c := &b.handbook().Chapters[i]

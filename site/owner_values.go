@@ -11,12 +11,16 @@ import (
 // ownerValues makes the values that chapters of the owner's book may name, each with its unit. A value that is not on
 // record has a reason in place of a text. The set is that of engine/handbook; a test holds the two together.
 func (l *leaf) ownerValues() map[string]Figure {
+	if l.values != nil {
+		return l.values // as for another chapter
+	}
 	v := map[string]Figure{}
 	l.identityValues(v)
 	l.boatValues(v)
 	l.afloatValues(v)
 	l.fuelValues(v)
 	l.careValues(v)
+	l.values = v
 	return v
 }
 

@@ -3,6 +3,7 @@ package site
 import (
 	"html/template"
 	"math"
+	"slices"
 	"unicode/utf8"
 
 	"hullfile/engine/method"
@@ -35,10 +36,11 @@ type CompareBlock struct {
 
 // compareColumn is one quantity: an input or a step by its place in a working.
 type compareColumn struct {
-	step bool
-	at   int
-	most int // decimals of the one that has the most
-	wide float64
+	step  bool
+	at    int
+	texts []string // in each of the workings
+	most  int      // decimals of the one that has the most
+	wide  float64
 }
 
 func (c compareColumn) of(w *method.Working) *method.Shown {
@@ -103,7 +105,7 @@ func (l *leaf) compare(all []compared, shown *method.Working, steps map[string]s
 // compareRows gives the rows of one block; the first has the anchors and the ways to where each is shown.
 func compareRows(all []compared, columns []compareColumn, f *forms, first bool) template.HTML {
 	var rows markup
-	for _, c := range all {
+	for n, c := range all {
 		rows.raw("<tr")
 		if first && c.id != "" {
 			rows.raw(` id="`)
@@ -124,10 +126,10 @@ func compareRows(all []compared, columns []compareColumn, f *forms, first bool) 
 		for _, col := range columns {
 			s := col.of(c.working)
 			if !col.step {
-				rows.valueCell(s, "", false, col.most)
+				rows.valueCell(s, col.texts[n], "", false, col.most)
 				continue
 			}
-			rows.valueCell(s, f.mark(col.at, s), s.Symbol == c.governs, col.most)
+			rows.valueCell(s, col.texts[n], f.mark(col.at, s), s.Symbol == c.governs, col.most)
 		}
 		rows.raw("</tr>\n")
 	}
@@ -142,11 +144,13 @@ const (
 	besideFigure = 11.0
 )
 
-// measure finds the most decimals of a column, and about how wide it is.
+// measure takes the texts of a column, the most decimals, and about how wide it is.
 func (c *compareColumn) measure(all []compared) {
 	most := max(2, utf8.RuneCountInString(c.of(all[0].working).Unit)-1)
-	for _, one := range all {
+	c.texts = make([]string, len(all))
+	for n, one := range all {
 		text := shownText(c.of(one.working))
+		c.texts[n] = text
 		if d, ok := decimalsOf(text); ok {
 			c.most = max(c.most, d)
 		}
@@ -182,12 +186,12 @@ func differing(all []compared, of func(*method.Working) []method.Shown) []int {
 	var out []int
 	first := of(all[0].working)
 	for i := range first {
-		a, text := &first[i], shownText(&first[i])
-		for _, c := range all[1:] {
-			if b := &of(c.working)[i]; a.State != b.State || a.Formula != b.Formula || text != shownText(b) {
-				out = append(out, i)
-				break
-			}
+		a := &first[i]
+		if slices.ContainsFunc(all[1:], func(c compared) bool {
+			b := &of(c.working)[i]
+			return !a.Alike(b) && (a.State != b.State || a.Formula != b.Formula || shownText(a) != shownText(b))
+		}) {
+			out = append(out, i)
 		}
 	}
 	return out
@@ -245,11 +249,10 @@ func (m *markup) columnHead(s *method.Shown, anchor string) {
 	m.raw("</th>")
 }
 
-// valueCell writes one value in a column whose longest has most decimals; what has none is a dash, what lies outside its range
+// valueCell writes the text of one value in a column whose longest has most decimals; what has none is a dash, what lies outside its range
 // bears a dagger.
-func (m *markup) valueCell(s *method.Shown, form string, governs bool, most int) {
+func (m *markup) valueCell(s *method.Shown, text, form string, governs bool, most int) {
 	m.raw(`<td class="num">`)
-	text := shownText(s)
 	if text == "" {
 		m.raw("–</td>")
 		return

@@ -34,7 +34,7 @@ func definitionMath(symbol string, f *method.Formula) template.HTML {
 // valuesMath sets the formula of a step with the values that went in. It is empty where there is no result, or nothing
 // to put in.
 func valuesMath(s *method.Shown, w *method.Working) template.HTML {
-	if s.Formula == nil || s.Formula.Root == nil || len(s.Formula.Root.Args) == 0 || s.Figure() == "" {
+	if s.Formula == nil || s.Formula.Root == nil || len(s.Formula.Root.Args) == 0 || !s.HasFigure() {
 		return ""
 	}
 	return template.HTML(mathml.With(s.Formula, w.Get)) //nolint:gosec // our own markup

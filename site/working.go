@@ -169,7 +169,8 @@ func shown(s *method.Shown) Figure {
 	if s.IsWord {
 		return has(s.Word != "", s.Word, notThere(s))
 	}
-	return has(s.Number() != "", s.Number(), notThere(s))
+	number := s.Number()
+	return has(number != "", number, notThere(s))
 }
 
 func notThere(s *method.Shown) string {

@@ -147,6 +147,14 @@ func (s *Shown) Figure() string {
 	return joined(s.Number(), s.Unit)
 }
 
+// HasFigure reports whether Figure gives anything, without writing it.
+func (s *Shown) HasFigure() bool { return s.usable() && (!s.IsWord || s.Word != "") }
+
+// Alike reports that another result says the same, without writing either. Where it does not, both may still be written alike.
+func (s *Shown) Alike(t *Shown) bool {
+	return s.State == t.State && s.Formula == t.Formula && s.IsWord == t.IsWord && s.Word == t.Word && s.Value == t.Value && s.nought == t.nought
+}
+
 // Number gives the value like Figure, without its unit; empty for a word and where there is no value. What is nought but for
 // rounding is 0.
 func (s *Shown) Number() string {
@@ -163,7 +171,8 @@ func (s *Shown) Number() string {
 
 // exact reports whether four significant figures say a number in full; the last bits of reckoning do not count.
 func exact(v float64) bool {
-	short, err := strconv.ParseFloat(strconv.FormatFloat(v, 'e', 3, 64), 64)
+	var room [16]byte
+	short, err := strconv.ParseFloat(string(strconv.AppendFloat(room[:0], v, 'e', 3, 64)), 64)
 	return err == nil && math.Abs(v-short) <= 1e-12*math.Abs(v)
 }
 

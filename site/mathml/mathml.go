@@ -65,7 +65,7 @@ func Line(s *method.Shown, look Look) string {
 			w.unit(s.Unit)
 		}
 	})
-	if bare || s.Figure() == "" {
+	if bare || !s.HasFigure() {
 		return line
 	}
 	if len(root.Args) > 0 {
@@ -95,7 +95,9 @@ type writer struct {
 	strings.Builder
 	look  Look
 	root  *method.Node // of the formula whose values are put in
-	small bool         // inside a fraction or an exponent: a simple quotient is written on the line
+	last  *method.Shown
+	text  string // the number of last
+	small bool   // inside a fraction or an exponent: a simple quotient is written on the line
 }
 
 func (w *writer) put(markup string) { w.WriteString(markup) }
@@ -121,7 +123,7 @@ func (w *writer) says(text string) { w.element("mtext", "\u00a0"+text+"\u00a0") 
 // result writes "= value unit", nothing where there is no value.
 func (w *writer) result(s *method.Shown) {
 	switch {
-	case s.Figure() == "":
+	case !s.HasFigure():
 		return
 	case s.IsWord:
 		w.equals()

@@ -73,7 +73,7 @@ func (w *writer) shown(n *method.Node) string {
 		return w.reading(n)
 	}
 	if s := w.value(n); s != nil {
-		return s.Number()
+		return w.numberOf(s)
 	}
 	return ""
 }
@@ -92,7 +92,7 @@ func (w *writer) value(n *method.Node) *method.Shown {
 	if w.look == nil {
 		return nil
 	}
-	if s, ok := w.look(n.Symbol); ok && s.Figure() != "" {
+	if s, ok := w.look(n.Symbol); ok && s.HasFigure() {
 		return s
 	}
 	return nil
@@ -194,6 +194,14 @@ func (w *writer) valueOrSymbol(n *method.Node) {
 	case s.IsWord:
 		w.element("mtext", s.Word)
 	default:
-		w.numeral(s.Number())
+		w.numeral(w.numberOf(s))
 	}
+}
+
+// numberOf is the number of a value. It is asked for once to see how it holds together and once more to write it.
+func (w *writer) numberOf(s *method.Shown) string {
+	if s != w.last {
+		w.last, w.text = s, s.Number()
+	}
+	return w.text
 }

@@ -72,24 +72,41 @@ var unexplained = map[string]bool{"glossary": true, "records": true, "methods": 
 // repeat the same words row by row.
 func spokenOn(page []byte) string {
 	var b strings.Builder
-	open, closing := "", "/"
-	eachTag(mainOf(page), func(before, tag, _ []byte) {
-		if open != "" {
-			b.Write(before)
+	for text := mainOf(page); ; {
+		at := bytes.IndexByte(text, '<')
+		if at < 0 {
+			return b.String()
 		}
-		switch name := nameOf(tag); {
-		case open == "" && spokenIn[string(name)]:
-			open = string(name)
-			closing = "/" + open
-		case string(name) == closing:
-			open, closing = "", "/"
-			b.WriteByte('\n')
+		text = text[at:]
+		if bytes.HasPrefix(text, drawn) {
+			_, text, _ = bytes.Cut(text, drawnEnd) // the greater part of most pages
+			continue
 		}
-	})
-	return b.String()
+		name := spokenTag(text)
+		if name == "" {
+			text = text[1:]
+			continue
+		}
+		said, rest, _ := bytes.Cut(text[tagEnd(text):], []byte("</"+name+">"))
+		eachTag(said, func(before, _, _ []byte) { b.Write(before) })
+		b.WriteByte('\n')
+		text = rest
+	}
 }
 
-var spokenIn = map[string]bool{"p": true, "h2": true, "h3": true, "caption": true, "figcaption": true, "thead": true, "dt": true}
+var drawn, drawnEnd = []byte("<svg"), []byte("</svg>")
+
+// spokenTag gives the name of the tag that a text begins with, empty where what stands in it is not spoken.
+func spokenTag(text []byte) string {
+	for _, name := range spokenIn {
+		if after := 1 + len(name); len(text) > after && string(text[1:after]) == name && strings.IndexByte(" \t\n>", text[after]) >= 0 {
+			return name
+		}
+	}
+	return ""
+}
+
+var spokenIn = []string{"p", "h2", "h3", "caption", "figcaption", "thead", "dt"}
 
 // wayOn is what a page ends with; the list of its words stands before it.
 var wayOn = []byte(`<nav class="turn"`)

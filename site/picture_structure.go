@@ -45,9 +45,11 @@ type unrolling struct {
 // faces lays out what a picture shows, starboard alone where port is judged by the same records.
 func (l *leaf) faces(u unrolling) []chart.Unfolded {
 	g, j := &l.dossier.Grid, l.judgements()
-	both := map[string]bool{} // by the name of the face
+	both, most := map[string]bool{}, map[string]int{} // by the name of the face: whether port is drawn too, panels on it
 	for i := range g.Patches {
-		both[u.names(&g.Patches[i])] = both[u.names(&g.Patches[i])] || l.bothSides(g.Patches[i].On)
+		name := u.names(&g.Patches[i])
+		both[name] = both[name] || l.bothSides(g.Patches[i].On)
+		most[name]++
 	}
 	var out []chart.Unfolded
 	at := map[string]int{}
@@ -56,7 +58,7 @@ func (l *leaf) faces(u unrolling) []chart.Unfolded {
 		if !known {
 			i = len(out)
 			at[on] = i
-			out = append(out, chart.Unfolded{Name: on, Along: zone != "transom" && zone != "bulkhead", Both: both[on]})
+			out = append(out, chart.Unfolded{Name: on, Along: zone != "transom" && zone != "bulkhead", Both: both[on], Tiles: make([]chart.Tile, 0, most[on])})
 			if out[i].Along {
 				out[i].Frames = l.frameMarks()
 			}

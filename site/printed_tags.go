@@ -156,7 +156,7 @@ func lastWord(b []byte) []byte {
 // captionBefore gives the words up to the end of a caption.
 func captionBefore(rest []byte, end string) string {
 	text, _, _ := bytes.Cut(rest, []byte(end))
-	return words(string(text))
+	return words(text)
 }
 
 // firstSentence gives what stands before the first full stop with a blank behind it.
@@ -166,10 +166,14 @@ func firstSentence(s string) string {
 }
 
 // words gives the text of a piece of markup without its tags.
-func words(markup string) string {
+func words(markup []byte) string { return strings.Join(strings.Fields(wordsIn(markup)), " ") }
+
+// wordsIn is words with the blanks and lines as they stand.
+func wordsIn(markup []byte) string {
 	var b strings.Builder
-	eachTag([]byte(markup), func(before, _, _ []byte) { b.Write(before) })
-	return strings.Join(strings.Fields(html.UnescapeString(b.String())), " ")
+	b.Grow(len(markup) / 2)
+	eachTag(markup, func(before, _, _ []byte) { b.Write(before) })
+	return html.UnescapeString(b.String())
 }
 
 func unescapePath(p string) string {
@@ -182,13 +186,17 @@ func unescapePath(p string) string {
 // wordsWithin gives the words of a page for the index, each once.
 func wordsWithin(markup []byte) string {
 	seen := map[string]bool{}
-	var out []string
-	for _, w := range strings.Fields(strings.ToLower(words(string(markup)))) {
+	var out strings.Builder
+	for w := range strings.FieldsSeq(strings.ToLower(wordsIn(markup))) {
 		w = strings.Trim(w, ".,;:()[]{}\"'!?")
-		if len(w) > 2 && !seen[w] {
-			seen[w] = true
-			out = append(out, w)
+		if len(w) <= 2 || seen[w] {
+			continue
 		}
+		seen[w] = true
+		if out.Len() > 0 {
+			out.WriteByte(' ')
+		}
+		out.WriteString(w)
 	}
-	return strings.Join(out, " ")
+	return out.String()
 }

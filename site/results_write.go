@@ -6,7 +6,6 @@ import (
 	"fmt"
 	"math"
 	"reflect"
-	"slices"
 	"strconv"
 	"strings"
 	"unicode/utf8"
@@ -33,12 +32,19 @@ func appendJSON(out []byte, v any, depth int) ([]byte, error) {
 		return appendList(out, v, depth)
 	case []string:
 		return appendList(out, v, depth)
+	case [][2]full:
+		return appendList(out, v, depth)
+	case [2]full:
+		out = append(appendFull(appendIndent(append(out, '['), depth+1), v[0]), ',')
+		return append(appendIndent(appendFull(appendIndent(out, depth+1), v[1]), depth), ']'), nil
 	case string:
 		return appendQuoted(out, v), nil
 	case full:
 		return appendFull(out, v), nil
 	case int:
 		return strconv.AppendInt(out, int64(v), 10), nil
+	case int64:
+		return strconv.AppendInt(out, v, 10), nil
 	case bool:
 		return strconv.AppendBool(out, v), nil
 	}
@@ -57,7 +63,7 @@ func appendObject(out []byte, o object, depth int) ([]byte, error) {
 	if len(o) == 0 {
 		return append(out, "{}"...), nil
 	}
-	slices.SortStableFunc(o, func(a, b member) int { return strings.Compare(a.key, b.key) })
+	sortKeys(o)
 	out = append(out, '{')
 	first := true
 	for i, m := range o {
@@ -75,6 +81,19 @@ func appendObject(out []byte, o object, depth int) ([]byte, error) {
 		}
 	}
 	return append(appendIndent(out, depth), '}'), nil
+}
+
+// sortKeys sorts a few members by insertion, so that of two with one key the earlier stays before the later.
+func sortKeys(o object) {
+	for i := 1; i < len(o); i++ {
+		m, at := o[i], i
+		for ; at > 0 && m.key < o[at-1].key; at-- {
+			o[at] = o[at-1]
+		}
+		if at < i {
+			o[at] = m
+		}
+	}
 }
 
 func appendList[T any](out []byte, all []T, depth int) ([]byte, error) {
@@ -98,11 +117,11 @@ func appendList[T any](out []byte, all []T, depth int) ([]byte, error) {
 }
 
 func appendIndent(out []byte, depth int) []byte {
-	out = append(out, '\n')
-	for range depth {
-		out = append(out, ' ')
+	const newLine = "\n                "
+	if depth < len(newLine) {
+		return append(out, newLine[:1+depth]...)
 	}
-	return out
+	return append(append(out, '\n'), strings.Repeat(" ", depth)...)
 }
 
 // appendQuoted writes a text in quotes, with what could end a script or a line there escaped.

@@ -191,13 +191,13 @@ const mostRecordWords = 6000
 
 // keysOf gives the beginning of a record as words.
 func keysOf(text []byte) []byte {
-	text = text[:min(len(text), mostRecordWords)]
-	return bytes.Map(func(r rune) rune {
-		if strings.ContainsRune("<>=[],;\"#", r) {
-			return ' '
+	text = bytes.Clone(text[:min(len(text), mostRecordWords)])
+	for i, c := range text {
+		if strings.IndexByte("<>=[],;\"#", c) >= 0 {
+			text[i] = ' '
 		}
-		return r
-	}, text)
+	}
+	return text
 }
 
 // chapterWords gives the words of a chapter, each once.

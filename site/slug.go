@@ -13,15 +13,22 @@ type slugs map[string]bool
 // taken gets a number; the caller asks in the order of the record, so that the same records give the same names.
 func (s slugs) take(key string) string {
 	base := slug(key)
-	name := base
-	for n := 2; s[strings.ToLower(name)]; n++ {
+	name, low := base, strings.ToLower(base)
+	for n := 2; s[low]; n++ {
 		name = fmt.Sprintf("%s-%d", base, n)
+		low = strings.ToLower(name)
 	}
-	s[strings.ToLower(name)] = true
+	s[low] = true
 	return name
 }
 
+// mostSlug is the length of a name at which the rest of a key is left out, bytes.
+const mostSlug = 60
+
 func slug(key string) string {
+	if isSlug(key) {
+		return key // as most are
+	}
 	var b strings.Builder
 	for _, r := range key {
 		if plainRune(r) && (r != '.' || b.Len() > 0) {
@@ -29,7 +36,7 @@ func slug(key string) string {
 		} else if !strings.HasSuffix(b.String(), "-") {
 			b.WriteByte('-')
 		}
-		if b.Len() >= 60 {
+		if b.Len() >= mostSlug {
 			break
 		}
 	}
@@ -38,6 +45,11 @@ func slug(key string) string {
 		return "x-" + name
 	}
 	return name
+}
+
+// isSlug reports whether a key stays as it is.
+func isSlug(key string) bool {
+	return key != "" && len(key) <= mostSlug && strings.IndexFunc(key, func(r rune) bool { return !plainRune(r) }) < 0 && strings.Trim(key, "-.") == key && !reserved(key)
 }
 
 // plainName reports whether a word can be a folder as it stands: letters of any script, digits, - _ . and single

@@ -8,7 +8,11 @@ import (
 // appendText writes a text from a record into markup, as content or as the value of an attribute. What XML cannot hold,
 // and marks that turn the direction of the text that follows, become the replacement character.
 func appendText(out []byte, text string) []byte {
-	for _, r := range text {
+	for i, r := range text {
+		if r >= ' ' && r < 0x7F && r != '&' && r != '<' && r != '>' && r != '"' && r != '\'' {
+			out = append(out, text[i]) // as most are
+			continue
+		}
 		switch r = written(r); {
 		case r == '&':
 			out = append(out, "&amp;"...)

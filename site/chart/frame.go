@@ -3,6 +3,7 @@ package chart
 import (
 	"fmt"
 	"strings"
+	"sync"
 )
 
 // Figure is one drawing with what belongs under it. See the package comment.
@@ -23,12 +24,23 @@ type plate struct {
 	paint func(*sheet)
 }
 
-// svg draws the plate for a page and for a phone. Both are painted on one sheet of paper, the phone behind the page, and put
-// together once: a book has hundreds of figures.
+// papers are sheets of paper that were drawn on and may be drawn on again: a book has hundreds of figures, and what a figure needs
+// to be drawn is several times what is left of it.
+var papers = sync.Pool{New: func() any { return new(sheet) }}
+
+// paper takes an empty sheet out of papers.
+func paper(w float64) *sheet {
+	s := papers.Get().(*sheet)
+	s.w, s.h, s.out, s.words = w, 0, s.out[:0], s.words[:0]
+	return s
+}
+
+// svg draws the plate for a page and for a phone.
 func (p plate) svg() string {
-	page := newSheet(wide, 0)
+	page, phone := paper(wide), paper(narrow)
+	defer papers.Put(page)
+	defer papers.Put(phone)
 	paintSafely(page, p.paint)
-	phone := &sheet{w: narrow, out: page.out[len(page.out):]}
 	paintSafely(phone, p.paint)
 	first, second := p.head(page, "g-wide", p.id), p.head(phone, "g-narrow", p.id+"-n")
 	const end = "</svg>"
@@ -40,9 +52,9 @@ func (p plate) svg() string {
 	return out.String()
 }
 
-// head begins the drawing of one painted sheet.
+// head begins the drawing of one painted sheet. It is written behind the drawing on the same paper, where there is room.
 func (p plate) head(body *sheet, class, id string) []byte {
-	s := &sheet{out: make([]byte, 0, len(p.title)+len(p.alt)+512)}
+	s := &sheet{out: body.out[len(body.out):]}
 	s.begin("svg", class)
 	s.raw(` xmlns="http://www.w3.org/2000/svg" viewBox="0 0 `)
 	s.num(body.w)

@@ -44,10 +44,23 @@ func (s *sheet) num(v float64) {
 		s.out = append(s.out, '-')
 		tenths = -tenths
 	}
-	s.out = strconv.AppendInt(s.out, tenths/10, 10)
+	s.out = appendWhole(s.out, tenths/10)
 	if rest := tenths % 10; rest != 0 {
 		s.out = append(s.out, '.', byte('0'+rest))
 	}
+}
+
+// appendWhole writes a whole number that is not below nought; most have three digits, and a figure has thousands of them.
+func appendWhole(out []byte, n int64) []byte {
+	switch {
+	case n >= 1000:
+		return strconv.AppendInt(out, n, 10)
+	case n >= 100:
+		return append(out, byte('0'+n/100), byte('0'+n/10%10), byte('0'+n%10))
+	case n >= 10:
+		return append(out, byte('0'+n/10), byte('0'+n%10))
+	}
+	return append(out, byte('0'+n))
 }
 
 func (s *sheet) raw(markup string) { s.out = append(s.out, markup...) }

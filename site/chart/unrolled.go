@@ -67,17 +67,20 @@ type unrolled struct{ faces []Unfolded }
 
 // usable leaves out what has no place that can be drawn.
 func (f Unfolded) usable() Unfolded {
-	sound := func(flat [][2]float64, least int) bool {
-		for _, p := range flat {
-			if !near0(p[0]) || !near0(p[1]) {
-				return false
-			}
-		}
-		return len(flat) >= least
+	unsound := func(flat [][2]float64, least int) bool {
+		return len(flat) < least || slices.ContainsFunc(flat, func(p [2]float64) bool { return !near0(p[0]) || !near0(p[1]) })
 	}
-	f.Tiles = slices.DeleteFunc(slices.Clone(f.Tiles), func(t Tile) bool { return !sound(t.Flat, 3) })
-	f.Bars = slices.DeleteFunc(slices.Clone(f.Bars), func(b Bar) bool { return !sound(b.Flat, 2) })
+	f.Tiles = without(f.Tiles, func(t Tile) bool { return unsound(t.Flat, 3) })
+	f.Bars = without(f.Bars, func(b Bar) bool { return unsound(b.Flat, 2) })
 	return f
+}
+
+// without leaves out what is not wanted. Where that is nothing the list itself comes back.
+func without[T any](all []T, not func(T) bool) []T {
+	if !slices.ContainsFunc(all, not) {
+		return all
+	}
+	return slices.DeleteFunc(slices.Clone(all), not)
 }
 
 func (u unrolled) linked() bool {

@@ -78,6 +78,7 @@ func (u unrolled) lengths(s *sheet, faces []*Unfolded, x extent, y float64) floa
 		longest = max(longest, cuts[k]-cuts[k-1])
 	}
 	perMetre := min(room/max(longest, 0.05), 260)
+	var part Unfolded // of a face, the stretch that is being drawn
 	for k := 1; k < len(cuts); k++ {
 		from, to := cuts[k-1], cuts[k]
 		last := to
@@ -85,7 +86,8 @@ func (u unrolled) lengths(s *sheet, faces []*Unfolded, x extent, y float64) floa
 			last += 1e-6
 		}
 		for _, f := range faces {
-			y = u.stretch(s, f, flatField{left: edge, perMetre: perMetre, aft: from}, from, last, y)
+			part.take(f, from, last)
+			y = part.stretch(s, f, flatField{left: edge, perMetre: perMetre, aft: from}, from, last, y)
 		}
 		t := newTape(from, to, edge, (to-from)*perMetre)
 		s.line("g-axis", t.from, y, t.from+t.length, y)
@@ -101,19 +103,23 @@ func (u unrolled) lengths(s *sheet, faces []*Unfolded, x extent, y float64) floa
 	return y
 }
 
-// stretch draws what of a face lies between two places, under its name and the numbers of its frames.
-func (u unrolled) stretch(s *sheet, f *Unfolded, at flatField, from, to, y float64) float64 {
-	part := Unfolded{}
-	for _, t := range f.Tiles {
-		if between(t.Flat, from, to) {
-			part.Tiles = append(part.Tiles, t)
+// take keeps what of a face lies between two places, in the room of what was kept before.
+func (part *Unfolded) take(f *Unfolded, from, to float64) {
+	part.Tiles, part.Bars = part.Tiles[:0], part.Bars[:0]
+	for i := range f.Tiles {
+		if between(f.Tiles[i].Flat, from, to) {
+			part.Tiles = append(part.Tiles, f.Tiles[i])
 		}
 	}
-	for _, b := range f.Bars {
-		if between(b.Flat, from, to) {
-			part.Bars = append(part.Bars, b)
+	for i := range f.Bars {
+		if between(f.Bars[i].Flat, from, to) {
+			part.Bars = append(part.Bars, f.Bars[i])
 		}
 	}
+}
+
+// stretch draws the part of a face that lies between two places, under the name of the face and the numbers of its frames.
+func (part *Unfolded) stretch(s *sheet, f *Unfolded, at flatField, from, to, y float64) float64 {
 	if len(part.Tiles)+len(part.Bars) == 0 {
 		return y
 	}
@@ -168,17 +174,18 @@ func (u unrolled) beside(s *sheet, faces []*Unfolded, y float64) float64 {
 
 // paint draws panels, members over them, and figures over both.
 func (f *Unfolded) paint(s *sheet, at flatField) {
-	shapes := make([][]point, len(f.Tiles))
+	var shape []point
 	f.outlines(s, at)
 	for i := range f.Tiles {
 		t := &f.Tiles[i]
 		if t.Plain {
 			continue
 		}
+		shape = shape[:0]
 		for _, p := range t.Flat {
-			shapes[i] = append(shapes[i], at.at(p))
+			shape = append(shape, at.at(p))
 		}
-		text, place, fits := t.figure(shapes[i])
+		text, place, fits := t.figure(shape)
 		href := t.Href
 		if s.slim() && !fits {
 			href = "" // a way without words; the table has it
@@ -189,14 +196,17 @@ func (f *Unfolded) paint(s *sheet, at flatField) {
 				s.out = appendText(s.out, t.Name)
 				s.raw("</title>")
 			}
-			s.shape(shade(t), shapes[i]...)
+			s.shape(shade(t), shape...)
 			if t.Standing == finding.Short {
-				s.hatchedShape(shapes[i], 6)
+				s.hatchedShape(shape, 6)
 			}
 			if fits {
 				s.text(t.figureClass(), place.x, place.y+rise/2, middle, text)
 			}
 		})
+	}
+	if len(f.Bars) == 0 {
+		return
 	}
 	p := &placer{bounds: box{2, 2, s.w - 2, 1e6}, taken: slices.Clone(s.words)}
 	for i := range f.Bars {
@@ -209,8 +219,9 @@ func (f *Unfolded) paint(s *sheet, at flatField) {
 
 // outlines draws all plain panels as one path.
 func (f *Unfolded) outlines(s *sheet, at flatField) {
-	var all []segment
-	for _, t := range f.Tiles {
+	all := make([]segment, 0, 4*len(f.Tiles)) // most have four corners
+	for i := range f.Tiles {
+		t := &f.Tiles[i]
 		if !t.Plain {
 			continue
 		}
@@ -250,7 +261,7 @@ func (t *Tile) figureClass() string {
 
 // bar draws one member; one that is short is crossed and bears its figure.
 func (f *Unfolded) bar(s *sheet, b *Bar, at flatField, p *placer) {
-	var way []point
+	way := make([]point, 0, len(b.Flat))
 	for _, p := range b.Flat {
 		way = append(way, at.at(p))
 	}

@@ -55,14 +55,14 @@ func (f flatField) at(p [2]float64) point {
 
 // bounds of a face, metres.
 func (f *Unfolded) bounds() (x, y extent) {
-	for _, t := range f.Tiles {
-		for _, p := range t.Flat {
+	for i := range f.Tiles {
+		for _, p := range f.Tiles[i].Flat {
 			x.take(p[0])
 			y.take(p[1])
 		}
 	}
-	for _, b := range f.Bars {
-		for _, p := range b.Flat {
+	for i := range f.Bars {
+		for _, p := range f.Bars[i].Flat {
 			x.take(p[0])
 			y.take(p[1])
 		}
@@ -72,10 +72,10 @@ func (f *Unfolded) bounds() (x, y extent) {
 
 // usualLength is the median length of its panels along the face.
 func (f *Unfolded) usualLength() float64 {
-	var all []float64
-	for _, t := range f.Tiles {
+	all := make([]float64, 0, len(f.Tiles))
+	for i := range f.Tiles {
 		var e extent
-		for _, p := range t.Flat {
+		for _, p := range f.Tiles[i].Flat {
 			e.take(p[0])
 		}
 		all = append(all, e.hi-e.lo)

@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"syscall"
 )
 
 // recordFolders are the folders of a yard that hold its records and papers, whether or not they exist yet.
@@ -35,8 +36,13 @@ func openPlace(job Job) (place, error) {
 	entries, err := os.ReadDir(out)
 	switch {
 	case errors.Is(err, fs.ErrNotExist):
+		if _, err := os.Lstat(out); err == nil {
+			return place{}, fmt.Errorf("output folder %s is a link that leads nowhere; choose another with -o", job.Out)
+		}
 		p.fresh = true
 		return p, nil
+	case errors.Is(err, syscall.ENOTDIR):
+		return place{}, fmt.Errorf("output folder %s is a file, or a part of its path is; choose another with -o", job.Out)
 	case err != nil:
 		return place{}, fmt.Errorf("output folder %s: %w", job.Out, err)
 	}
@@ -64,7 +70,7 @@ func keepOffRecords(out string, job Job) error {
 		return nil
 	}
 	first, _, _ := strings.Cut(rel, "/")
-	for _, kept := range append(topNames(job), recordFolders...) {
+	for _, kept := range append(append(topNames(job), "logs"), recordFolders...) {
 		if strings.EqualFold(first, kept) {
 			return fmt.Errorf("output folder %s lies among the yard's own records (%s); choose another with -o", job.Out, kept)
 		}
@@ -157,6 +163,9 @@ func ours(dir string) bool {
 func folderNames(numbers []string) error {
 	seen := map[string]string{}
 	for _, number := range numbers {
+		if own := ownName(number); own != "" {
+			return fmt.Errorf("hull number %q: the output keeps the name %s for itself; give the hull another number, and its folder with it", number, own)
+		}
 		if !plainName(number) {
 			return fmt.Errorf("hull number %q cannot be the name of a folder: write letters, digits, - _ and . only", number)
 		}

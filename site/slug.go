@@ -63,12 +63,17 @@ func plainName(name string) bool {
 			return false
 		}
 	}
+	return ownName(name) == ""
+}
+
+// ownName gives the name that the output uses beside the folders of hulls and that a word would be the same as, or none.
+func ownName(name string) string {
 	for _, kept := range []string{"assets", registerDir, coverName, contentsName, sumsName} {
 		if strings.EqualFold(name, kept) {
-			return false
+			return kept
 		}
 	}
-	return true
+	return ""
 }
 
 func plainRune(r rune) bool {

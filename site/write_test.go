@@ -185,7 +185,8 @@ func TestRefusals(t *testing.T) {
 		t.Fatal(err)
 	}
 	link := filepath.Join(t.TempDir(), "link")
-	if err := os.Symlink(filepath.Join(yard, "hulls"), link); err != nil {
+	nowhere := filepath.Join(filepath.Dir(link), "nowhere")
+	if err := errors.Join(os.Symlink(filepath.Join(yard, "hulls"), link), os.Symlink(nowhere+".not", nowhere)); err != nil {
 		t.Fatal(err)
 	}
 	rows := []struct{ out, want string }{
@@ -197,7 +198,10 @@ func TestRefusals(t *testing.T) {
 		{filepath.Join(yard, "designs", "new"), "among the yard's own records"},
 		{filepath.Join(link, "new"), "among the yard's own records"},
 		{full, "is not empty"},
-		{filepath.Join(full, "letter.txt"), "letter.txt"},
+		{filepath.Join(full, "letter.txt"), "is a file"},
+		{filepath.Join(full, "letter.txt", "below"), "is a file, or a part of its path is"},
+		{nowhere, "a link that leads nowhere"},
+		{filepath.Join(yard, "logs"), "among the yard's own records"},
 	}
 	before := tree(t, yard)
 	for _, r := range rows {
@@ -277,7 +281,8 @@ func TestHullNumbersAsFolders(t *testing.T) {
 	}{
 		{[]string{"A-1", "a-1"}, "would share one folder"},
 		{[]string{"../x"}, "cannot be the name of a folder"},
-		{[]string{"assets"}, "cannot be the name of a folder"},
+		{[]string{"assets"}, "keeps the name assets for itself"},
+		{[]string{"Register"}, "keeps the name register for itself"},
 		{[]string{"con"}, "cannot be the name of a folder"},
 		{[]string{"A/1"}, "cannot be the name of a folder"},
 		{[]string{"Æ 1", "B_2.3"}, ""},

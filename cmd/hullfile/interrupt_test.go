@@ -10,6 +10,7 @@ import (
 	"path/filepath"
 	"runtime"
 	"strings"
+	"syscall"
 	"testing"
 	"time"
 )
@@ -95,12 +96,14 @@ func waitForPart(t *testing.T, out string) {
 
 func TestInterruptLeavesTheEarlierOutputWhole(t *testing.T) {
 	t.Parallel()
-	out, status, said := interrupted(t, os.Interrupt)
-	if status != statusFailed || !strings.Contains(said, "interrupted") {
-		t.Errorf("status %d, said %q", status, said)
-	}
-	if left, err := filepath.Glob(filepath.Join(out, ".part-*")); err != nil || len(left) > 0 {
-		t.Errorf("left behind: %v %v", left, err)
+	for _, by := range []os.Signal{os.Interrupt, syscall.SIGTERM, syscall.SIGHUP} {
+		out, status, said := interrupted(t, by)
+		if status != statusFailed || !strings.Contains(said, "interrupted") {
+			t.Errorf("%v: status %d, said %q", by, status, said)
+		}
+		if left, err := filepath.Glob(filepath.Join(out, ".part-*")); err != nil || len(left) > 0 {
+			t.Errorf("%v: left behind: %v %v", by, left, err)
+		}
 	}
 }
 

@@ -33,11 +33,21 @@ var errTold = errors.New("told")
 
 func main() {
 	spareLooking()
-	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	ctx, stop := signal.NotifyContext(context.Background(), endings()...)
 	context.AfterFunc(ctx, stop) // a second interrupt ends the program at once
 	status := run(ctx, os.Args[1:], os.Stdout, os.Stderr)
 	stop()
 	os.Exit(status)
+}
+
+// endings are the signals that end the program in order. That of a terminal which closes is among them, so that nothing
+// half made is left behind, unless whoever started the program said that it shall go on.
+func endings() []os.Signal {
+	all := []os.Signal{os.Interrupt, syscall.SIGTERM}
+	if !signal.Ignored(syscall.SIGHUP) {
+		all = append(all, syscall.SIGHUP)
+	}
+	return all
 }
 
 // run carries out one command line and gives the status. It never panics: a fault of our own is told as such.

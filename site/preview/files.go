@@ -72,7 +72,11 @@ func (s *Server) file(w http.ResponseWriter, r *http.Request) {
 	s.send(w, r, name, f)
 }
 
+// open opens a file or a folder of the output. What is neither is looked at and not opened: a pipe would wait for a writer.
 func (s *Server) open(name string) (*os.File, fs.FileInfo, error) {
+	if info, err := s.out.Stat(filepath.FromSlash(name)); err == nil && !info.IsDir() && !info.Mode().IsRegular() {
+		return nil, nil, fs.ErrInvalid
+	}
 	f, err := s.out.Open(filepath.FromSlash(name))
 	if err != nil {
 		return nil, nil, err

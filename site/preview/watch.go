@@ -2,12 +2,14 @@ package preview
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"io/fs"
 	"os"
 	"path/filepath"
 	"slices"
 	"strings"
+	"syscall"
 	"time"
 
 	"github.com/fsnotify/fsnotify"
@@ -31,6 +33,9 @@ func Watch(ctx context.Context, folder string, pause time.Duration) (<-chan Chan
 	w := &watch{folder: folder, eyes: eyes, pause: pause, saved: map[string]bool{}}
 	if err := w.add(folder); err != nil {
 		eyes.Close()
+		if errors.Is(err, syscall.ENOSPC) { // what the system says would speak of a full disk
+			err = errors.New("it has more folders than this system watches for one person (fs.inotify.max_user_watches)")
+		}
 		return nil, fmt.Errorf("the yard folder cannot be watched: %w", err)
 	}
 	out := make(chan Changes)
@@ -43,7 +48,12 @@ type watch struct {
 	eyes   *fsnotify.Watcher
 	pause  time.Duration
 	saved  map[string]bool
+	lost   bool // the folder itself went away
 }
+
+// lookAgain is how often a folder that went away is looked for: a stick that was pulled out, a folder that another program
+// puts in its place.
+const lookAgain = 500 * time.Millisecond
 
 // run collects what is saved and hands it over when it has been quiet for the pause and the other side is ready.
 func (w *watch) run(ctx context.Context, out chan<- Changes) {
@@ -51,6 +61,8 @@ func (w *watch) run(ctx context.Context, out chan<- Changes) {
 	defer w.eyes.Close()
 	quiet := time.NewTimer(time.Hour)
 	quiet.Stop()
+	again := time.NewTicker(lookAgain)
+	defer again.Stop()
 	var ready chan<- Changes // nil until there is something to tell
 	for {
 		select {
@@ -64,6 +76,11 @@ func (w *watch) run(ctx context.Context, out chan<- Changes) {
 		case <-w.eyes.Errors: // events were lost; what changed cannot be told, so everything did
 			w.saved["."] = true
 			quiet.Reset(w.pause)
+		case <-again.C:
+			if w.lost && w.found() {
+				w.saved["."] = true
+				quiet.Reset(w.pause)
+			}
 		case <-quiet.C:
 			ready = out
 		case ready <- w.list():
@@ -71,6 +88,18 @@ func (w *watch) run(ctx context.Context, out chan<- Changes) {
 			ready = nil
 		}
 	}
+}
+
+// found watches the folder anew if it is there again, and no longer what stood in its place before.
+func (w *watch) found() bool {
+	if _, err := os.Stat(w.folder); err != nil {
+		return false
+	}
+	for _, name := range w.eyes.WatchList() {
+		w.eyes.Remove(name) //nolint:errcheck // it may be gone already
+	}
+	w.lost = w.add(w.folder) != nil
+	return !w.lost
 }
 
 func (w *watch) list() Changes {
@@ -91,6 +120,9 @@ func (w *watch) take(e fsnotify.Event) bool {
 	rel, err := filepath.Rel(w.folder, e.Name)
 	if err != nil {
 		rel = "."
+	}
+	if e.Name == w.folder && e.Op&(fsnotify.Remove|fsnotify.Rename) != 0 {
+		w.lost = true
 	}
 	if e.Has(fsnotify.Create) {
 		if info, err := os.Lstat(e.Name); err == nil && info.IsDir() {

@@ -83,6 +83,48 @@ func TestSavingIsNoticed(t *testing.T) {
 	}
 }
 
+// A yard folder that goes away and comes back, or in whose place another is put, is watched again.
+func TestAFolderThatComesBackIsWatched(t *testing.T) {
+	above := t.TempDir()
+	dir, hull := filepath.Join(above, "yard"), filepath.Join(above, "yard", "hulls", "H1")
+	rows := []struct {
+		where string
+		away  func() error
+	}{
+		{"removed", func() error { return os.RemoveAll(dir) }},
+		{"moved away", func() error { return os.Rename(dir, dir+".old") }},
+	}
+	for _, r := range rows {
+		if err := os.MkdirAll(hull, 0o755); err != nil {
+			t.Fatal(err)
+		}
+		ctx, stop := context.WithCancel(t.Context())
+		saved, err := Watch(ctx, dir, pause)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if err := r.away(); err != nil {
+			t.Fatal(err)
+		}
+		until(t, saved, ".")
+		if err := os.MkdirAll(hull, 0o755); err != nil {
+			t.Fatal(err)
+		}
+		until(t, saved, ".")
+		save(t, hull, "hull.toml")
+		until(t, saved, "hulls/H1/hull.toml")
+		stop()
+		os.RemoveAll(dir)
+	}
+}
+
+// until waits until a change is told, whatever else is told before.
+func until(t *testing.T, saved <-chan Changes, name string) {
+	t.Helper()
+	for !slices.Contains(next(t, saved), name) {
+	}
+}
+
 func TestFolderThatIsNotThereCannotBeWatched(t *testing.T) {
 	if _, err := Watch(t.Context(), filepath.Join(t.TempDir(), "nowhere"), time.Millisecond); !errors.Is(err, os.ErrNotExist) {
 		t.Errorf("watching nothing gives %v", err)

@@ -16,61 +16,73 @@ import (
 // dark. HULLFILE_AXE names the file axe.min.js.
 func TestAxeFindsNothing(t *testing.T) {
 	t.Parallel()
-	name := os.Getenv("HULLFILE_AXE")
-	if name == "" {
-		needed(t, "axe-core (HULLFILE_AXE names no file)")
-	}
-	axe, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
+	axe := axeCore(t)
 	dir := demoFiles(t)
 	pages := pagesWithEveryPart(t, pagesOf(t, dir), dir)
 	inBrowsers(t, pages, func(t *testing.T, r *reader, page string) {
-		for _, scheme := range []string{"light", "dark"} {
-			r.scheme(scheme)
-			r.open(page)
-			for _, v := range violations(r, string(axe), scheme == "dark") {
+		for scheme, found := range violations(r, page, axe) {
+			for _, v := range found {
 				t.Errorf("%s, %s: %s", short(dir, page), scheme, v)
 			}
 		}
 	})
 }
 
-// TestAxeCanFind proves that the check above can fail.
+// TestAxeCanFind proves that the check above can fail, and that a page is seen dark although it was opened in light.
 func TestAxeCanFind(t *testing.T) {
 	t.Parallel()
+	axe := axeCore(t)
+	r := openBrowser(t)
+	page := t.TempDir() + "/faulty.html"
+	if err := os.WriteFile(page, []byte(`<!doctype html><html><style>@media (prefers-color-scheme: dark) { .night { color: #ccc } }</style><body><img src="x.png"><p style="color:#ccc">faint</p><p class="night">faint at night</p><button>a</button><button>b</button>`), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	found := violations(r, page, axe)
+	light := strings.Join(found["light"], "\n")
+	for _, rule := range []string{"image-alt", "html-has-lang", "color-contrast", "target-size"} {
+		if !strings.Contains(light, rule) {
+			t.Errorf("axe does not tell of %s: %s", rule, light)
+		}
+	}
+	faint := func(v string) bool {
+		return strings.HasPrefix(v, "color-contrast") && strings.Contains(v, "faint at night")
+	}
+	if slices.ContainsFunc(found["light"], faint) || !slices.ContainsFunc(found["dark"], faint) {
+		t.Errorf("in light: %s\nin dark: %s", light, strings.Join(found["dark"], "\n"))
+	}
+}
+
+// axeCore is the text of axe-core.
+func axeCore(t *testing.T) string {
+	t.Helper()
 	name := os.Getenv("HULLFILE_AXE")
 	if name == "" {
 		needed(t, "axe-core (HULLFILE_AXE names no file)")
 	}
-	axe, err := os.ReadFile(name)
+	text, err := os.ReadFile(name)
 	if err != nil {
 		t.Fatal(err)
 	}
-	r := openBrowser(t)
-	page := t.TempDir() + "/faulty.html"
-	if err := os.WriteFile(page, []byte(`<!doctype html><html><body><img src="x.png"><p style="color:#ccc">faint</p><button>a</button><button>b</button>`), 0o644); err != nil {
-		t.Fatal(err)
-	}
-	r.open(page)
-	all := strings.Join(violations(r, string(axe), false), "\n")
-	for _, rule := range []string{"image-alt", "html-has-lang", "color-contrast", "target-size"} {
-		if !strings.Contains(all, rule) {
-			t.Errorf("axe does not tell of %s: %s", rule, all)
-		}
-	}
+	return string(text)
 }
 
-// violations runs axe over the open page with everything unfolded; of a page that differs in its colours alone, over those.
-func violations(r *reader, axe string, colours bool) []string {
+// violations opens a page in light with everything unfolded and runs axe over it; then it turns it dark as it stands. Dark
+// differs in its colours alone, and they alone are looked at again. It gives what was found by the name of the scheme.
+func violations(r *reader, page, axe string) map[string][]string {
 	r.t.Helper()
-	rules := `rules: {"target-size": {enabled: true}}`
-	if colours {
-		rules = `runOnly: ["color-contrast"]`
-	}
+	r.scheme("light")
+	r.open(page)
 	r.do(chromedp.Evaluate[chromedp.Void](axe))
 	r.do(chromedp.Evaluate[chromedp.Void](`document.querySelectorAll("details").forEach(d => d.open = true)`))
+	found := map[string][]string{"light": axeRun(r, `rules: {"target-size": {enabled: true}}`)}
+	r.scheme("dark")
+	found["dark"] = axeRun(r, `runOnly: ["color-contrast"]`)
+	return found
+}
+
+// axeRun runs the rules over the page as it is shown now.
+func axeRun(r *reader, rules string) []string {
+	r.t.Helper()
 	return decode[[]string](r.t, ask[string](r, `axe.run(document, {resultTypes: ["violations"], `+rules+`}).then(found =>
   JSON.stringify(found.violations.map(v => v.id + ": " + v.help + ": " + v.nodes.slice(0, 3).map(n => n.html.slice(0, 120)).join(" | "))))`))
 }

@@ -28,7 +28,7 @@ func get[T any](c *cache, key any, make func() (T, error)) (T, error) {
 
 // part executes a part of the templates on its own.
 func (p *press) part(name string, data any) (template.HTML, error) {
-	out, err := p.pages.Append(nil, name, data)
+	out, err := p.set(nil, name, data)
 	if err != nil {
 		return "", fmt.Errorf("part %s: %w", name, err)
 	}
@@ -108,7 +108,7 @@ type readyKey struct {
 
 // body executes what stands inside the frame of a page.
 func (p *press) body(kind string, data any) (template.HTML, error) {
-	out, err := p.pages.Append(nil, "main "+kind, data)
+	out, err := p.set(nil, "main "+kind, data)
 	if err != nil {
 		return "", fmt.Errorf("page %s: %w", kind, err)
 	}

@@ -61,7 +61,7 @@ func (b *book) writeJoined(name string, p PrintedPage, j *joiner) error {
 	p.Sections = j.sections()
 	p.Contents = j.contents()
 	p.Figures, p.Tables, p.OnlyTops = j.lists()
-	out, err := b.press.pages.Append(nil, "printed", p)
+	out, err := b.press.set(nil, "printed", p)
 	if err != nil {
 		return fmt.Errorf("print edition: %w", err)
 	}

@@ -8,6 +8,7 @@ import (
 	"io/fs"
 	"slices"
 	"strings"
+	"sync"
 
 	"hullfile/content"
 	"hullfile/site/typeset"
@@ -17,8 +18,8 @@ import (
 // press is what all books of a run share. It may be used from many goroutines; only its cache grows.
 type press struct {
 	job     Job
-	hands   int          // how many print the pages of one book
-	pages   *typeset.Set // the frame, the parts, and "base KIND" and "main KIND" for every page kind
+	hands   int                          // how many print the pages of one book
+	pages   func() (*typeset.Set, error) // the frame, the parts, and "base KIND" and "main KIND" for every page kind
 	cache   cache
 	style   []byte
 	script  []byte
@@ -34,12 +35,9 @@ var pageKinds = []string{
 }
 
 func newPress(job Job) (*press, error) {
-	p := &press{job: job, hands: 1}
-	pages, err := parsePages(templates.Files)
-	if err != nil {
-		return nil, fmt.Errorf("templates: %w", err)
-	}
-	p.pages = typeset.New(pages, pageFuncs())
+	p := &press{job: job, hands: 1, pages: sync.OnceValues(pageSet)}
+	go p.pages() // wanted when the records were read and the first hull was reckoned
+	var err error
 	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css", "bench.css", "survey.css", "owner.css", "requirements.css", "structure.css"); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)
 	}
@@ -59,6 +57,15 @@ func newPress(job Job) (*press, error) {
 		return nil, fmt.Errorf("schema: %w", err)
 	}
 	return p, nil
+}
+
+// pageSet is the templates, ready to be printed.
+func pageSet() (*typeset.Set, error) {
+	pages, err := parsePages(templates.Files)
+	if err != nil {
+		return nil, fmt.Errorf("templates: %w", err)
+	}
+	return typeset.New(pages, pageFuncs()), nil
 }
 
 // parsePages parses every template once, all into one set: what stands before and after the main part of a page, and the
@@ -100,9 +107,18 @@ func joined(files fs.FS, names ...string) ([]byte, error) {
 	return out.Bytes(), nil
 }
 
+// set prints a template after what is in out already.
+func (p *press) set(out []byte, name string, data any) ([]byte, error) {
+	pages, err := p.pages()
+	if err != nil {
+		return out, err
+	}
+	return pages.Append(out, name, data)
+}
+
 // print prints a page over what the slice held before.
 func (p *press) print(over []byte, kind string, page Page) ([]byte, error) {
-	out, err := p.pages.Append(over[:0], "base "+kind, page)
+	out, err := p.set(over[:0], "base "+kind, page)
 	if err != nil {
 		return out, fmt.Errorf("page %s: %w", kind, err)
 	}

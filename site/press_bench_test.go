@@ -2,21 +2,18 @@ package site
 
 import (
 	"reflect"
+	"sync"
 	"testing"
 
-	"hullfile/site/typeset"
 	"hullfile/templates"
 )
 
 // What the templates cost before the first page: read, and each printed once with an empty page.
 func BenchmarkTemplates(b *testing.B) {
 	for b.Loop() {
-		pages, err := parsePages(templates.Files)
-		if err != nil {
-			b.Fatal(err)
-		}
-		p := press{pages: typeset.New(pages, pageFuncs())}
+		p := press{pages: sync.OnceValues(pageSet)}
 		var into []byte
+		var err error
 		for _, kind := range pageKinds {
 			if into, err = p.print(into, kind, Page{Body: reflect.Zero(reflect.TypeOf(bodies[kind])).Interface()}); err != nil {
 				b.Fatal(err)

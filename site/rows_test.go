@@ -3,20 +3,15 @@ package site
 import (
 	"reflect"
 	"strings"
+	"sync"
 	"testing"
 
 	"hullfile/engine/record"
-	"hullfile/site/typeset"
-	"hullfile/templates"
 )
 
 // The hand-written rows hold as much markup with hostile text as with plain text: nothing of a record becomes markup.
 func FuzzRows(f *testing.F) {
-	pages, err := parsePages(templates.Files)
-	if err != nil {
-		f.Fatal(err)
-	}
-	p := &press{pages: typeset.New(pages, pageFuncs())}
+	p := &press{pages: sync.OnceValues(pageSet)}
 	f.Add(hostile)
 	f.Add("&<>\"'\x00")
 	f.Fuzz(func(t *testing.T, text string) {

@@ -31,11 +31,13 @@ func demoCommand(d *desk) *cobra.Command {
 // demo ends well although hulls of the demo yard are short and contradictory: they are so on purpose, and the verb was
 // asked to write them, not to judge them.
 func demo(ctx context.Context, d *desk, folder string) error {
+	var s shelf
+	s.begun() // read while the records are written
 	if err := writeDemoYard(folder); err != nil {
 		return err
 	}
 	yard, files := filepath.Join(folder, "yard"), filepath.Join(folder, "files")
-	r, err := openYard(yard)
+	r, err := openYardBy(yard, &s)
 	if err != nil {
 		return err
 	}

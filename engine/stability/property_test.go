@@ -48,6 +48,7 @@ func TestAnyRecordGivesAnAnswer(t *testing.T) {
 
 func anyBoat(t *rapid.T) (*record.Hull, *lines.Hull) {
 	h, l := boat(), prism()
+	l.Stations = []lines.Station{l.Stations[0], l.Stations[len(l.Stations)-1]} // the same prism, in a third of the time
 	num := func(name string, lo, hi float64) float64 { return rapid.Float64Range(lo, hi).Draw(t, name) }
 	h.Weights[0].Mass = set(unit.KG(num("mass", 50, 12000)))
 	h.Weights[0].X, h.Weights[0].Y, h.Weights[0].Z = set(unit.M(num("x", 0, 6))), set(unit.M(num("y", -0.5, 0.5))), set(unit.M(num("z", 0, 3)))

@@ -192,7 +192,7 @@ func heightOf(m *scantling.Member) float64 {
 }
 
 func (l *leaf) cutWeb(id string, points []hydrostatics.Vector, m *scantling.Member, inside [2]float64, zone string) chart.CutWeb {
-	w := chart.CutWeb{Height: heightOf(m), Name: id, Section: m.Record.Section.V, Words: m.Record.Section.V}
+	w := chart.CutWeb{Height: heightOf(m), Name: id, Section: m.Record.Section.V, Of: beforeNumber(id)}
 	for _, p := range points {
 		w.Way = append(w.Way, [2]float64{math.Max(p.Y, 0), p.Z})
 	}
@@ -206,7 +206,10 @@ func (l *leaf) cutWeb(id string, points []hydrostatics.Vector, m *scantling.Memb
 func (l *leaf) cutBar(id, zone string, at hydrostatics.Vector, m *scantling.Member, c *chart.FrameCut, inside [2]float64) chart.CutBar {
 	s := m.Bar.Shape
 	b := chart.CutBar{At: [2]float64{at.Y, at.Z}, Height: heightOf(m), Flange: float64(s.Flange) / 1000, Pipe: s.Kind == bar.Pipe, Name: strings.TrimSuffix(id, " "), Section: m.Record.Section.V}
-	b.Words = strings.TrimSpace(shortBar(id) + " " + b.Section)
+	b.Of = shortBar(id)
+	if strings.HasPrefix(b.Of, "stringer ") {
+		b.Of = zone + " stringer"
+	}
 	b.Inward = l.inwardAt(zone, b.At, c, inside)
 	return b
 }
@@ -220,6 +223,15 @@ func shortBar(id string) string {
 		}
 	}
 	return ""
+}
+
+// beforeNumber is the kind of a member of a frame, from the name that the grid gave it: "bottom frame" of "bottom frame 5".
+func beforeNumber(id string) string {
+	words := strings.Fields(id)
+	if len(words) < 2 {
+		return id
+	}
+	return words[0] + " " + words[1]
 }
 
 // inwardAt is square to the plate that a member stands on.

@@ -32,7 +32,7 @@ type CutBar struct {
 	Height  float64    // m, from the plating
 	Flange  float64    // m, nought for none
 	Pipe    bool
-	Words   string // "L1 FB60x6"
+	Of      string // "bottom stringer"; those of one kind and section bear one number
 	Name    string
 	Section string
 }
@@ -42,7 +42,7 @@ type CutWeb struct {
 	Way     [][2]float64
 	Inward  [2]float64
 	Height  float64
-	Words   string
+	Of      string // "bottom frame"
 	Name    string
 	Section string
 }
@@ -84,23 +84,24 @@ func (c FrameCut) note() string {
 	if c.HasWater {
 		note += " The broken line is the water, loaded."
 	}
-	return note + " What finds no room for its name stands in the table."
+	return note + " Members bear the numbers of the list; each by its name, with its place, stands in the table."
 }
 
 func (c FrameCut) table() [][]string {
-	table := [][]string{{"Part", "Size", "y, m", "z, m"}}
+	table := [][]string{{"No.", "Part", "Size", "y, m", "z, m"}}
+	list := c.list()
 	for _, s := range c.Skins {
 		if s.Words != "" && len(s.Way) > 0 {
 			mid := s.Way[len(s.Way)/2]
-			table = append(table, []string{"plating", s.Words, unit.Text(mid[0], 2), unit.Text(mid[1], 2)})
+			table = append(table, []string{"–", "plating", s.Words, unit.Text(mid[0], 2), unit.Text(mid[1], 2)})
 		}
 	}
 	for _, w := range c.Webs {
 		mid := halfway(w.Way)
-		table = append(table, []string{w.Name, w.Section, unit.Text(mid[0], 2), unit.Text(mid[1], 2)})
+		table = append(table, []string{list.number(w.Of, w.Section), w.Name, w.Section, unit.Text(mid[0], 2), unit.Text(mid[1], 2)})
 	}
 	for _, b := range c.Cuts {
-		table = append(table, []string{b.Name, b.Section, unit.Text(b.At[0], 2), unit.Text(b.At[1], 2)})
+		table = append(table, []string{list.number(b.Of, b.Section), b.Name, b.Section, unit.Text(b.At[0], 2), unit.Text(b.At[1], 2)})
 	}
 	return table
 }
@@ -113,7 +114,7 @@ func halfway(way [][2]float64) [2]float64 {
 	return [2]float64{(a[0] + b[0]) / 2, (a[1] + b[1]) / 2}
 }
 
-// field fits the section into the sheet, with room for names to its right.
+// field fits the section into the sheet, with room for the list to its right; on a phone the list comes below.
 func (c FrameCut) field(s *sheet) (at func(p [2]float64) point, perMetre float64) {
 	var y, z extent
 	y.take(0)
@@ -123,9 +124,9 @@ func (c FrameCut) field(s *sheet) (at func(p [2]float64) point, perMetre float64
 			z.take(p[1])
 		}
 	}
-	left, right := 24.0, 150.0
+	left, right := 24.0, listWide+30
 	if s.slim() {
-		left, right = 14, 84
+		left, right = 14, 40
 	}
 	perMetre = min((s.w-left-right)/max(y.hi, 0.05), 460/max(z.hi-z.lo, 0.05))
 	const top = 34.0
@@ -161,8 +162,15 @@ func (c FrameCut) draw(s *sheet) {
 	for _, b := range c.Cuts {
 		c.bar(s, at, perMetre, b, p)
 	}
-	c.names(s, at, perMetre, p)
-	s.h = s.scaleBar(middleLine, s.h-8, perMetre, s.w/4) + 2
+	list := c.list()
+	c.names(s, at, p, list)
+	if s.slim() {
+		foot := s.scaleBar(middleLine, s.h-8, perMetre, s.w/4)
+		s.h = list.draw(s, 8, foot+20)
+		return
+	}
+	foot := list.draw(s, s.w-listWide, s.h-8-line*float64(len(list)-1)) + 2
+	s.h = max(s.scaleBar(middleLine, s.h-8, perMetre, s.w/4)+2, foot)
 }
 
 // web draws a member in the plane: its web as a strip inside the plating.
@@ -197,21 +205,25 @@ func (c FrameCut) bar(s *sheet, at func([2]float64) point, perMetre float64, b C
 	p.taken = append(p.taken, box{min(foot.x, top.x) - 2, min(foot.y, top.y) - 2, max(foot.x, top.x) + 2, max(foot.y, top.y) + 2})
 }
 
-// names sets the sizes, members first that have the least room around them.
-func (c FrameCut) names(s *sheet, at func([2]float64) point, perMetre float64, p *placer) {
-	room := s.w * 0.44
+// names sets the sizes of the plates and the numbers of the members.
+func (c FrameCut) names(s *sheet, at func([2]float64) point, p *placer, list cutList) {
 	for _, k := range c.Skins {
 		if k.Words != "" {
-			p.set(s, "g-label g-b-name", at(halfway(k.Way)), fit(k.Words, room))
+			p.set(s, "g-label g-b-name", at(halfway(k.Way)), fit(k.Words, s.w*0.44))
 		}
 	}
 	for _, w := range c.Webs {
-		q := halfway(w.Way)
-		p.set(s, "g-label", at([2]float64{q[0] + w.Inward[0]*w.Height*0.6, q[1] + w.Inward[1]*w.Height*0.6}), fit(w.Words, room))
+		if len(w.Way) == 0 {
+			continue
+		}
+		q := [2]float64{(w.Way[0][0] + w.Way[len(w.Way)-1][0]) / 2, (w.Way[0][1] + w.Way[len(w.Way)-1][1]) / 2}
+		if len(w.Way) > 3 { // not straight
+			q = halfway(w.Way)
+		}
+		p.balloon(s, at([2]float64{q[0] + w.Inward[0]*w.Height/2, q[1] + w.Inward[1]*w.Height/2}), list.number(w.Of, w.Section), true)
 	}
 	for _, b := range c.Cuts {
-		tip := at([2]float64{b.At[0] + b.Inward[0]*b.Height, b.At[1] + b.Inward[1]*b.Height})
-		p.set(s, "g-label", tip, fit(b.Words, room))
+		p.balloon(s, at([2]float64{b.At[0] + b.Inward[0]*b.Height, b.At[1] + b.Inward[1]*b.Height}), list.number(b.Of, b.Section), false)
 	}
 }
 

@@ -177,7 +177,7 @@ func (l *leaf) notesFor(page string) ([]Note, error) {
 
 // filled renders Markdown and puts values where their runes stand. Values are escaped here and never read as Markdown.
 func filled(part *handbook.Part, values map[string]Figure) (template.HTML, error) {
-	text, err := prose(part.Markdown, 2, nil)
+	text, err := prose(part.Known(func(name string) bool { return values[name].Text != "" }), 2, nil)
 	if err != nil {
 		return "", err
 	}

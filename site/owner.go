@@ -95,15 +95,8 @@ func (l *leaf) ownerPage() (OwnerPage, error) {
 	for i := range l.handbook().Chapters {
 		c := &l.handbook().Chapters[i]
 		row := OwnerChapter{Link: Link{Text: c.Title, Href: l.to(ownerDir+o.order[i].path, "")}, File: c.Name + ".md", Own: c.Path}
-		for _, name := range c.Names() {
-			n, _ := handbook.Find(name)
-			part := OwnerPart{}
-			if n.Block {
-				part = inner.ownerBlock(name)
-			}
-			if n.Block && part.None != "" || !n.Block && values[name].Text == "" {
-				row.Lacks = append(row.Lacks, n.Is+" ("+n.Record+")")
-			}
+		for _, n := range inner.chapterLacks(c, values) {
+			row.Lacks = append(row.Lacks, n.Is+" ("+n.Record+")")
 		}
 		if c.Path != "" {
 			p.Own++
@@ -116,4 +109,41 @@ func (l *leaf) ownerPage() (OwnerPage, error) {
 	}
 	p.Papers = len(l.forOwner())
 	return p, nil
+}
+
+// chapterLacks gives what a chapter asks for and the records do not have.
+func (l *leaf) chapterLacks(c *handbook.Chapter, values map[string]Figure) []handbook.Name {
+	var out []handbook.Name
+	for _, name := range c.Names() {
+		n, _ := handbook.Find(name)
+		switch {
+		case name == "list unknown":
+		case n.Block && l.ownerBlock(name).None != "", !n.Block && values[name].Text == "":
+			out = append(out, n)
+		}
+	}
+	return out
+}
+
+// ownerUnknown tells chapter by chapter what the book does not know; what stands in an earlier one is not told again.
+func (l *leaf) ownerUnknown() []OwnerUnknown {
+	var out []OwnerUnknown
+	values := l.ownerValues()
+	told := map[string]bool{}
+	for i := range l.handbook().Chapters {
+		c := &l.handbook().Chapters[i]
+		var lacks []string
+		for _, n := range l.chapterLacks(c, values) {
+			if !told[n.Key] {
+				told[n.Key] = true
+				lacks = append(lacks, n.Is)
+			}
+		}
+		if len(lacks) > 0 {
+			way := l.section(l.order[i])
+			way.Text = c.Title
+			out = append(out, OwnerUnknown{way, strings.Join(lacks, "; ")})
+		}
+	}
+	return out
 }

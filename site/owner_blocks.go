@@ -73,13 +73,20 @@ type OwnerPart struct {
 	Card    HelmCard
 	Links   []Link
 	Terms   []glossary.Term
-	Lines   []int  // as many lines to write on
+	Lines   []int // as many lines to write on
+	Unknown []OwnerUnknown
 	None    string // what could not be shown, and why
+}
+
+// OwnerUnknown is what one chapter does not know.
+type OwnerUnknown struct {
+	Chapter Link
+	Lacks   string
 }
 
 // empty reports whether a part has nothing to show.
 func (p *OwnerPart) empty() bool {
-	return p.Text == "" && p.Picture.SVG == "" && p.Table == nil && len(p.Facts)+len(p.Links)+len(p.Terms)+len(p.Lines)+len(p.Card.Rows) == 0
+	return p.Text == "" && p.Picture.SVG == "" && p.Table == nil && len(p.Facts)+len(p.Links)+len(p.Terms)+len(p.Unknown)+len(p.Lines)+len(p.Card.Rows) == 0
 }
 
 // ownerBlock gives a picture, table or list of the closed set. It is made once: all chapters lie in one folder.
@@ -112,8 +119,11 @@ func (l *leaf) newOwnerBlock(name string) OwnerPart {
 	if p.Table != nil && len(p.Table.Rows) == 0 {
 		p.Table = nil
 	}
-	if p.empty() {
+	if p.empty() && name != "list unknown" { // a book that knows all has no such list
 		p.None = ownerLacks(kind, what)
+		if kind != "picture" && what != "speeds" && what != "limits" { // what an owner can find out and write down
+			p.Lines = make([]int, 3)
+		}
 	}
 	return p
 }
@@ -325,6 +335,8 @@ func (l *leaf) ownerList(what string, p *OwnerPart) {
 				p.Links = append(p.Links, l.section(s))
 			}
 		}
+	case "unknown":
+		p.Unknown = l.ownerUnknown()
 	case "glossary":
 		if l.press.job.Words == nil {
 			return

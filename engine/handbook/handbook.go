@@ -3,9 +3,11 @@
 //
 //	{plate.persons}        a value, anywhere in a sentence
 //	{picture arrangement}  a picture, table or list, alone on its line
+//	[[Sound: {trial.noise}]]  words that are left out where a value in them is not on record; within one line
 //	\{                     a brace that means itself
 //
-// A name that is not in the set is a fault with file, line and column. A value that is not on record prints as not shown.
+// A name that is not in the set is a fault with file, line and column. A value that is not on record prints as not shown, where the
+// words around it are not left out; {list unknown} tells once what the book does not know.
 //
 //   - Question: what does the owner read?
 //   - In: the shipped chapters and those of the yard.
@@ -51,8 +53,51 @@ type Part struct {
 	Block    string   // name of a picture, table or list; then the rest is empty
 }
 
-// First is the rune that stands for the first name of a part.
-const First = '\ue000'
+// First is the rune that stands for the first name of a part. Opens and Closes stand around words that may be left out.
+const (
+	First  = '\ue000'
+	Opens  = '\uf8fe'
+	Closes = '\uf8ff'
+)
+
+// Known gives the text of a part without the words around values that are not known; a line of which nothing is left but the mark of a
+// list goes too.
+func (p *Part) Known(known func(name string) bool) string {
+	var out []string
+	for line := range strings.SplitSeq(p.Markdown, "\n") {
+		kept, cut := p.keep(line, known)
+		if cut && strings.Trim(kept, " -*+0123456789.") == "" {
+			continue
+		}
+		out = append(out, kept)
+	}
+	return strings.Join(out, "\n")
+}
+
+// keep is Known for one line; cut tells that something was left out.
+func (p *Part) keep(line string, known func(name string) bool) (kept string, cut bool) {
+	var all, span strings.Builder
+	inside, lacks := false, false
+	for _, c := range line {
+		switch {
+		case c == Opens:
+			inside, lacks = true, false
+			span.Reset()
+		case c == Closes:
+			if inside = false; lacks {
+				cut = true
+			} else {
+				all.WriteString(span.String())
+			}
+		case inside:
+			span.WriteRune(c)
+			lacks = lacks || c >= First && c < First+rune(len(p.Names)) && !known(p.Names[c-First])
+		default:
+			all.WriteRune(c)
+		}
+	}
+	return all.String(), cut
+}
 
 // Load reads the shipped chapters.
 // The error is finding.Faults of the chapters, or one of reading.

@@ -118,3 +118,26 @@ func FuzzRead(f *testing.F) {
 		}
 	})
 }
+
+// Words around a value that is not known are left out, with the mark of a list that stands alone; the rest of a line stays.
+func TestWordsThatMayBeLeftOut(t *testing.T) {
+	b, faults := (&Book{}).With([]Source{{Name: "01-a.md", Path: "owner/01-a.md", Text: []byte("# A\n\n[[- Heel: {afloat.crowd}.]]\n- [[Name: {hull.name}. ]]Stays.\n[[a [[b]] {hull.title}\n")}})
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	p := &b.Chapters[0].Parts[0]
+	only := func(name string) func(string) bool { return func(n string) bool { return n == name } }
+	name, title, heel := string(First+1), string(First+2), string(First)
+	for _, row := range []struct{ known, want string }{
+		{"hull.name", "\n- Name: " + name + ". Stays.\na [[b " + title + "\n\n"},
+		{"afloat.crowd", "\n- Heel: " + heel + ".\n- Stays.\na [[b " + title + "\n\n"},
+	} {
+		if got := p.Known(only(row.known)); got != row.want {
+			t.Errorf("only %s known: %q, want %q", row.known, got, row.want)
+		}
+	}
+	_, faults = (&Book{}).With([]Source{{Name: "01-a.md", Path: "owner/01-a.md", Text: []byte("# A\n\nwords [[open {hull.name}\n")}})
+	if len(faults) != 1 || faults[0].Place.Line != 3 || faults[0].Place.Col != 7 {
+		t.Errorf("a span that is not closed: %v", faults)
+	}
+}

@@ -122,6 +122,7 @@ func blocks() []Name {
 		{"papers trailer", "papers of trailer and lifting gear", "document", true},
 		{"papers boat", "papers of the boat as a whole", "document", true},
 		{"list chapters", "the chapters of this book", "the book itself", true},
+		{"list unknown", "what this book does not know of the boat", "the book itself", true},
 		{"list glossary", "words that this book uses", "the glossary", true},
 		{"lines 5", "five lines to write on", "", true},
 	}

@@ -7,8 +7,8 @@ import (
 	"hullfile/engine/finding"
 )
 
-// mostNames is how many names one part may hold: as many as the private range of Unicode has runes.
-const mostNames = 6400
+// mostNames is how many names one part may hold: as many as the private range of Unicode has runes before Opens.
+const mostNames = int(Opens - First)
 
 // read parts a chapter. The first line is its title: # Title.
 func read(s Source) (Chapter, finding.Faults) {
@@ -79,7 +79,12 @@ func alone(line string) (name string, ok bool) {
 
 // sentence takes a line over, each name replaced by its rune.
 func (r *reader) sentence(no int, line string) {
-	col := 0
+	col, opened := 0, 0 // column of [[ that is open
+	defer func() {
+		if opened > 0 {
+			r.fault(no, opened, "close it with ]] in the same line", "[[ is opened and not closed")
+		}
+	}()
 	for i := 0; i < len(line); {
 		c, size := utf8.DecodeRuneInString(line[i:])
 		col++
@@ -90,6 +95,16 @@ func (r *reader) sentence(no int, line string) {
 			continue
 		case c >= First && c <= '\uf8ff':
 			r.fault(no, col, "take the sign out; it belongs to no alphabet", "a sign of the private range of Unicode cannot stand in a chapter")
+		case strings.HasPrefix(line[i:], "[[") && opened == 0:
+			r.text.WriteRune(Opens)
+			opened = col
+			i, col = i+2, col+1
+			continue
+		case strings.HasPrefix(line[i:], "]]") && opened > 0:
+			r.text.WriteRune(Closes)
+			opened = 0
+			i, col = i+2, col+1
+			continue
 		case c == '{':
 			end := strings.IndexByte(line[i:], '}')
 			if end < 0 {

@@ -155,7 +155,7 @@ func (w crowd) field(s *sheet) func(y, z float64) point {
 		take(p.y+0.22, p.z+p.height())
 		take(p.y+0.22, p.z)
 	}
-	const edge, tallest = 28.0, 330.0
+	const edge, tallest = 28.0, 250.0
 	perMetre := min((s.w-2*edge)/(x.hi-x.lo+0.3), tallest/(y.hi-y.lo+0.1))
 	top := 30.0
 	s.h = top + float64(perMetre*(y.hi-y.lo)) + 30

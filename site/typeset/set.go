@@ -21,7 +21,8 @@ import (
 type Set struct {
 	pages *template.Template
 	funcs template.FuncMap
-	ready sync.Map // key -> *program
+	ready sync.Map  // key -> *program
+	runs  sync.Pool // *run, to be used again
 
 	mu   sync.Mutex // programs are made one at a time
 	made map[key]*program
@@ -53,7 +54,9 @@ type run struct {
 
 // New takes templates up. The functions are those that they were parsed with, beside the built-in ones.
 func New(pages *template.Template, funcs template.FuncMap) *Set {
-	return &Set{pages: pages, funcs: funcs, made: map[key]*program{}, safe: map[string]error{}}
+	s := &Set{pages: pages, funcs: funcs, made: map[key]*program{}, safe: map[string]error{}}
+	s.runs.New = func() any { return new(run) }
+	return s
 }
 
 // Append prints a template after what is in out already. The error names the template: one that is not there, that holds
@@ -63,7 +66,13 @@ func (s *Set) Append(out []byte, name string, data any) (all []byte, err error) 
 	if err != nil {
 		return out, err
 	}
-	r := &run{out: out}
+	r := s.runs.Get().(*run)
+	r.out = out
+	defer func() {
+		clear(r.vars[:cap(r.vars)]) // it keeps no page alive
+		*r = run{vars: r.vars[:0]}
+		s.runs.Put(r)
+	}()
 	defer func() {
 		if fault := recover(); fault != nil {
 			all, err = out, fmt.Errorf("template %s: %v", name, fault)

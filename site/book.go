@@ -27,6 +27,7 @@ type book struct {
 	order      []*section // all pages in reading order
 	open       map[*section]int
 	railLines  map[railKey]template.HTML
+	rails      map[string][]RailItem // the contents without a page of its own, by the way up to the folder
 	targets    map[string]target
 	rulePage   map[string]string // page of the discipline that a rule belongs to
 	findings   []finding.Finding // in the order in which they are told
@@ -46,16 +47,18 @@ type book struct {
 	sheets     []*method.Sheet
 	records    []record.File
 	isRecord   map[string]bool
-	cited      uses              // lines of records by the pages that cite them
-	origins    []origin          // worked values, in the order of the pages
-	limitsAt   map[string]string // pages of tables of limits by their file
-	tracks     map[string]string // pages of logs, runs and manoeuvres by their subject
+	named      map[string]lineName // by the path of a record file
+	cited      uses                // lines of records by the pages that cite them
+	origins    []origin            // worked values, in the order of the pages
+	limitsAt   map[string]string   // pages of tables of limits by their file
+	tracks     map[string]string   // pages of logs, runs and manoeuvres by their subject
 
 	owner  *book                // of the owner's chapters, once it was asked for
 	values map[string]Figure    // of an owner's book, that chapters may name
 	blocks map[string]OwnerPart // of an owner's book, by the names in chapters
 
-	text   []byte // of the page that is being printed
+	inputs []InputRow // of the working that is being made
+	steps  []StepRow
 	pages  int
 	copied map[string]string // papers in the book, by their path in it, with their hash
 	root   string            // hash of the contents list
@@ -69,7 +72,7 @@ func newBook(p *press, o *opened, f *folder) *book {
 	d := o.dossier
 	b := &book{
 		press: p, dossier: d, hull: o.hull, yard: o.yard, near: o.near, records: o.files, folder: f, printer: p.printer(f),
-		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, seconds: map[int]*section{}, secondAt: map[string]string{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, limitsAt: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{},
+		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, rails: map[string][]RailItem{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, seconds: map[int]*section{}, secondAt: map[string]string{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, limitsAt: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{}, named: map[string]lineName{},
 	}
 	for _, s := range slices.Concat(structureSheets(&d.Structure), d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets(), d.Welding.Sheets) {
 		if !slices.Contains(b.sheets, s) {
@@ -164,6 +167,8 @@ func (b *book) page(s *section) (Page, error) {
 // latePages waits for the other pages, closes the contents list and prints the pages that carry its hash, b.root: the cover, and what else is marked
 // late. They are in SHA256SUMS and not in the contents list.
 func (b *book) latePages() error {
+	text := b.press.rooms.take()
+	defer func() { b.press.rooms.back(text) }()
 	if err := b.printer.close(); err != nil {
 		return err
 	}
@@ -180,10 +185,10 @@ func (b *book) latePages() error {
 		if err != nil {
 			return err
 		}
-		if b.text, err = b.press.print(b.text, s.kind, page); err != nil {
+		if text, err = b.press.print(text, s.kind, page); err != nil {
 			return err
 		}
-		if err := b.folder.write(s.path, b.text); err != nil {
+		if err := b.folder.write(s.path, text); err != nil {
 			return err
 		}
 	}

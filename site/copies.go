@@ -16,7 +16,7 @@ func Copies(job Job, h *record.Hull) (results, values []byte, err error) {
 		return nil, nil, err
 	}
 	b := newBook(press, job.open(h, newShelf(job.Yard)), nil)
-	if results, err = b.machineText(); err != nil {
+	if results, err = b.machineText(nil); err != nil {
 		return nil, nil, err
 	}
 	return results, b.valueTable().text(), nil

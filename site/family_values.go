@@ -92,7 +92,7 @@ func (l *leaf) compare(all []compared, shown *method.Working, steps map[string]s
 			}
 			head.columnHead(c.of(shown), anchor)
 		}
-		out.Blocks = append(out.Blocks, CompareBlock{head.whole(), compareRows(sound, part, &f, n == 0)})
+		out.Blocks = append(out.Blocks, CompareBlock{head.whole(), l.press.compareRows(sound, part, &f, n == 0)})
 	}
 	for _, s := range f.found {
 		if fixed, err := l.press.fixed(s); err == nil {
@@ -103,8 +103,8 @@ func (l *leaf) compare(all []compared, shown *method.Working, steps map[string]s
 }
 
 // compareRows gives the rows of one block; the first has the anchors and the ways to where each is shown.
-func compareRows(all []compared, columns []compareColumn, f *forms, first bool) template.HTML {
-	var rows markup
+func (p *press) compareRows(all []compared, columns []compareColumn, f *forms, first bool) template.HTML {
+	rows := markup(p.rooms.take())
 	for n, c := range all {
 		rows.raw("<tr")
 		if first && c.id != "" {
@@ -133,7 +133,7 @@ func compareRows(all []compared, columns []compareColumn, f *forms, first bool) 
 		}
 		rows.raw("</tr>\n")
 	}
-	return rows.whole()
+	return p.made(rows)
 }
 
 // pageWide is how much room a page of medium width leaves for the columns beside the names, CSS pixels at the size of such tables;

@@ -2,8 +2,10 @@ package site
 
 import (
 	"html/template"
+	"slices"
 	"strconv"
 	"strings"
+	"unicode/utf8"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
@@ -107,19 +109,43 @@ func blockOf(builder *record.Builder) Block {
 	return Block{Builder: builder.Name.V, Invented: builder.Invented.V}
 }
 
+// rail gives the contents as a page shows them. The lines to other main pages are the same on all pages of one depth.
 func (l *leaf) rail() ([]RailItem, error) {
+	others, err := l.railOthers()
+	if err != nil {
+		return nil, err
+	}
+	out := slices.Clone(others)
+	for i, s := range l.tops {
+		if !l.at.under(s) {
+			continue
+		}
+		if out[i].Line, err = l.railLine(s); err != nil {
+			return nil, err
+		}
+		if out[i].Kids, err = l.railKids(s); err != nil {
+			return nil, err
+		}
+	}
+	return out, nil
+}
+
+// railOthers gives the contents as a page shows them that is none of them.
+func (l *leaf) railOthers() ([]RailItem, error) {
+	if out := l.rails[l.up]; out != nil {
+		return out, nil
+	}
+	elsewhere := *l
+	elsewhere.at = nil
 	out := make([]RailItem, 0, len(l.tops))
 	for _, s := range l.tops {
-		line, err := l.railLine(s)
+		line, err := elsewhere.railLine(s)
 		if err != nil {
 			return nil, err
 		}
-		kids, err := l.railKids(s)
-		if err != nil {
-			return nil, err
-		}
-		out = append(out, RailItem{s.head, line, kids})
+		out = append(out, RailItem{s.head, line, nil})
 	}
+	l.rails[l.up] = out
 	return out, nil
 }
 
@@ -195,6 +221,9 @@ func closed(s string) string {
 
 // capital gives a sentence a capital first letter.
 func capital(s string) string {
+	if s == "" || s[0] < utf8.RuneSelf && (s[0] < 'a' || s[0] > 'z') {
+		return s // as most are
+	}
 	for _, r := range s {
 		return strings.ToUpper(string(r)) + s[len(string(r)):]
 	}

@@ -214,23 +214,39 @@ func (l *leaf) place(p finding.Place) Link {
 	if !p.Known() {
 		return Link{}
 	}
-	text := shortPath(p.File)
-	anchor := ""
+	names := l.lineNames(p.File)
+	line := ""
 	if p.Line > 0 {
-		text += ":" + strconv.Itoa(p.Line)
-		anchor = "L" + strconv.Itoa(p.Line)
+		line = ":" + strconv.Itoa(p.Line)
 	}
 	if !l.isRecord[p.File] {
-		return Link{Text: text}
+		return Link{Text: names.text + line}
 	}
 	l.cited.cite(p, l.at)
-	return Link{Text: text, Href: l.to(recordPage(p.File), anchor)}
+	if line == "" {
+		return Link{Text: names.text, Href: l.up + names.page}
+	}
+	return Link{Text: names.text + line, Href: l.up + names.page + "#L" + line[1:]}
+}
+
+// lineName is what links to lines of one record file have in common: the end of its path, and its page.
+type lineName struct{ text, page string }
+
+func (b *book) lineNames(file string) lineName {
+	names, made := b.named[file]
+	if !made {
+		names = lineName{shortPath(file), escapePath(recordPage(file))}
+		b.named[file] = names
+	}
+	return names
 }
 
 // places gives links to several lines, each once. After the first of a file its further lines are named by their number.
 func (l *leaf) places(all []finding.Place) []Link {
-	var out []Link
-	seen := map[Link]bool{}
+	if len(all) == 0 {
+		return nil
+	}
+	out, seen := make([]Link, 0, len(all)), make(map[Link]bool, len(all))
 	last := ""
 	for _, p := range all {
 		link := l.place(p)

@@ -18,8 +18,9 @@ import (
 // folder is one folder of output in the making. It keeps the hash of every file that went in. Paths are relative to
 // it, with forward slashes. Several goroutines may write into it.
 type folder struct {
-	ctx  context.Context // one run of one hull; a folder does not outlive it
-	root *os.Root        // no link that somebody puts into it leads a file elsewhere
+	ctx   context.Context // one run of one hull; a folder does not outlive it
+	root  *os.Root        // no link that somebody puts into it leads a file elsewhere
+	rooms rooms           // for pieces of files that are copied
 
 	mu    sync.Mutex
 	below map[string]*os.Root // sub-folders that exist, and the folder itself
@@ -71,6 +72,9 @@ func (f *folder) write(name string, data []byte) error {
 	return nil
 }
 
+// copiedAtOnce is how much of a file is read before it is written, bytes.
+const copiedAtOnce = 32 << 10
+
 // take puts a file into the folder as it is read, and gives its hash.
 func (f *folder) take(name string, from io.Reader) (hash string, err error) {
 	if err := f.ctx.Err(); err != nil {
@@ -81,7 +85,12 @@ func (f *folder) take(name string, from io.Reader) (hash string, err error) {
 		return "", err
 	}
 	h := sha256.New()
-	n, err := io.Copy(io.MultiWriter(to, h), patient{f.ctx, from})
+	room := f.rooms.take()
+	if room == nil {
+		room = make([]byte, copiedAtOnce)
+	}
+	n, err := io.CopyBuffer(io.MultiWriter(to, h), patient{f.ctx, from}, room[:copiedAtOnce])
+	f.rooms.back(room)
 	if closing := to.Close(); err == nil {
 		err = closing
 	}

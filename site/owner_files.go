@@ -20,8 +20,8 @@ func (b *book) ownerBook() *book {
 
 func (b *book) newOwnerBook() *book {
 	o := &book{
-		press: b.press, dossier: b.dossier, hull: b.hull, yard: b.yard, folder: b.folder, open: map[*section]int{}, railLines: map[railKey]template.HTML{},
-		targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, isRecord: map[string]bool{}, blocks: map[string]OwnerPart{},
+		press: b.press, dossier: b.dossier, hull: b.hull, yard: b.yard, folder: b.folder, open: map[*section]int{}, railLines: map[railKey]template.HTML{}, rails: map[string][]RailItem{},
+		targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, isRecord: map[string]bool{}, blocks: map[string]OwnerPart{}, named: map[string]lineName{},
 	}
 	for i := range b.handbook().Chapters {
 		c := &b.handbook().Chapters[i]
@@ -54,15 +54,17 @@ func (b *book) ownerFiles() error {
 	}
 	var all []joinedPage
 	var index []entry
+	room := b.press.rooms.take()
+	defer func() { b.press.rooms.back(room) }()
 	for _, s := range o.order {
 		page, err := o.page(s)
 		if err != nil {
 			return err
 		}
-		text, err := b.press.print(nil, s.kind, page)
-		if err != nil {
+		if room, err = b.press.print(room, s.kind, page); err != nil {
 			return err
 		}
+		text := bytes.Clone(room)
 		if err := b.folder.write(ownerDir+s.path, text); err != nil {
 			return err
 		}

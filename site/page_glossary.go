@@ -99,7 +99,7 @@ var drawn, drawnEnd = []byte("<svg"), []byte("</svg>")
 // spokenTag gives the name of the tag that a text begins with, empty where what stands in it is not spoken.
 func spokenTag(text []byte) string {
 	for _, name := range spokenIn {
-		if after := 1 + len(name); len(text) > after && string(text[1:after]) == name && strings.IndexByte(" \t\n>", text[after]) >= 0 {
+		if after := 1 + len(name); len(text) > after && text[1] == name[0] && string(text[1:after]) == name && strings.IndexByte(" \t\n>", text[after]) >= 0 {
 			return name
 		}
 	}

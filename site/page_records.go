@@ -43,7 +43,7 @@ func (l *leaf) recordsPage() (RecordsPage, error) {
 
 func (l *leaf) recordPage(f record.File) (RecordPage, error) {
 	return RecordPage{
-		Path: f.Path, Raw: Link{Text: "the file as written", Href: l.to("records/"+f.Path, "")}, Lines: lineCount(f.Text), Hash: hashOf(f.Text), Text: recordLines(f.Text, l.usedBy(f.Path)), Used: l.usedLines(f.Path),
+		Path: f.Path, Raw: Link{Text: "the file as written", Href: l.to("records/"+f.Path, "")}, Lines: lineCount(f.Text), Hash: hashOf(f.Text), Text: l.press.recordLines(f.Text, l.usedBy(f.Path)), Used: l.usedLines(f.Path),
 	}, nil
 }
 

@@ -21,6 +21,7 @@ type press struct {
 	hands   int                          // how many print the pages of one book
 	pages   func() (*typeset.Set, error) // the frame, the parts, and "base KIND" and "main KIND" for every page kind
 	cache   cache
+	rooms   rooms
 	style   []byte
 	script  []byte
 	printed []byte                   // style of a print edition

@@ -118,7 +118,9 @@ func (j *joiner) sections() []PrintedSection {
 // mainOf cuts out of a written page what stands between its heading and its way on.
 func mainOf(page []byte) []byte {
 	_, page, _ = bytes.Cut(page, []byte(`<main id="main" tabindex="-1">`))
-	page, _, _ = bytes.Cut(page, []byte("</main>"))
+	if at := bytes.LastIndex(page, []byte("</main>")); at >= 0 {
+		page = page[:at]
+	}
 	if at := bytes.Index(page, []byte("<h1")); at > 0 {
 		page = page[at:]
 	}

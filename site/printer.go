@@ -35,7 +35,8 @@ func (p *press) printer(f *folder) *printer {
 }
 
 func (r *printer) work(pages <-chan made) {
-	var text []byte
+	text := r.press.rooms.take()
+	defer func() { r.press.rooms.back(text) }()
 	for m := range pages {
 		if r.failure() != nil {
 			continue

@@ -56,24 +56,22 @@ func (f full) value() float64 {
 
 // results writes results.json.
 func (b *book) results() error {
-	text, err := b.machineText()
+	text, err := b.machineText(b.press.rooms.take())
+	defer func() { b.press.rooms.back(text) }()
 	if err != nil {
 		return err
 	}
 	return b.folder.write(resultsName, text)
 }
 
-// usualResults is about how long results.json is, bytes.
-const usualResults = 1 << 20
-
-// machineText is the text of results.json. Every key of it stands in content/schema/results.json.
-func (b *book) machineText() ([]byte, error) {
+// machineText gives the text of results.json, written into a slice with nothing in it. Every key of it stands in content/schema/results.json.
+func (b *book) machineText(out []byte) ([]byte, error) {
 	d, h := b.dossier, b.hull
 	head := hullHead{Number: h.Number, Title: h.Title.V, Design: h.Design.V, State: h.Identity.State.V, Issue: h.Issue.Number.V, Builder: d.Builder.Name.V}
 	if h.Issue.Date.Set {
 		head.Date = h.Issue.Date.V.ISO()
 	}
-	text, err := appendJSON(make([]byte, 0, usualResults), object{
+	text, err := appendJSON(out, object{
 		{"form", resultsForm}, {"version", b.press.job.Version}, {"hull", head.object()}, {"invented", d.Builder.Invented.V}, {"standing", d.Standing()}, {"counts", tellKinds(b.findings)},
 		{"checks", checkResults(d.Checks)}, {"findings", findingResults(b.findings)}, {"assumptions", assumptionResults(d.Assumptions)},
 		{"seams", seamResults(d)}, {"documents", documentResults(&d.Documents)},

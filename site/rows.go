@@ -23,31 +23,27 @@ func (m *markup) text(s string)           { *m = appendEscaped(*m, s) }
 // whole gives what was gathered; all text in it went through escaped.
 func (m markup) whole() template.HTML { return template.HTML(m) } //nolint:gosec // escaped as it was made
 
+// made gives what was gathered in a room of the press, which is free afterwards.
+func (p *press) made(m markup) template.HTML {
+	text := m.whole()
+	p.rooms.back(m)
+	return text
+}
+
 // stepRows gives the rows of the table of working.
 func (p *press) stepRows(steps []StepRow) (template.HTML, error) {
 	words, err := p.words()
 	if err != nil {
 		return "", err
 	}
-	size := 0
-	for i := range steps {
-		s := &steps[i]
-		size += len(s.Fixed.Formula) + len(s.Fixed.After) + len(s.Fixed.Ref) + len(s.Values) + usualRow
-		for _, form := range s.Passed {
-			size += len(form)
-		}
-	}
-	m := make(markup, 0, size)
+	m := markup(p.rooms.take())
 	for i := range steps {
 		if err := p.stepRow(&m, &steps[i], words); err != nil {
 			return "", err
 		}
 	}
-	return template.HTML(m), nil //nolint:gosec // escaped above
+	return p.made(m), nil
 }
-
-// usualRow is about how long what stands in a row beside its formulas is, bytes.
-const usualRow = 400
 
 func (p *press) stepRow(m *markup, s *StepRow, words rowWords) error {
 	m.raw(`<tr id="`)
@@ -127,13 +123,13 @@ func (p *press) inputRows(inputs []InputRow) (template.HTML, error) {
 	if err != nil {
 		return "", err
 	}
-	var m markup
+	m := markup(p.rooms.take())
 	for i := range inputs {
 		if err := p.inputRow(&m, &inputs[i], words); err != nil {
 			return "", err
 		}
 	}
-	return template.HTML(m), nil //nolint:gosec // escaped above
+	return p.made(m), nil
 }
 
 func (p *press) inputRow(m *markup, in *InputRow, words rowWords) error {
@@ -176,7 +172,13 @@ func (p *press) inputRow(m *markup, in *InputRow, words rowWords) error {
 
 // cells gives the rows of a table of which the first cell heads its row, each after a new line.
 func cells(rows [][]string) template.HTML {
-	var m markup
+	size := 0
+	for _, row := range rows {
+		for _, cell := range row {
+			size += len(cell) + 2*len("<td></td>")
+		}
+	}
+	m := make(markup, 0, size)
 	for _, row := range rows {
 		m.raw("\n<tr>")
 		for i, cell := range row {
@@ -252,9 +254,9 @@ func (p *press) words() (rowWords, error) {
 }
 
 // recordLines gives a record file as list items, one a line, each with the anchor that findings lead to.
-func recordLines(text []byte, usedBy func(line int) string) template.HTML {
+func (p *press) recordLines(text []byte, usedBy func(out []byte, line int) []byte) template.HTML {
 	text = bytes.TrimPrefix(text, []byte("\xef\xbb\xbf"))
-	out := make([]byte, 0, len(text)*2)
+	out := p.rooms.take()
 	for n := 1; len(text) > 0; n++ {
 		row, rest, _ := bytes.Cut(text, []byte("\n"))
 		out = append(out, `<li id="L`...)
@@ -262,11 +264,11 @@ func recordLines(text []byte, usedBy func(line int) string) template.HTML {
 		out = append(out, `"><code>`...)
 		out = escaped(out, bytes.TrimSuffix(row, []byte("\r")))
 		out = append(out, "</code>"...)
-		out = append(out, usedBy(n)...)
+		out = usedBy(out, n)
 		out = append(out, "</li>\n"...)
 		text = rest
 	}
-	return template.HTML(out) //nolint:gosec // escaped above
+	return p.made(out)
 }
 
 // escaped appends text in which nothing is markup. Bytes that are no character, and characters that a page may not

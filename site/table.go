@@ -16,17 +16,18 @@ type csvTable struct {
 	name string // without tables/ and .csv
 	says string // what it holds, in words
 	head []string
-	body []byte // its rows as they are written
+	body []byte // as it is written
 	rows int
 }
 
 func (t *csvTable) path() string { return tablesFolder + t.name + ".csv" }
 
 // expect makes room for so many rows of about so many bytes.
-func (t *csvTable) expect(rows, bytes int) { t.body = slices.Grow(t.body, rows*bytes) }
+func (t *csvTable) expect(rows, bytes int) { t.body = slices.Grow(t.body, rows*bytes+usualHead) }
 
 // add takes a row of texts and numbers; a number that is none is left empty.
 func (t *csvTable) add(cells ...any) {
+	t.begin()
 	for i, c := range cells {
 		if i > 0 {
 			t.body = append(t.body, ',')
@@ -76,14 +77,22 @@ func plainCell(cell string) bool {
 
 // text gives the table as it is written.
 func (t *csvTable) text() []byte {
-	out := make([]byte, 0, len(t.body)+usualHead)
+	t.begin()
+	return t.body
+}
+
+// begin writes the heads, where nothing is written yet.
+func (t *csvTable) begin() {
+	if len(t.body) > 0 {
+		return
+	}
 	for i, name := range t.head {
 		if i > 0 {
-			out = append(out, ',')
+			t.body = append(t.body, ',')
 		}
-		out = appendCell(out, name)
+		t.body = appendCell(t.body, name)
 	}
-	return append(append(out, '\n'), t.body...)
+	t.body = append(t.body, '\n')
 }
 
 // usualHead is about how long the heads of a table are, bytes.

@@ -30,19 +30,19 @@ func (u uses) cite(p finding.Place, by *section) {
 // shownUses is how many pages stand beside a line; of more their number is told.
 const shownUses = 6
 
-// usedBy gives the markup that stands beside a line: links to the pages that use it, by their section numbers.
-func (l *leaf) usedBy(file string) func(line int) string {
+// usedBy writes what stands beside a line: links to the pages that use it, by their section numbers.
+func (l *leaf) usedBy(file string) func(out []byte, line int) []byte {
 	lines := l.cited[file]
 	links := map[*section]string{}
-	return func(line int) string {
+	return func(out []byte, line int) []byte {
 		all := lines[line]
 		if len(all) == 0 {
-			return ""
+			return out
 		}
-		out := `<span class="used">`
+		out = append(out, `<span class="used">`...)
 		for i, s := range all {
 			if i == shownUses {
-				out += `<span>and ` + strconv.Itoa(len(all)-i) + ` more</span>`
+				out = append(out, `<span>and `+strconv.Itoa(len(all)-i)+` more</span>`...)
 				break
 			}
 			if links[s] == "" {
@@ -52,9 +52,9 @@ func (l *leaf) usedBy(file string) func(line int) string {
 				}
 				links[s] = `<a href="` + template.HTMLEscapeString(l.to(s.path, "")) + `" title="` + template.HTMLEscapeString(s.title) + `">` + template.HTMLEscapeString(no) + "</a> "
 			}
-			out += links[s]
+			out = append(out, links[s]...)
 		}
-		return out + "</span>"
+		return append(out, "</span>"...)
 	}
 }
 

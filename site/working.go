@@ -82,8 +82,7 @@ func (l *leaf) working(w *method.Working, prefix, governs string) (Working, erro
 	}
 	ids := slugs{}
 	out := Working{at: map[string]string{}}
-	var inputs []InputRow
-	var steps []StepRow
+	inputs, steps := l.inputs[:0], l.steps[:0]
 	lacking := lacks(w)
 	for i := range w.Inputs {
 		in := &w.Inputs[i]
@@ -110,6 +109,7 @@ func (l *leaf) working(w *method.Working, prefix, governs string) (Working, erro
 		}
 		steps = append(steps, row)
 	}
+	l.inputs, l.steps = inputs, steps
 	var err error
 	if out.Inputs, err = l.press.inputRows(inputs); err != nil {
 		return Working{}, err

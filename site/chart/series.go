@@ -2,6 +2,7 @@ package chart
 
 import (
 	"math"
+	"slices"
 
 	gochart "github.com/wcharczuk/go-chart/v2"
 )
@@ -65,8 +66,8 @@ func (p *plot) series() []gochart.Series {
 // shortTicks draws the divisions between the ticks, so that a value can be read off.
 func (p *plot) shortTicks(s *sheet, b gochart.Box) {
 	const length = 3
-	var strokes []segment
 	c := p.canvas(b, false).field
+	strokes := make([]segment, 0, 64)
 	for _, v := range p.x.minor() {
 		x := c.left + p.x.at(v)
 		strokes = append(strokes, segment{point{x, c.bottom}, point{x, c.bottom + length}})
@@ -94,14 +95,14 @@ func (p *plot) axisOf(right bool) gochart.YAxisType {
 
 // line draws a curve in as many pieces as its gaps make.
 func (p *plot) line(s *sheet, c canvas, l Line) {
-	var piece []point
+	piece := make([]point, 0, len(l.X))
 	for i := range l.X {
 		if usable(l.X[i]) && usable(l.Y[i]) {
 			piece = append(piece, c.at(l.X[i], l.Y[i]))
 			continue
 		}
 		p.piece(s, c, l, piece)
-		piece = nil
+		piece = piece[:0]
 	}
 	p.piece(s, c, l, piece)
 }
@@ -116,6 +117,7 @@ func (p *plot) piece(s *sheet, c canvas, l Line, points []point) {
 		s.shape("g-area", append(append([]point{}, points...), foot...)...)
 	}
 	s.curve(string(lineClass(l.Class)), points...)
+	p.place.lines = slices.Grow(p.place.lines, len(points))
 	for i := 1; i < len(points); i++ {
 		p.place.lines = append(p.place.lines, segment{points[i-1], points[i]})
 	}

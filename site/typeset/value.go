@@ -176,7 +176,9 @@ func (c *compiler) own(id *parse.IdentifierNode, given []expr) (expr, error) {
 		}
 	}
 	if words, ok := f.Interface().(func(string) string); ok { // most are; a call by reflection takes ten times as long
-		return expr{f.Type().Out(0), func(r *run, dot reflect.Value) reflect.Value { return reflect.ValueOf(words(given[0].get(r, dot).String())) }}, nil
+		return expr{f.Type().Out(0), func(r *run, dot reflect.Value) reflect.Value {
+			return reflect.ValueOf(words(given[0].get(r, dot).String()))
+		}}, nil
 	}
 	return expr{f.Type().Out(0), func(r *run, dot reflect.Value) reflect.Value {
 		args := make([]reflect.Value, len(given))

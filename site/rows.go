@@ -58,26 +58,7 @@ func (p *press) stepRow(m *markup, s *StepRow, words rowWords) error {
 	}
 	m.raw("</th>\n<td class=\"how\">")
 	m.html(s.Fixed.Formula)
-	if s.Values != "" {
-		m.raw(`<div class="f"><math><mo>=</mo></math> `)
-		m.html(s.Values)
-		m.raw("</div>")
-	}
-	if s.State != "" {
-		m.raw(`<p class="cond"><span class="st open">`)
-		m.text(s.State)
-		m.raw("</span>")
-		if s.Why != "" {
-			m.raw(": ")
-			m.text(s.Why)
-		}
-		m.raw("</p>")
-	}
-	if s.Remark != "" {
-		m.raw(`<p class="cond">`)
-		m.text(s.Remark)
-		m.raw("</p>")
-	}
+	m.stepValues(s)
 	m.html(s.Fixed.After)
 	if err := p.passedForms(m, s.Passed); err != nil {
 		return err
@@ -98,6 +79,30 @@ func (p *press) stepRow(m *markup, s *StepRow, words rowWords) error {
 	}
 	m.raw("</td></tr>\n")
 	return nil
+}
+
+// stepValues writes the formula with its values, and what must be said of the result.
+func (m *markup) stepValues(s *StepRow) {
+	if s.Values != "" {
+		m.raw(`<div class="f"><math><mo>=</mo></math> `)
+		m.html(s.Values)
+		m.raw("</div>")
+	}
+	if s.State != "" {
+		m.raw(`<p class="cond"><span class="st open">`)
+		m.text(s.State)
+		m.raw("</span>")
+		if s.Why != "" {
+			m.raw(": ")
+			m.text(s.Why)
+		}
+		m.raw("</p>")
+	}
+	if s.Remark != "" {
+		m.raw(`<p class="cond">`)
+		m.text(s.Remark)
+		m.raw("</p>")
+	}
 }
 
 func (p *press) passedForms(m *markup, forms []template.HTML) error {

@@ -9,25 +9,27 @@ type Attitude struct {
 	Heel, Trim, Level float64
 }
 
-// Up is the vertical of the earth as seen in the body.
-func (a Attitude) Up() Vector {
+// axes are the vertical of the earth and the two level directions as seen in the body.
+type axes struct{ up, along, across Vector }
+
+func (a Attitude) axes() axes {
 	sh, ch := math.Sincos(a.Heel)
 	st, ct := math.Sincos(a.Trim)
-	return Vector{st, -float64(sh * ct), float64(ch * ct)}
+	return axes{
+		up:     Vector{st, -float64(sh * ct), float64(ch * ct)},
+		along:  Vector{ct, float64(sh * st), -float64(ch * st)},
+		across: Vector{0, ch, sh},
+	}
 }
+
+// Up is the vertical of the earth as seen in the body.
+func (a Attitude) Up() Vector { return a.axes().up }
 
 // Along is the level direction that points most nearly forward in the body.
-func (a Attitude) Along() Vector {
-	sh, ch := math.Sincos(a.Heel)
-	st, ct := math.Sincos(a.Trim)
-	return Vector{ct, float64(sh * st), -float64(ch * st)}
-}
+func (a Attitude) Along() Vector { return a.axes().along }
 
 // Across is the level direction to starboard of Along.
-func (a Attitude) Across() Vector {
-	sh, ch := math.Sincos(a.Heel)
-	return Vector{0, ch, sh}
-}
+func (a Attitude) Across() Vector { return a.axes().across }
 
 // Height is how far a point of the body lies above the water, metres; negative under water.
 func (a Attitude) Height(p Vector) float64 { return a.Up().Dot(p) - a.Level }
@@ -48,13 +50,13 @@ type Immersed struct {
 // Immerse clips every section by the water surface and adds the parts up. Sections are clipped as polygons, so nothing
 // is assumed about sides or decks; between sections Simpson's first rule is used (see NewBody).
 func (b *Body) Immerse(at Attitude) Immersed {
-	up, along, across := at.Up(), at.Along(), at.Across()
+	level := at.axes()
+	up, along := level.up, level.along
 	var im Immersed
-	var mx, my, mz, a1, a2, c1, c2, s1 float64
-	ct := along.X // dx along the body = d(level length) * ct ; the cut of a section is level across
+	var mx, my, mz, a1, a2, c1, c2 float64
 	wet := false
-	water, level := surfaceOf(up.Y, up.Z)
-	if !level {
+	water, cuts := surfaceOf(up.Y, up.Z)
+	if !cuts {
 		return im // the water stands square to the body and cuts no section
 	}
 	for i := range b.sections {
@@ -79,29 +81,33 @@ func (b *Body) Immerse(at Attitude) Immersed {
 		im.Plane += float64(w * c.width)
 		a1 += float64(w*c.width) * l
 		a2 += float64(w*c.width) * float64(l*l)
-		s1 += float64(w*c.width) * s.X
 		c1 += float64(w * c.first)
 		c2 += float64(w * c.second)
 	}
 	if im.Volume > 0 {
 		im.Centre = Vector{mx / im.Volume, my / im.Volume, mz / im.Volume}
 	}
-	// The sections are cut square to x, so an element of the surface is dx/ct long on the water.
-	scale := 1 / math.Max(math.Abs(ct), 1e-9)
+	// The sections are cut square to x, so an element dx of the body is dx/along.X long on the water.
+	scale := 1 / math.Max(math.Abs(along.X), 1e-9)
 	im.Plane *= scale
 	im.firstX, im.secondX = a1*scale, a2*scale
 	if im.Plane > 0 {
-		l, t := im.firstX/im.Plane, c1*scale/im.Plane
-		im.SecondL = im.secondX - float64(l*l)*im.Plane
-		im.SecondT = c2*scale - float64(t*t)*im.Plane
-		lev := at.Level
-		im.PlaneAt = Vector{
-			float64(l*along.X) + float64(t*across.X) + float64(lev*up.X),
-			float64(l*along.Y) + float64(t*across.Y) + float64(lev*up.Y),
-			float64(l*along.Z) + float64(t*across.Z) + float64(lev*up.Z),
-		}
+		im.spread(level, at.Level, c1*scale, c2*scale)
 	}
 	return im
+}
+
+// spread finds the centre and the second moments of a water plane, of which area and lengthwise moments are known, from
+// its first and second moment about the body's vertical plane. Height is that of the water above the origin.
+func (im *Immersed) spread(to axes, height, first, second float64) {
+	l, t := im.firstX/im.Plane, first/im.Plane
+	im.SecondL = im.secondX - float64(l*l)*im.Plane
+	im.SecondT = second - float64(t*t)*im.Plane
+	im.PlaneAt = Vector{
+		float64(l*to.along.X) + float64(t*to.across.X) + float64(height*to.up.X),
+		float64(l*to.along.Y) + float64(t*to.across.Y) + float64(height*to.up.Y),
+		float64(l*to.along.Z) + float64(t*to.across.Z) + float64(height*to.up.Z),
+	}
 }
 
 // clipped is what is left of a section under water.

@@ -13,6 +13,8 @@ import (
 	"strings"
 	"sync"
 	"syscall"
+
+	"hullfile/engine/document"
 )
 
 // folder is one folder of output in the making. It keeps the hash of every file that went in. Paths are relative to
@@ -89,7 +91,7 @@ func (f *folder) take(name string, from io.Reader) (hash string, err error) {
 	if room == nil {
 		room = make([]byte, copiedAtOnce)
 	}
-	n, err := io.CopyBuffer(io.MultiWriter(to, h), patient{f.ctx, from}, room[:copiedAtOnce])
+	n, err := io.CopyBuffer(io.MultiWriter(to, h), document.Interruptible(f.ctx, from), room[:copiedAtOnce])
 	f.rooms.back(room)
 	if closing := to.Close(); err == nil {
 		err = closing
@@ -154,19 +156,6 @@ func (f *folder) place(name string) (*os.Root, error) {
 // writeAlone makes a file that belongs to no folder of output.
 func writeAlone(name string, data []byte) error {
 	return plainly(os.WriteFile(name, data, 0o644))
-}
-
-// patient is a reader that stops when the run is interrupted, so that a long document does not hold it up.
-type patient struct {
-	ctx  context.Context
-	from io.Reader
-}
-
-func (p patient) Read(b []byte) (int, error) {
-	if err := p.ctx.Err(); err != nil {
-		return 0, err
-	}
-	return p.from.Read(b)
 }
 
 // plainly says what kept a file from being written, in words that name a remedy where there is one.

@@ -12,6 +12,8 @@ import (
 	"slices"
 	"strings"
 	"unicode/utf8"
+
+	"hullfile/engine/document"
 )
 
 // What can be wrong with a file.
@@ -117,7 +119,7 @@ func (h *held) hash(name string) (hash string, n int64, err error) {
 	}
 	defer f.Close()
 	sum := sha256.New()
-	n, err = io.CopyBuffer(onlyWriter{sum}, onlyReader{h.ctx, f}, h.buf)
+	n, err = io.CopyBuffer(onlyWriter{sum}, document.Interruptible(h.ctx, f), h.buf)
 	return hex.EncodeToString(sum.Sum(nil)), n, err
 }
 
@@ -152,19 +154,6 @@ func (h *held) moved() {
 			t.Says = fmt.Sprintf("it holds what belongs to %q", right)
 		}
 	}
-}
-
-// onlyReader stops when the run is interrupted, so that a long file does not hold it up.
-type onlyReader struct {
-	ctx  context.Context
-	from io.Reader
-}
-
-func (r onlyReader) Read(b []byte) (int, error) {
-	if err := r.ctx.Err(); err != nil {
-		return 0, err
-	}
-	return r.from.Read(b)
 }
 
 // onlyWriter hides every other way of writing, so that the buffer above is used.

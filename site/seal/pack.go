@@ -13,6 +13,7 @@ import (
 	"strings"
 	"time"
 
+	"hullfile/engine/document"
 	"hullfile/engine/unit"
 )
 
@@ -69,7 +70,7 @@ func packOne(ctx context.Context, from fs.FS, e Packed, z *zip.Writer) error {
 		return err
 	}
 	defer f.Close()
-	_, err = io.Copy(w, onlyReader{ctx, f})
+	_, err = io.Copy(w, document.Interruptible(ctx, f))
 	return err
 }
 

@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"path/filepath"
+	"strings"
 
 	"hullfile/engine/compare"
 	"hullfile/engine/finding"
@@ -20,6 +21,10 @@ type ComparePage struct {
 // CompareGroup is one part of the file.
 type CompareGroup struct {
 	ID, Name, Again string
+	Met             string // what was met before, or not asked, and is not met now
+	Outcomes        int
+	Counted         string // things of the records by table
+	Long            bool   // more rows of records than are read through
 	Records         []CompareRow
 	Results         []CompareRow
 	Standings       []CompareRow
@@ -30,9 +35,12 @@ type CompareGroup struct {
 // CompareRow is one change.
 type CompareRow struct {
 	What, Words, Says string
-	At                string
+	At, Of            string
 	Now               Standing // of a check
 }
+
+// fewRows is how many rows of a table a reader goes through line by line; more are folded.
+const fewRows = 12
 
 // comparePage is the name of the page.
 const comparePage = "compare.html"
@@ -65,14 +73,23 @@ func compareBody(c *compare.Comparison) ComparePage {
 	for i := range c.Groups {
 		g := &c.Groups[i]
 		row := CompareGroup{ID: g.Key, Name: g.Name, Again: capital(g.Again) + "."}
-		for _, r := range g.Records {
-			row.Records = append(row.Records, CompareRow{What: r.What, Words: r.Words(), At: r.At})
+		row.Met, row.Outcomes, row.Counted = g.Met(), len(g.Standings), g.Counted()
+		for _, t := range g.Things() {
+			what := t.What
+			if len(t.Changes) == 1 {
+				what = t.Changes[0].What
+			}
+			row.Records = append(row.Records, CompareRow{What: what, Words: t.Words(), At: t.Changes[0].At})
 		}
+		row.Long = len(row.Records) > fewRows
 		for _, r := range g.Results {
 			row.Results = append(row.Results, CompareRow{What: r.What, Words: r.Words()})
 		}
-		for _, s := range g.Standings {
-			one := CompareRow{What: s.Subject + ": " + s.Rule, Words: s.Words(), Says: s.Says}
+		for _, s := range g.Outcomes() {
+			one := CompareRow{What: s.Rule, Words: s.Words(), Says: s.Says, Of: strings.Join(s.Subjects, ", ")}
+			if len(s.Subjects) > 1 {
+				one.Says = plural(len(s.Subjects), "check", "checks") + "; the first: " + s.Says
+			}
 			if s.New != "" {
 				one.Now = standing(finding.Standing(s.New))
 			}

@@ -11,7 +11,7 @@ import (
 )
 
 func compareCommand(d *desk) *cobra.Command {
-	yard, page, asJSON := "", "", false
+	yard, page, asJSON, all := "", "", false, false
 	cmd := &cobra.Command{
 		Use:   "compare OLD NEW",
 		Short: "Say what changed between two issues of a file, two hulls, or a hull and its design.",
@@ -28,17 +28,27 @@ func compareCommand(d *desk) *cobra.Command {
 			if len(args) != 2 {
 				return misuse(cmd, errors.New("name an old and a new file"))
 			}
-			return compareFiles(cmd.Context(), d, args, yard, page, asJSON)
+			c, err := compareFiles(cmd.Context(), d, args, yard, page)
+			switch {
+			case err != nil:
+				return err
+			case asJSON:
+				return d.json(c)
+			}
+			d.out.compared(&c, all)
+			return nil
 		},
 	}
 	flags := cmd.Flags()
 	flags.StringVar(&yard, "yard", "", "the yard `FOLDER` whose hulls or designs are compared")
 	flags.StringVar(&page, "page", "", "write the comparison as a page into this new `FOLDER`")
+	flags.BoolVar(&all, "all", false, "print each change, however many there are")
 	flags.BoolVar(&asJSON, "json", false, "print one JSON document")
 	return cmd
 }
 
-func compareFiles(ctx context.Context, d *desk, names []string, yard, page string, asJSON bool) error {
+// compareFiles compares two sides, and writes the page where one is asked for.
+func compareFiles(ctx context.Context, d *desk, names []string, yard, page string) (compare.Comparison, error) {
 	read := readSide
 	if yard != "" {
 		read = func(name string) (*compare.Side, error) { return yardSide(yard, name) }
@@ -47,20 +57,16 @@ func compareFiles(ctx context.Context, d *desk, names []string, yard, page strin
 	for i, name := range names {
 		var err error
 		if sides[i], err = read(name); err != nil {
-			return err
+			return compare.Comparison{}, err
 		}
 	}
 	c := compare.Between(sides[0], sides[1])
-	if page != "" {
-		at, err := site.Compared(ctx, &c, page, version())
-		if err != nil {
-			return err
-		}
+	if page == "" {
+		return c, nil
+	}
+	at, err := site.Compared(ctx, &c, page, version())
+	if err == nil {
 		d.say("the page: " + shown(at))
 	}
-	if asJSON {
-		return d.json(c)
-	}
-	d.out.compared(&c)
-	return nil
+	return c, err
 }

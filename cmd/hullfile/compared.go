@@ -1,20 +1,54 @@
 package main
 
 import (
+	"fmt"
 	"strings"
 
 	"hullfile/engine/compare"
 )
 
-// compared prints a comparison: how much changed, and then group by group what to look at again and why.
-func (s *screen) compared(c *compare.Comparison) {
+// compared prints a comparison: how much changed, and then group by group what to look at again and why. More than a screen holds is
+// told in short, one group in a few lines, unless all is asked for.
+func (s *screen) compared(c *compare.Comparison, all bool) {
 	s.head("%s", c.Old.Name()+" -> "+c.New.Name())
 	s.paragraph("", c.Says())
 	if c.Old.Version != c.New.Version {
 		s.paragraph("", "The two were made by different versions of the program, "+c.Old.Version+" and "+c.New.Version+"; some changes may come from that.")
 	}
+	short := c.Long() && !all
+	if short {
+		s.line("")
+	}
 	for i := range c.Groups {
+		if short {
+			s.groupInShort(&c.Groups[i])
+			continue
+		}
 		s.group(&c.Groups[i])
+	}
+	if short {
+		s.line("")
+		s.paragraph("", "In short. Each change stands on the page that --page writes, and in what --all and --json print.")
+	}
+}
+
+// groupInShort says of a group what is not met any more, and how much changed.
+func (s *screen) groupInShort(g *compare.Group) {
+	var parts []string
+	for _, p := range []struct {
+		n         int
+		one, many string
+	}{{len(g.Standings), "outcome", "outcomes"}, {len(g.Findings), "finding", "findings"}, {len(g.Things()), "thing on record", "things on record"}, {len(g.Results), "result", "results"}, {len(g.Documents), "document", "documents"}} {
+		switch {
+		case p.n == 1:
+			parts = append(parts, "1 "+p.one)
+		case p.n > 1:
+			parts = append(parts, fmt.Sprintf("%d %s", p.n, p.many))
+		}
+	}
+	s.paragraph("", g.Name+": "+strings.Join(parts, ", "))
+	if met := g.Met(); met != "" {
+		s.paragraph("  not met now: ", met)
 	}
 }
 

@@ -93,7 +93,7 @@ func finite(v float64) bool { return !math.IsNaN(v) && !math.IsInf(v, 0) }
 
 // units gives the sign of a unit by the end of a key, the longest end first.
 var units = []struct{ end, sign string }{
-	{"_kg_m3", "kg/m³"}, {"_mm_min", "mm/min"}, {"_l_nm", "l/nm"}, {"_n_mm2", "N/mm²"}, {"_percent", "%"}, {"_l_h", "l/h"}, {"_deg", "°"}, {"_rpm", "1/min"}, {"_kpa", "kPa"}, {"_mm", "mm"}, {"_cm", "cm"}, {"_m2", "m²"}, {"_m3", "m³"},
+	{"_kn_m2", "kN/m²"}, {"_kn_m", "kN·m"}, {"force_kn", "kN"}, {"shear_kn", "kN"}, {"_n_m", "N·m"}, {"_cm4", "cm⁴"}, {"_cm3", "cm³"}, {"_cm2", "cm²"}, {"_kg_m3", "kg/m³"}, {"_mm_min", "mm/min"}, {"_l_nm", "l/nm"}, {"_n_mm2", "N/mm²"}, {"_percent", "%"}, {"_l_h", "l/h"}, {"_deg", "°"}, {"_rpm", "1/min"}, {"_kpa", "kPa"}, {"_mm", "mm"}, {"_cm", "cm"}, {"_m2", "m²"}, {"_m3", "m³"},
 	{"_kg", "kg"}, {"_kn", "kn"}, {"_kw", "kW"}, {"_nm", "nm"}, {"_hz", "Hz"}, {"_m", "m"}, {"_l", "l"}, {"_h", "h"}, {"_g", "g"}, {"_n", "N"}, {"_s", "s"}, {"_c", "°C"},
 }
 

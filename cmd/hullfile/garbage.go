@@ -3,7 +3,6 @@ package main
 import (
 	"os"
 	"runtime"
-
 	"runtime/debug"
 	"runtime/metrics"
 )
@@ -15,21 +14,34 @@ import (
 const roomForGarbage = 128 << 20
 
 // spareLooking sets how much garbage may gather by what the program uses now, and again after every look, because what is
-// used grows. Where the person who runs it has said so by GOGC, that holds.
+// used goes up and down as books are begun and let go. Where the person who runs it has said so by GOGC, that holds.
 func spareLooking() {
-	if os.Getenv("GOGC") != "" {
-		return
+	if os.Getenv("GOGC") == "" {
+		roomAfterLook(0)
 	}
+}
+
+// roomAfterLook goes by the most that was used of late. It is called some time after a look, up to the next one; until then
+// the share that was right for less would let far too much gather, and the limit stops that. It counts everything that was
+// taken from the system, the room in large pages among it.
+func roomAfterLook(before uint64) {
 	used := []metrics.Sample{{Name: "/gc/heap/live:bytes"}} // at the last look, nought before the first
 	metrics.Read(used)
-	debug.SetGCPercent(garbagePercent(used[0].Value.Uint64()))
-	runtime.AddCleanup(new(*int), func(struct{}) { spareLooking() }, struct{}{})
+	most := max(used[0].Value.Uint64(), before-before/8)
+	debug.SetGCPercent(garbagePercent(most))
+	if os.Getenv("GOMEMLIMIT") == "" {
+		debug.SetMemoryLimit(int64(most + 3*roomForGarbage))
+	}
+	runtime.AddCleanup(new(*int), roomAfterLook, most)
 }
 
 // leastUsed is what counts as used where it is less, also before the first look: the language's own least, bytes.
 const leastUsed = 4 << 20
 
-// garbagePercent is that room as a share of the memory used, in percent, never less than the language's own 100.
+// leastPercent keeps a fleet that uses much from being looked through without end.
+const leastPercent = 50
+
+// garbagePercent is that room as a share of the memory used, in percent.
 func garbagePercent(used uint64) int {
-	return int(max(100, 100*roomForGarbage/max(used, leastUsed)))
+	return int(max(leastPercent, 100*roomForGarbage/max(used, leastUsed)))
 }

@@ -3,7 +3,6 @@ package site
 import (
 	"crypto/sha256"
 	"encoding/hex"
-	"errors"
 	"io"
 	"io/fs"
 	"os"
@@ -25,9 +24,6 @@ func sealed(dir string) bool {
 // another. It looks at names, sizes and times and reads no file. Seals are left out. It gives the folders too, the top one
 // first.
 func footprint(dir string) (text string, folders []string, err error) {
-	if info, err := os.Lstat(dir); err != nil || !info.IsDir() {
-		return "", nil, errors.Join(err, fs.ErrNotExist) // a link to a folder is none of ours
-	}
 	t := treading{dir: dir, folders: []string{"."}}
 	if err := t.tread(""); err != nil {
 		return "", nil, err
@@ -45,7 +41,12 @@ type treading struct {
 // tread appends what stands for the files of a folder, in order of name. A run does it for many files of the output, so it is
 // written out by hand.
 func (t *treading) tread(below string) error {
-	entries, err := os.ReadDir(filepath.Join(t.dir, below))
+	from, err := lookFrom(filepath.Join(t.dir, below)) // a link to a folder is none of ours
+	if err != nil {
+		return err
+	}
+	defer from.close()
+	entries, err := from.entries()
 	if err != nil {
 		return err
 	}
@@ -63,13 +64,13 @@ func (t *treading) tread(below string) error {
 			}
 			continue
 		}
-		info, err := e.Info()
+		is, err := from.see(e.Name())
 		if err != nil {
 			return err
 		}
-		t.text = append(append(t.text, ' '), info.Mode().Type().String()...)
-		t.text = strconv.AppendInt(append(t.text, ' '), info.Size(), 10)
-		t.text = strconv.AppendInt(append(t.text, ' '), info.ModTime().UnixNano(), 10)
+		t.text = append(append(t.text, ' '), is.kind.String()...)
+		t.text = strconv.AppendInt(append(t.text, ' '), is.size, 10)
+		t.text = strconv.AppendInt(append(t.text, ' '), is.written, 10)
 	}
 	return nil
 }
@@ -81,21 +82,26 @@ func doors(dir string, folders []string) (m mark, ok bool) {
 	if len(folders) == 0 {
 		return mark{}, false
 	}
+	from, err := lookFrom(dir)
+	if err != nil {
+		return mark{}, false
+	}
+	defer from.close()
 	var text []byte
 	for _, name := range folders {
-		info, err := os.Lstat(filepath.Join(dir, name))
-		if err != nil || !info.IsDir() {
+		is, err := from.see(name)
+		if err != nil || is.kind != fs.ModeDir {
 			return mark{}, false
 		}
-		text = strconv.AppendInt(append(text, ' '), info.ModTime().UnixNano(), 36)
+		text = strconv.AppendInt(append(text, ' '), is.written, 36)
 	}
 	for _, name := range []string{contentsName, sumsName, coverName, resultsName} {
-		info, err := os.Lstat(filepath.Join(dir, name))
-		if err != nil || !info.Mode().IsRegular() {
+		is, err := from.see(name)
+		if err != nil || is.kind != 0 {
 			return mark{}, false
 		}
-		text = strconv.AppendInt(append(text, ' '), info.ModTime().UnixNano(), 36)
-		text = strconv.AppendInt(append(text, ' '), info.Size(), 36)
+		text = strconv.AppendInt(append(text, ' '), is.written, 36)
+		text = strconv.AppendInt(append(text, ' '), is.size, 36)
 	}
 	sum := sha256.Sum256(text)
 	return markOf(sum[:]), true

@@ -188,7 +188,7 @@ func (s *stage) joinStates(pieces []piece) error {
 		if err != nil {
 			return err
 		}
-		v.Tree, v.Folders = tree, next.folderList(folders)
+		v.Tree, v.Folders = tree, next.folders.add(p.line.Number, folders)
 		v.Doors, _ = doors(at, folders)
 		next.books[p.line.Number] = v
 	}

@@ -39,16 +39,21 @@ func (l *look) add(other *look) {
 
 // tree looks at all files below a folder. A folder that is not there looks like nothing.
 func (l *look) tree(dir, below string) error {
-	entries, err := os.ReadDir(filepath.Join(dir, below))
+	from, err := lookFrom(filepath.Join(dir, below))
 	if errors.Is(err, fs.ErrNotExist) {
 		return nil
 	}
 	if err != nil {
 		return err
 	}
+	defer from.close()
+	entries, err := from.entries()
+	if err != nil {
+		return err
+	}
 	for _, e := range entries {
 		name := filepath.Join(below, e.Name())
-		if err := l.entry(e, name); err != nil {
+		if err := l.entry(from, e, name); err != nil {
 			return err
 		}
 		if e.IsDir() {
@@ -62,24 +67,23 @@ func (l *look) tree(dir, below string) error {
 }
 
 // entry looks at one file; of a folder or a link only its name and kind count.
-func (l *look) entry(e fs.DirEntry, name string) error {
+func (l *look) entry(from lookout, e fs.DirEntry, name string) error {
 	l.text = strconv.AppendQuote(l.text, name)
 	if !e.Type().IsRegular() {
 		l.text = append(l.text, e.Type().String()...)
 		return nil
 	}
-	info, err := e.Info()
+	is, err := from.see(e.Name())
 	if errors.Is(err, fs.ErrNotExist) {
 		return nil // it went away just now, and reading will tell
 	}
 	if err != nil {
 		return err
 	}
-	number, changed := stamp(info)
-	for _, n := range []int64{info.Size(), info.ModTime().UnixNano(), number, changed} {
+	for _, n := range [...]int64{is.size, is.written, is.number, is.changed} {
 		l.text = strconv.AppendInt(append(l.text, ' '), n, 36)
 	}
-	l.newest = max(l.newest, info.ModTime().UnixNano(), changed)
+	l.newest = max(l.newest, is.written, is.changed)
 	return nil
 }
 
@@ -93,14 +97,19 @@ type ground struct {
 // lookAtGround looks at the yard folder. Folders that hold no records count by their names only: the output may be one of them.
 func lookAtGround(yard string) (ground, error) {
 	g := ground{designs: map[string]look{}}
-	entries, err := os.ReadDir(yard)
+	from, err := lookFrom(yard)
+	if err != nil {
+		return g, err
+	}
+	defer from.close()
+	entries, err := from.entries()
 	if err != nil {
 		return g, err
 	}
 	there := map[string]bool{}
 	for _, e := range entries {
 		there[e.Name()] = true
-		if err := g.entry(e, e.Name()); err != nil {
+		if err := g.entry(from, e, e.Name()); err != nil {
 			return g, err
 		}
 		if !e.IsDir() || !slices.Contains(recordFolders, e.Name()) && e.Name() != "logs" {
@@ -135,7 +144,12 @@ func (g *ground) lookAtDesigns(yard string) error {
 	if err := g.names(yard, "designs"); err != nil {
 		return err
 	}
-	entries, err := os.ReadDir(filepath.Join(yard, "designs"))
+	from, err := lookFrom(filepath.Join(yard, "designs"))
+	if err != nil {
+		return err
+	}
+	defer from.close()
+	entries, err := from.entries()
 	if err != nil {
 		return err
 	}
@@ -144,7 +158,7 @@ func (g *ground) lookAtDesigns(yard string) error {
 		if e.IsDir() {
 			err = one.tree(yard, filepath.Join("designs", e.Name()))
 		} else {
-			err = one.entry(e, e.Name())
+			err = one.entry(from, e, e.Name())
 		}
 		if err != nil {
 			return err

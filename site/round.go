@@ -1,7 +1,7 @@
 package site
 
 // fewFiles is how many files of an earlier output a run looks at one by one, beside the folders of all.
-const fewFiles = 10_000
+const fewFiles = 4000
 
 // round says whose turn it is to be looked at file by file. A small output is looked at whole in every run; of one with more
 // files each run looks at some books, and the next goes on where it ended.

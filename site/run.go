@@ -2,7 +2,6 @@ package site
 
 import (
 	"context"
-	"errors"
 	"fmt"
 	"path/filepath"
 	"runtime"
@@ -53,7 +52,7 @@ func newRun(ctx context.Context, p *press, s *stage) (*run, error) {
 	r.hulls = r.supply.chosen()
 	r.made = make([]outcome, len(r.hulls))
 	r.round = newRound(r.hulls, r.was, p.job.EveryFile)
-	return r, errors.Join(folderNames(r.supply.all()), notInTheWay(s.place.out, r.hulls))
+	return r, folderNames(r.supply.all())
 }
 
 // books looks first which books may stay and then writes the others.
@@ -67,10 +66,14 @@ func (r *run) books(ctx context.Context) error {
 		return err
 	}
 	var due []int
-	for i, m := range r.made {
-		if !m.kept {
-			due = append(due, i)
+	var names []string
+	for i := range r.made {
+		if !r.made[i].kept {
+			due, names = append(due, i), append(names, hulls[i])
 		}
+	}
+	if err := notInTheWay(r.stage.place.out, names); err != nil {
+		return err
 	}
 	r.press.hands = max(1, runtime.GOMAXPROCS(0)/max(1, len(due)))
 	var begun atomic.Int32
@@ -109,25 +112,27 @@ func (r *run) keep(number string) (outcome, error) {
 // asLeft looks whether a book is as an earlier run left it. The times of its folders and of its lists are looked at in every
 // run, those of every file when its turn comes.
 func (r *run) asLeft(number, dir string, was volume) (volume, bool) {
-	folders := r.was.foldersOf(&was)
-	if now, ok := doors(dir, folders); ok && now == was.Doors && !r.round.has(number) {
-		was.Folders = r.remember(folders)
-		return was, true
+	folders := r.was.folders.of(number, was.Folders)
+	if !r.round.has(number) {
+		if now, ok := doors(dir, folders); ok && now == was.Doors {
+			was.Folders = r.remember(number, folders)
+			return was, true
+		}
 	}
 	tree, folders, err := footprint(dir)
 	if err != nil || tree != was.Tree && !verifies(dir, was.Line.Sums) {
 		return was, false
 	}
-	was.Tree, was.Folders = tree, r.remember(folders)
+	was.Tree, was.Folders = tree, r.remember(number, folders)
 	was.Doors, _ = doors(dir, folders)
 	return was, true
 }
 
 // remember gives the place of a list of folders in the state that is being made.
-func (r *run) remember(folders []string) int {
+func (r *run) remember(number string, folders []string) int {
 	r.lists.Lock()
 	defer r.lists.Unlock()
-	return r.now.folderList(folders)
+	return r.now.folders.add(number, folders)
 }
 
 // leave keeps a sealed file as it lies there, although it would come out otherwise: what somebody signed is not written
@@ -137,7 +142,7 @@ func (r *run) leave(was volume, number, dir string) (outcome, error) {
 	if !ok {
 		return outcome{}, fmt.Errorf("%s is sealed and cannot be read any more; move it away, and render again", dir)
 	}
-	was.Folders = r.remember(r.was.foldersOf(&was))
+	was.Folders = r.remember(number, r.was.folders.of(number, was.Folders))
 	was.Line = line
 	return outcome{volume: was, kept: true, sealed: true}, nil
 }
@@ -163,7 +168,7 @@ func (r *run) write(ctx context.Context, number string, into *outcome) error {
 	if err != nil {
 		return err
 	}
-	into.Tree, into.Folders = tree, r.remember(folders)
+	into.Tree, into.Folders = tree, r.remember(number, folders)
 	into.Doors, _ = doors(r.stage.fresh(number), folders)
 	return nil
 }
@@ -240,7 +245,7 @@ func (r *run) lines() []line {
 func (r *run) lineThere(number string) (line, bool) {
 	dir := r.stage.final(number)
 	if was, known := r.was.books[number]; known {
-		if now, ok := doors(dir, r.was.foldersOf(&was)); ok && now == was.Doors {
+		if now, ok := doors(dir, r.was.folders.of(number, was.Folders)); ok && now == was.Doors {
 			return was.Line, true
 		}
 	}
@@ -253,14 +258,15 @@ func (r *run) note() {
 	next.began = r.stage.began
 	r.supply.note(next)
 	next.next = r.round.next
-	for number, v := range r.was.books {
-		if r.all[number] {
-			v.Folders = r.remember(r.was.foldersOf(&v))
-			next.books[number] = v
-		}
-	}
 	for i := range r.made {
 		next.books[r.hulls[i]] = r.made[i].volume
+	}
+	for number, v := range r.was.books {
+		if _, made := next.books[number]; made || !r.all[number] {
+			continue
+		}
+		v.Folders = r.remember(number, r.was.folders.of(number, v.Folders))
+		next.books[number] = v
 	}
 }
 

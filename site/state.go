@@ -17,7 +17,7 @@ import (
 const stateName = ".hullfile-state"
 
 // stateForm is the number of the form of the state.
-const stateForm = 2
+const stateForm = 3
 
 // state is what is remembered.
 type state struct {
@@ -26,7 +26,7 @@ type state struct {
 	yard    yardMemo
 	hulls   []hullMemo // of all hulls of the yard, in order of number
 	books   map[string]volume
-	folders [][]string // lists of the folders that books have, for volume.Folders
+	folders folderLists
 	next    string     // number of the hull at which the next run goes on looking at every file
 }
 
@@ -64,7 +64,7 @@ type volume struct {
 	Key     key
 	Tree    string // footprint of its folder
 	Doors   mark   // the same of its folders and lists alone
-	Folders int    // which list of folders it has
+	Folders int    // which list of the state has its folders
 	Line    line
 }
 
@@ -110,23 +110,4 @@ func (s *state) hull(number string) (*hullMemo, bool) {
 		return nil, false
 	}
 	return &s.hulls[i], true
-}
-
-// folderList gives the place of a list of folders, which most books share.
-func (s *state) folderList(names []string) int {
-	for i, known := range s.folders {
-		if slices.Equal(known, names) {
-			return i
-		}
-	}
-	s.folders = append(s.folders, names)
-	return len(s.folders) - 1
-}
-
-// foldersOf gives the folders of a book.
-func (s *state) foldersOf(v *volume) []string {
-	if v.Folders < 0 || v.Folders >= len(s.folders) {
-		return nil
-	}
-	return s.folders[v.Folders]
 }

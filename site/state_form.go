@@ -24,8 +24,8 @@ func (w *memoWriter) state(s *state) {
 		w.text(d.Name)
 		w.text(d.BasedOn)
 	}
-	w.num(int64(len(s.folders)))
-	for _, list := range s.folders {
+	w.num(int64(len(s.folders.all)))
+	for _, list := range s.folders.all {
 		w.texts(list)
 	}
 	w.num(int64(len(s.hulls)))
@@ -57,7 +57,7 @@ func (r *memoReader) state() *state {
 		s.yard.Designs = append(s.yard.Designs, record.DesignName{Name: r.text(), BasedOn: r.text()})
 	}
 	for n := r.count(); n > 0 && r.err == nil; n-- {
-		s.folders = append(s.folders, r.texts())
+		s.folders.put(r.texts())
 	}
 	for n := r.count(); n > 0 && r.err == nil; n-- {
 		s.hulls = append(s.hulls, r.hull())

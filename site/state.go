@@ -27,7 +27,7 @@ type state struct {
 	hulls   []hullMemo // of all hulls of the yard, in order of number
 	books   map[string]volume
 	folders folderLists
-	next    string     // number of the hull at which the next run goes on looking at every file
+	next    string // number of the hull at which the next run goes on looking at every file
 }
 
 // mark is a part of a hash.

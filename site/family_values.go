@@ -90,7 +90,7 @@ func (l *leaf) compare(all []compared, shown *method.Working, steps map[string]s
 			if c.step {
 				anchor = steps[shown.Steps[c.at].Symbol]
 			}
-			head.columnHead(c.of(shown), anchor)
+			head.columnHead(c.of(shown), l.press.symbol(c.of(shown).Symbol), anchor)
 		}
 		out.Blocks = append(out.Blocks, CompareBlock{head.whole(), l.press.compareRows(sound, part, &f, n == 0)})
 	}
@@ -224,7 +224,7 @@ func (f *forms) mark(i int, s *method.Shown) string {
 	return mark
 }
 
-func (m *markup) columnHead(s *method.Shown, anchor string) {
+func (m *markup) columnHead(s *method.Shown, symbol template.HTML, anchor string) {
 	m.raw(`<th scope="col" class="num">`)
 	tag := "span"
 	if anchor != "" {
@@ -237,7 +237,7 @@ func (m *markup) columnHead(s *method.Shown, anchor string) {
 	}
 	m.text(s.Name)
 	m.raw(`">`)
-	m.html(symbolMath(s.Symbol))
+	m.html(symbol)
 	m.raw(`<span class="aside">`)
 	m.text(s.Name)
 	m.raw("</span></" + tag + ">")

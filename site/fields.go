@@ -21,22 +21,19 @@ func (l *leaf) fieldsWritten(rec any, skip ...string) []Fact { return l.fieldsOf
 
 func (l *leaf) fieldsOf(rec any, written bool, skip []string) []Fact {
 	v := reflect.Indirect(reflect.ValueOf(rec))
-	out := make([]Fact, 0, v.NumField())
-	for i := range v.NumField() {
-		val := v.Field(i)
-		if !isValue(val) || written && !val.Field(valueSet).Bool() {
+	names := l.press.fieldNames(v.Type())
+	out := make([]Fact, 0, len(names))
+	for i := range names {
+		n := &names[i]
+		val := v.Field(n.index)
+		set := val.Field(valueSet).Bool()
+		if written && !set || slices.Contains(skip, n.key) {
 			continue
 		}
-		tag := v.Type().Field(i).Tag
-		key := tag.Get("toml")
-		if key == "" || slices.Contains(skip, key) {
-			continue
-		}
-		quantity, _ := unit.Of(val.Field(valueV).Type().Name())
-		fact := Fact{Key: key, Name: label(key, quantity.Suffix), Unit: quantity.Sign, Note: tag.Get("doc"), Value: Figure{Why: "not recorded"}}
-		if val.Field(valueSet).Bool() {
-			fact.Value = Figure{Text: wordsOf(val.Field(valueV), quantity.Sign)}
-			l.name(&fact, tag.Get("ref"))
+		fact := Fact{Key: n.key, Name: n.name, Unit: n.sign, Note: n.note, Value: Figure{Why: "not recorded"}}
+		if set {
+			fact.Value = Figure{Text: wordsOf(val.Field(valueV), n.sign)}
+			l.name(&fact, n.ref)
 			fact.Place = l.place(val.Field(valueAt).Interface().(finding.Place))
 		} else {
 			fact.Unit = ""
@@ -47,6 +44,31 @@ func (l *leaf) fieldsOf(rec any, written bool, skip []string) []Fact {
 		out = append(out, fact)
 	}
 	return out
+}
+
+// fieldName is what a value of a record is called, the same in all records of its kind.
+type fieldName struct {
+	index           int // in the struct
+	key, name, sign string
+	note, ref       string
+}
+
+// fieldNames names the values of a kind of record, in the order of its struct.
+func (p *press) fieldNames(t reflect.Type) []fieldName {
+	names, _ := get(&p.cache, t, func() ([]fieldName, error) { // never fails
+		var out []fieldName
+		for i := range t.NumField() {
+			f := t.Field(i)
+			key := f.Tag.Get("toml")
+			if key == "" || !isValue(f.Type) {
+				continue
+			}
+			quantity, _ := unit.Of(f.Type.Field(valueV).Type.Name())
+			out = append(out, fieldName{i, key, label(key, quantity.Suffix), quantity.Sign, f.Tag.Get("doc"), f.Tag.Get("ref")})
+		}
+		return out, nil
+	})
+	return names
 }
 
 // name puts the name of a person or an instrument in place of the key by which a record names it.
@@ -66,8 +88,8 @@ const (
 )
 
 // isValue reports whether a field of a record is a single value and not a table.
-func isValue(v reflect.Value) bool {
-	return v.Kind() == reflect.Struct && v.NumField() > valueAt && v.Type().Field(valueSet).Name == "Set"
+func isValue(t reflect.Type) bool {
+	return t.Kind() == reflect.Struct && t.NumField() > valueAt && t.Field(valueSet).Name == "Set"
 }
 
 // onlyWritten leaves the the facts that somebody wrote.

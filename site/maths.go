@@ -9,6 +9,15 @@ import (
 
 // This file is the only one that calls the renderer of formulas.
 
+// symbolKey is a symbol among what is made once a run.
+type symbolKey string
+
+// symbol gives symbolMath, made once.
+func (p *press) symbol(symbol string) template.HTML {
+	out, _ := get(&p.cache, symbolKey(symbol), func() (template.HTML, error) { return symbolMath(symbol), nil })
+	return out
+}
+
 // symbolMath sets a symbol with its letters below the line.
 func symbolMath(symbol string) template.HTML {
 	return template.HTML(mathml.Symbol(symbol)) //nolint:gosec // our own markup

@@ -150,7 +150,7 @@ func stepResults(steps []method.Shown) []object {
 	out := []object{}
 	for i := range steps {
 		s := &steps[i]
-		o := object{{"symbol", s.Symbol}, {"state", s.State}, {"unit", s.Unit}, {"basis", s.Basis}}
+		o := append(make(object, 0, 5), member{"symbol", s.Symbol}, member{"state", s.State}, member{"unit", s.Unit}, member{"basis", s.Basis})
 		switch {
 		case s.IsWord:
 			o.add("value", s.Word)

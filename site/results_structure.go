@@ -50,7 +50,7 @@ func opinionResults(r *scantling.Result, all []scantling.Opinion) []object {
 	out := []object{}
 	for i := range all {
 		o := &all[i]
-		one := object{{"rule", r.Rules[o.Rule].Name}, {"standing", o.Standing}}
+		one := append(make(object, 0, 12), member{"rule", r.Rules[o.Rule].Name}, member{"standing", o.Standing})
 		if o.Standing != finding.NotShown {
 			one.add("what", o.What)
 			one.add("unit", o.Unit)

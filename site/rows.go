@@ -282,10 +282,13 @@ func escaped(out, text []byte) []byte { return appendEscaped(out, string(text)) 
 
 func appendEscaped(out []byte, text string) []byte {
 	for len(text) > 0 {
-		if c := text[0]; c >= ' ' && c < 0x7f && c != '&' && c != '<' && c != '>' && c != '"' && c != '\'' {
-			out = append(out, c)
-			text = text[1:]
-			continue
+		plain := 0
+		for plain < len(text) && isPlain(text[plain]) {
+			plain++
+		}
+		out, text = append(out, text[:plain]...), text[plain:]
+		if text == "" {
+			break
 		}
 		r, size := utf8.DecodeRuneInString(text)
 		switch {
@@ -307,6 +310,11 @@ func appendEscaped(out []byte, text string) []byte {
 		text = text[size:]
 	}
 	return out
+}
+
+// isPlain reports a byte of ASCII that stands for itself in a page.
+func isPlain(c byte) bool {
+	return c >= ' ' && c < 0x7f && c != '&' && c != '<' && c != '>' && c != '"' && c != '\''
 }
 
 func hidden(r rune) bool {

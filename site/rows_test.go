@@ -55,7 +55,7 @@ func TestValueFields(t *testing.T) {
 			t.Errorf("field %d of a value is %s, want %s", i, got, name)
 		}
 	}
-	if !isValue(reflect.ValueOf(record.Val[bool]{})) || isValue(reflect.ValueOf(record.Identity{})) {
+	if !isValue(reflect.TypeFor[record.Val[bool]]()) || isValue(reflect.TypeFor[record.Identity]()) {
 		t.Error("a table is taken for a value, or a value for a table")
 	}
 }

@@ -131,7 +131,7 @@ func lacks(w *method.Working) map[string]bool {
 
 func (l *leaf) inputRow(s *method.Shown, id string) InputRow {
 	row := InputRow{
-		ID: id, Symbol: symbolMath(s.Symbol), Name: s.Name, Value: shown(s), Unit: s.Unit, Basis: basis(s.Basis), Source: s.Source, Place: l.place(s.Place),
+		ID: id, Symbol: l.press.symbol(s.Symbol), Name: s.Name, Value: shown(s), Unit: s.Unit, Basis: basis(s.Basis), Source: s.Source, Place: l.place(s.Place),
 	}
 	if s.State != method.Sound {
 		row.State, row.Why = string(s.State), s.Why()

@@ -4,9 +4,9 @@ package finding
 
 import (
 	"cmp"
-	"fmt"
 	"slices"
 	"sort"
+	"strconv"
 )
 
 // Place is where a value stands in the records: file relative to the yard folder with forward slashes, and line and
@@ -23,9 +23,9 @@ func (p Place) String() string {
 	case p.Line == 0:
 		return p.File
 	case p.Col == 0:
-		return fmt.Sprintf("%s:%d", p.File, p.Line)
+		return p.File + ":" + strconv.Itoa(p.Line)
 	}
-	return fmt.Sprintf("%s:%d:%d", p.File, p.Line, p.Col)
+	return p.File + ":" + strconv.Itoa(p.Line) + ":" + strconv.Itoa(p.Col)
 }
 
 // Known reports whether the place names a file.

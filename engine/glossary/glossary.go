@@ -104,5 +104,9 @@ func (t *Table) Within(text string) []Term {
 
 // words parts a text into its words, in lower case. A hyphen inside a word belongs to it.
 func words(text string) []string {
-	return strings.FieldsFunc(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '-' })
+	all := make([]string, 0, len(text)/5)
+	for word := range strings.FieldsFuncSeq(strings.ToLower(text), func(r rune) bool { return !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != '-' }) {
+		all = append(all, word)
+	}
+	return all
 }

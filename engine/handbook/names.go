@@ -1,6 +1,9 @@
 package handbook
 
-import "slices"
+import (
+	"slices"
+	"sync"
+)
 
 // Name is one thing that may go into a chapter.
 type Name struct {
@@ -29,7 +32,9 @@ func keys() []string {
 }
 
 // Names is the closed set: nothing else of the records can come into the owner's book.
-func Names() []Name { return slices.Concat(values(), blocks()) }
+func Names() []Name { return closedSet() }
+
+var closedSet = sync.OnceValue(func() []Name { return slices.Concat(values(), blocks()) })
 
 func values() []Name {
 	return []Name{

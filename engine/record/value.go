@@ -2,6 +2,7 @@ package record
 
 import (
 	"fmt"
+	"strconv"
 	"time"
 
 	"hullfile/engine/finding"
@@ -36,10 +37,18 @@ type Date struct {
 }
 
 // ISO gives the day as 2026-03-14: in columns of tables, in records and in data, where it is sorted and read by programs.
-func (d Date) ISO() string { return fmt.Sprintf("%04d-%02d-%02d", d.Year, int(d.Month), d.Day) }
+func (d Date) ISO() string {
+	if d.Year < 0 || d.Year > 9999 || d.Month < 0 || d.Month > 99 || d.Day < 0 || d.Day > 99 {
+		return fmt.Sprintf("%04d-%02d-%02d", d.Year, int(d.Month), d.Day)
+	}
+	y, m := d.Year, int(d.Month)
+	return string([]byte{'0' + byte(y/1000), '0' + byte(y/100%10), '0' + byte(y/10%10), '0' + byte(y%10), '-', '0' + byte(m/10), '0' + byte(m%10), '-', '0' + byte(d.Day/10), '0' + byte(d.Day%10)})
+}
 
 // String gives the day as 14 March 2026: in sentences, headings and facts, where 03/04 or 2026-04-03 would make one think.
-func (d Date) String() string { return fmt.Sprintf("%d %s %d", d.Day, d.Month, d.Year) }
+func (d Date) String() string {
+	return strconv.Itoa(d.Day) + " " + d.Month.String() + " " + strconv.Itoa(d.Year)
+}
 
 // Before reports whether d is an earlier day than e.
 func (d Date) Before(e Date) bool {

@@ -31,7 +31,9 @@ func (j *Joint) OfShell() bool {
 
 // Lacks lists what is missing between a seam and its certificates, its qualified welder and its inspection. An empty list
 // is a whole chain.
-func (m *Map) Lacks(j *Joint) []Lack {
+func (m *Map) Lacks(j *Joint) []Lack { return j.lacks }
+
+func (m *Map) lacking(j *Joint) []Lack {
 	var all []Lack
 	all = append(all, m.lacksMaterial(j)...)
 	all = append(all, m.lacksWelding(j)...)

@@ -36,6 +36,7 @@ type Joint struct {
 	Repairs         []*record.Repair
 	LeakTests       []*record.LeakTest
 	Holds           []*record.HoldPoint
+	lacks           []Lack
 }
 
 // Has reports whether a hull has any build record. One that has none is told of once, not seam by seam.
@@ -65,6 +66,9 @@ func NewMap(s *Stock, h *record.Hull) *Map {
 	m.welds()
 	m.looks()
 	m.decisions()
+	for _, j := range m.Joints {
+		j.lacks = m.lacking(j) // asked a dozen times
+	}
 	return m
 }
 

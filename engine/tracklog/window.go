@@ -1,6 +1,9 @@
 package tracklog
 
-import "math"
+import (
+	"math"
+	"slices"
+)
 
 const (
 	windowPad    = 15.0 // seconds before and behind a window that its picture shows
@@ -95,13 +98,26 @@ func (w *Window) SpeedMade() (kn float64, ok bool) {
 	return metres / (w.stop.Time - w.start.Time) / metresPerSecond, true
 }
 
-// Inside gives the points between the two moments.
+// Inside gives the points between the two moments. Where they follow each other they are part of Points.
 func (w *Window) Inside() []Point {
+	first := slices.IndexFunc(w.Points, w.between)
+	if first < 0 {
+		return nil
+	}
+	end := first
+	for end < len(w.Points) && w.between(w.Points[end]) {
+		end++
+	}
+	if !slices.ContainsFunc(w.Points[end:], w.between) {
+		return w.Points[first:end:end]
+	}
 	var all []Point
 	for _, p := range w.Points {
-		if p.Time >= w.From && p.Time <= w.To {
+		if w.between(p) {
 			all = append(all, p)
 		}
 	}
 	return all
 }
+
+func (w *Window) between(p Point) bool { return p.Time >= w.From && p.Time <= w.To }

@@ -62,6 +62,7 @@ func (s *Spec) trace(t Trace, zero, per float64) {
 		}
 		line.X, line.Y = nil, nil
 	}
+	line.X, line.Y = make([]float64, 0, len(t.Points)), make([]float64, 0, len(t.Points))
 	for i := range t.Points {
 		p := &t.Points[i]
 		v := t.Of(p)
@@ -88,7 +89,7 @@ func (h History) table(per float64) [][]string {
 	main := h.Traces[0].Points
 	step := (len(main) + 119) / 120
 	for i := 0; i < len(main); i += max(step, 1) {
-		row := []string{tracklog.Clock(main[i].Time)}
+		row := append(make([]string, 0, len(head)), tracklog.Clock(main[i].Time))
 		for _, t := range h.Traces {
 			row = append(row, nearestAt(t, main[i].Time))
 		}

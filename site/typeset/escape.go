@@ -67,30 +67,16 @@ func ownText(t reflect.Type) bool {
 func appendText(out []byte, text string) []byte {
 	done := 0
 	for i := range len(text) {
-		var as string
-		switch text[i] {
-		case 0:
-			as = "\uFFFD"
-		case '"':
-			as = "&#34;"
-		case '&':
-			as = "&amp;"
-		case '\'':
-			as = "&#39;"
-		case '+':
-			as = "&#43;"
-		case '<':
-			as = "&lt;"
-		case '>':
-			as = "&gt;"
-		default:
-			continue
+		if as := escapes[text[i]]; as != "" {
+			out = append(append(out, text[done:i]...), as...)
+			done = i + 1
 		}
-		out = append(append(out, text[done:i]...), as...)
-		done = i + 1
 	}
 	return append(out, text[done:]...)
 }
+
+// escapes are what is written for a byte that could be markup.
+var escapes = [256]string{0: "\uFFFD", '"': "&#34;", '&': "&amp;", '\'': "&#39;", '+': "&#43;", '<': "&lt;", '>': "&gt;"}
 
 // refused stands for an address that a page may not lead to.
 const refused = "#ZgotmplZ"

@@ -36,8 +36,8 @@ func definitionMath(symbol string, f *method.Formula) template.HTML {
 	if f == nil || f.Root == nil {
 		return ""
 	}
-	line := mathml.Line(&method.Shown{Symbol: symbol, Formula: f, State: method.Missing}, nil) // without a value it ends there
-	return template.HTML(line)                                                                 //nolint:gosec // our own markup
+	line := mathml.Line(&method.Shown{Said: &method.Said{Symbol: symbol, Formula: f}, State: method.Missing}, nil) // without a value it ends there
+	return template.HTML(line)                                                                                     //nolint:gosec // our own markup
 }
 
 // valuesMath sets the formula of a step with the values that went in. It is empty where there is no result, or nothing

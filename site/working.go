@@ -122,7 +122,7 @@ func (l *leaf) working(w *method.Working, prefix, governs string) (Working, erro
 func lacks(w *method.Working) map[string]bool {
 	out := map[string]bool{}
 	for i := range w.Steps {
-		for _, from := range w.Steps[i].Lacks {
+		for _, from := range w.Steps[i].Lacks() {
 			out[from] = true
 		}
 	}

@@ -122,7 +122,7 @@ func (a *assessor) floats() {
 		return
 	case !ok:
 		c.Says, c.Missing = "the foam needed could not be reckoned: "+s.Why(), nil
-		for _, from := range s.Lacks {
+		for _, from := range s.Lacks() {
 			c.Missing = append(c.Missing, recordKey(from))
 		}
 		c.Settle = "write " + strings.Join(c.Missing, ", ")

@@ -50,7 +50,7 @@ func (a *assessor) byMass() Limit {
 func (l *Limit) take(w *method.Working, load, persons string) {
 	if s, ok := w.Get(load); ok {
 		l.Source, l.Basis = w.Sheet.Cite(s.Clause), s.Rests
-		l.Why, l.Missing = s.Why(), s.Lacks
+		l.Why, l.Missing = s.Why(), s.Lacks()
 	}
 	if v, ok := w.Value(load); ok {
 		l.Load, l.HasLoad = unit.KG(settled(max(0, v))), true
@@ -61,7 +61,7 @@ func (l *Limit) take(w *method.Working, load, persons string) {
 	if v, ok := w.Value(persons); ok {
 		l.Persons, l.HasPersons = int(math.Round(v)), true
 	} else if s, found := w.Get(persons); found && l.Why == "" {
-		l.Why, l.Missing = s.Why(), s.Lacks
+		l.Why, l.Missing = s.Why(), s.Lacks()
 	}
 	l.Places = append(l.Places, placesOf(w)...)
 }

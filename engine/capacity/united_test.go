@@ -104,7 +104,7 @@ func TestBoundsOfTheRule(t *testing.T) {
 	h, b, w := tender()
 	h.ListTests = nil
 	r := Assess(h, b, sheets(t), w, nil)
-	if s, _ := r.Loading.Get("P"); s.State != method.Missing || !strings.Contains(strings.Join(s.Lacks, " "), "list_test.weight_kg") {
+	if s, _ := r.Loading.Get("P"); s.State != method.Missing || !strings.Contains(strings.Join(s.Lacks(), " "), "list_test.weight_kg") {
 		t.Errorf("under 550 lb without a list test: %+v", s)
 	}
 }

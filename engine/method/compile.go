@@ -42,9 +42,7 @@ func (c *compiler) scope(d *draft, done map[string]*Scope, below []string) *Scop
 	}
 	for _, g := range c.ordered(s, all) {
 		c.judge(g)
-		for _, st := range g.steps {
-			st.word = g.symbol.kind == word
-		}
+		g.share()
 		s.groups = append(s.groups, g.group)
 		s.Steps = append(s.Steps, g.steps...)
 	}
@@ -91,6 +89,7 @@ func (c *compiler) open(d *draft) {
 			made.kind = word
 		}
 		c.declare(s, made, d.in[i])
+		in.share()
 	}
 }
 
@@ -145,8 +144,7 @@ func (c *compiler) first(s *Scope, st *draftStep) *gathered {
 	if !c.declare(s, made, t) {
 		return nil
 	}
-	g := &group{symbol: made, name: step.Name, unit: step.Unit, steps: []*Step{step}, itself: []string{made.name}}
-	g.itself = g.itself[:1:1] // results share it
+	g := &group{symbol: made, name: step.Name, unit: step.Unit, steps: []*Step{step}}
 	return &gathered{g, []*draftStep{st}}
 }
 

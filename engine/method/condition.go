@@ -38,6 +38,7 @@ func NewVocabulary(inputs []*Input) (*Vocabulary, error) {
 	v := &Vocabulary{scope: &Scope{Name: "the boat", Inputs: inputs, symbols: map[string]*symbol{}}, grammar: newGrammar(nil)}
 	for i, in := range inputs {
 		made := &symbol{name: in.Symbol, unit: in.Unit, kind: number, words: in.Words, slot: i, own: true}
+		in.share()
 		if in.Words != nil {
 			made.kind = word
 		}
@@ -111,7 +112,7 @@ func (v *Vocabulary) Facts(given Given) *Facts {
 		for _, s := range w.all {
 			if s.State == Sound && s.Place == (Shown{}).Place && s.Value == 0 && s.Word == "" {
 				s.begin(Missing, s.From+" cannot be used here")
-				s.Lacks = []string{s.From}
+				s.doubt.lacks = []string{s.From}
 			}
 		}
 	}

@@ -108,14 +108,13 @@ func (w *Working) takeInputs(given Given) error {
 	for i, in := range w.Scope.Inputs {
 		shown := &w.Inputs[i]
 		w.all[w.Scope.base+i] = shown
-		*shown = Shown{Symbol: in.Symbol, Name: in.Name, Unit: in.Unit, IsWord: in.Words != nil, State: Sound, Note: in.Note, From: in.From}
+		*shown = Shown{Said: &in.said, State: Sound}
 		q, ok := Quantity{}, false
 		if given != nil {
 			q, ok = given.Lookup(in.From)
 		}
 		if !ok {
-			shown.begin(Missing, "not given")
-			shown.Lacks = []string{in.From}
+			shown.State, shown.doubt = Missing, &in.absent
 			w.cells[w.Scope.base+i] = cell{}
 			continue
 		}
@@ -135,8 +134,7 @@ func (w *Working) takeInputs(given Given) error {
 
 // begin marks a result in which something other than sound begins.
 func (s *Shown) begin(state State, why string) {
-	s.State, s.why = state, why
-	s.Causes = []string{s.Symbol}
+	s.State, s.doubt = state, &doubt{causes: s.itself, why: why}
 }
 
 // suits checks kind and unit of a value against the input that asks for it.

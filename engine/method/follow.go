@@ -67,7 +67,7 @@ func (s *Sheet) partly(sc *Scope, above *Working, needed []bool) *Working {
 	if above != nil {
 		copy(w.all, above.all)
 	}
-	left, at := &Shown{}, 0
+	left, at := &Shown{Said: &Said{}}, 0
 	for _, g := range sc.groups {
 		if w.all[g.symbol.slot] = left; needed[g.symbol.slot] {
 			w.all[g.symbol.slot] = &w.Steps[at]

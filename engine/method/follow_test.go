@@ -36,7 +36,7 @@ func same(t *testing.T, whole, w *Working, symbol string) (left int) {
 	want, _ := whole.Get(symbol)
 	got, ok := w.Get(symbol)
 	if !ok || got.Value != want.Value || got.Word != want.Word || got.State != want.State || got.Why() != want.Why() || got.Rests != want.Rests ||
-		got.Formula != want.Formula || !reflect.DeepEqual(got.Uses, want.Uses) || !reflect.DeepEqual(got.Lacks, want.Lacks) {
+		got.Formula != want.Formula || !reflect.DeepEqual(got.Uses, want.Uses) || !reflect.DeepEqual(got.Lacks(), want.Lacks()) {
 		t.Fatalf("%s, %s, %s: %+v, want %+v", w.Sheet.Name, w.Scope.Name, symbol, got, want)
 	}
 	for _, used := range got.Uses {

@@ -134,7 +134,7 @@ func (n *Node) Reads(look func(symbol string) (*Shown, bool)) string {
 		return ""
 	case n.table.Words == nil:
 		v, _ := n.table.at(at.Value)
-		return (&Shown{Value: v, State: Sound, Formula: &Formula{}}).Number()
+		return (&Shown{Said: &Said{Formula: &Formula{}}, Value: v, State: Sound}).Number()
 	case i >= 0:
 		return unit.Plain(n.table.Y[i])
 	}
@@ -145,9 +145,9 @@ func (n *Node) Reads(look func(symbol string) (*Shown, bool)) string {
 func (n *Node) given(look func(symbol string) (*Shown, bool)) (Shown, bool) {
 	switch n.Op {
 	case OpNumber:
-		return Shown{Value: n.Number}, true
+		return Shown{Said: &Said{}, Value: n.Number}, true
 	case OpWord:
-		return Shown{Word: n.Word, IsWord: true}, true
+		return Shown{Said: &Said{IsWord: true}, Word: n.Word}, true
 	case OpSymbol:
 		if s, ok := look(n.Symbol); ok && s.usable() {
 			return *s, true

@@ -73,41 +73,74 @@ const (
 	Broken  State = "no finite result" // division by nothing, root of a negative number
 )
 
-// Shown is one input or one step as it was used: enough to show the working without calculating again.
+// Shown is one input or one step as it was used: enough to show the working without calculating again. A file has thousands,
+// so what is the same for all of them is kept by the sheet.
 type Shown struct {
+	*Said
+	Value  float64
+	Word   string // for words
+	State  State
+	Basis  finding.Basis // of this formula or value alone
+	Rests  finding.Basis // softest basis of this and of everything it was reckoned from
+	Source string        // work and edition, for an input out of a data table
+	Place  finding.Place // record line of an input
+	Uses   []string      // symbols that the step used, in the order in which they stand in the formula
+
+	nought, remark bool // it is nought but for rounding; it is the first such result of a working
+
+	doubt *doubt   // of a state other than sound and NotSet
+	of    *Working // of NotSet, whose reason is found when it is asked for
+}
+
+// Said is what a sheet says of an input or a step. All workings share it, and nobody changes it.
+type Said struct {
 	Symbol  string // as in the sheet, e.g. "n_CG"
 	Name    string // in plain words
 	Unit    string // sign
-	Value   float64
-	Word    string // for words
 	IsWord  bool
-	State   State
-	Causes  []string      // symbols at which a state other than sound began; its own where it began here
-	Lacks   []string      // record names of the inputs that are missing under it, e.g. "panel.x_m"
-	Basis   finding.Basis // of this formula or value alone
-	Rests   finding.Basis // softest basis of this and of everything it was reckoned from
-	Source  string        // work and edition, for an input out of a data table
 	Clause  string
-	Note    string        // remark of the sheet on this step
-	Place   finding.Place // record line of an input
-	From    string        // record name of an input
-	When    *Formula      // condition under which the step was taken, nil if it has none
-	Formula *Formula      // nil for an input, and where no step applies
-	Uses    []string      // symbols that the step used, in the order in which they stand in the formula
-	Passed  []Passed      // steps for the same symbol whose condition did not hold
+	Note    string   // remark of the sheet on this step
+	From    string   // record name of an input
+	When    *Formula // condition under which the step was taken, nil if it has none
+	Formula *Formula // nil for an input, and where no step applies
+	Passed  []Passed // steps for the same symbol that stand before it, whose conditions did not hold
 
-	nought bool   // it is nought but for rounding
-	remark string // the reason, of the first such result of a working
+	itself []string // its own symbol, as the cause of what begins here
+}
 
-	why string   // of a state other than sound and NotSet
-	of  *Working // of NotSet, whose reason is found when it is asked for
+// doubt is what stands against a result.
+type doubt struct {
+	causes, lacks []string
+	why           string
+}
+
+// Causes lists the symbols at which a state other than sound began; its own where it began here.
+func (s *Shown) Causes() []string {
+	switch {
+	case s.State == NotSet:
+		return s.itself
+	case s.doubt == nil:
+		return nil
+	}
+	return s.doubt.causes
+}
+
+// Lacks lists the record names of the inputs that are missing under a result, e.g. "panel.x_m".
+func (s *Shown) Lacks() []string {
+	if s.doubt == nil {
+		return nil
+	}
+	return s.doubt.lacks
 }
 
 // Why says for a state other than sound what is missing or outside, with the figures; of a result that does not apply, where
 // it does. Hundreds do not apply and few are read, so that sentence is made here.
 func (s *Shown) Why() string {
-	if s.State != NotSet || s.of == nil {
-		return s.why
+	switch {
+	case s.doubt != nil:
+		return s.doubt.why
+	case s.State != NotSet || s.of == nil:
+		return ""
 	}
 	at := slices.IndexFunc(s.of.Scope.groups, func(g *group) bool { return g.symbol.name == s.Symbol })
 	return newReckoner(s.of).appliesWhere(s.of.Scope.groups[at])

@@ -34,9 +34,14 @@ func (r *reckoner) tell(out *Shown) {
 	if r.told {
 		return
 	}
-	r.told, out.remark = true, cancels
+	r.told, out.remark = true, true
 }
 
 // Remark is what is to be said beside a result because of the values that went in: of the first of a working that is nought
 // but for rounding, that it is so.
-func (s *Shown) Remark() string { return s.remark }
+func (s *Shown) Remark() string {
+	if s.remark {
+		return cancels
+	}
+	return ""
+}

@@ -22,7 +22,6 @@ func (c *compiler) formulas(s *Scope, g *gathered) {
 		}
 		step.named = slices.Clip(step.named) // results share it
 		step.ranges = step.Range.gather(nil)
-		g.passed = append(g.passed, Passed{When: step.When, Formula: step.Formula})
 	}
 }
 

@@ -28,6 +28,15 @@ type Input struct {
 	Least  *float64      // smallest value the method was made for
 	Most   *float64
 	Note   string
+
+	said   Said
+	absent doubt // where it is not given
+}
+
+// share makes what all workings share of an input.
+func (in *Input) share() {
+	in.said = Said{Symbol: in.Symbol, Name: in.Name, Unit: in.Unit, IsWord: in.Words != nil, Note: in.Note, From: in.From, itself: []string{in.Symbol}}
+	in.absent = doubt{causes: in.said.itself, lacks: []string{in.From}, why: "not given"}
 }
 
 // Step gives one symbol.
@@ -47,6 +56,7 @@ type Step struct {
 	named  []string  // the names of uses
 	ranges []*symbol // of range
 	word   bool      // it gives a word
+	said   Said
 }
 
 // group is all the steps for one symbol.
@@ -55,8 +65,20 @@ type group struct {
 	name   string
 	unit   string
 	steps  []*Step
-	passed []Passed // the steps as they are recorded when they are passed over
-	itself []string // its own symbol, as the cause of a result that does not apply
+	said   Said // where none of them applies
+}
+
+// share makes what all workings share of the steps.
+func (g *group) share() {
+	isWord, itself := g.symbol.kind == word, []string{g.symbol.name}
+	passed := make([]Passed, len(g.steps))
+	for i, st := range g.steps {
+		st.word = isWord
+		st.said = Said{Symbol: g.symbol.name, Name: st.Name, Unit: g.unit, IsWord: isWord, Clause: st.Clause, Note: st.Note,
+			When: st.When, Formula: st.Formula, Passed: passed[:i:i], itself: itself}
+		passed[i] = Passed{When: st.When, Formula: st.Formula}
+	}
+	g.said = Said{Symbol: g.symbol.name, Name: g.name, Unit: g.unit, IsWord: isWord, Passed: passed, itself: itself}
 }
 
 // Table is a table of a sheet, read exactly or by linear interpolation.

@@ -9,8 +9,7 @@ import (
 // group finds the step that holds for one symbol and reckons it.
 func (r *reckoner) group(g *group, out *Shown) {
 	r.reset()
-	out.Symbol, out.Name, out.Unit, out.IsWord = g.symbol.name, g.name, g.unit, g.symbol.kind == word
-	for i, st := range g.steps {
+	for _, st := range g.steps {
 		holds, ok := true, true
 		if st.When != nil {
 			holds, ok = r.truth(st.When.Root)
@@ -18,8 +17,7 @@ func (r *reckoner) group(g *group, out *Shown) {
 		if ok && !holds {
 			continue
 		}
-		out.describe(st)
-		out.Passed = g.passed[:i:i]
+		out.Said, out.Basis, out.Rests = &st.said, st.Basis, st.Basis
 		if !ok {
 			out.Uses = r.uses(st)
 			r.unsettled(out)
@@ -29,13 +27,6 @@ func (r *reckoner) group(g *group, out *Shown) {
 		return
 	}
 	r.none(g, out)
-}
-
-// describe copies what the sheet says about a step.
-func (s *Shown) describe(st *Step) {
-	s.Name, s.Clause, s.Note = st.Name, st.Clause, st.Note
-	s.Basis, s.Rests = st.Basis, st.Basis
-	s.When, s.Formula = st.When, st.Formula
 }
 
 // take reckons the step that holds.
@@ -90,36 +81,35 @@ func (r *reckoner) rest(out *Shown) {
 		if from.State != Outside {
 			continue
 		}
-		for _, cause := range from.Causes {
+		for _, cause := range from.Causes() {
 			r.doubt(out, cause, func() string { return "rests on " + r.calledBy(cause) + ": " + r.why(cause) })
 		}
 	}
 }
 
-// doubt marks a result as outside a range, with the cause and, where sentences are wanted, why.
+// doubt marks a result as outside a range, with the cause, once, and, where sentences are wanted, why.
 func (r *reckoner) doubt(out *Shown, cause string, why func() string) {
-	switch {
-	case !r.silent:
-		out.doubt(Outside, cause, why())
-	case !slices.Contains(out.Causes, cause):
-		out.State, out.Causes = Outside, append(out.Causes, cause)
-	default:
-		out.State = Outside
+	out.State = Outside
+	d := out.doubted()
+	known := slices.Contains(d.causes, cause)
+	if !known {
+		d.causes = append(d.causes, cause)
 	}
-}
-
-// doubt adds a cause to a result and the sentence for it, once.
-func (s *Shown) doubt(state State, cause, why string) {
-	s.State = state
-	if !slices.Contains(s.Causes, cause) {
-		s.Causes = append(s.Causes, cause)
-	} else if cause != s.Symbol {
+	if r.silent || known && cause != out.Symbol {
 		return
 	}
-	if s.why != "" {
-		s.why += "; "
+	if d.why != "" {
+		d.why += "; "
 	}
-	s.why += why
+	d.why += why()
+}
+
+// doubted gives what stands against a result, to be added to.
+func (s *Shown) doubted() *doubt {
+	if s.doubt == nil {
+		s.doubt = &doubt{}
+	}
+	return s.doubt
 }
 
 // why gives the sentence of the symbol at which a doubt began.
@@ -149,43 +139,42 @@ func (r *reckoner) unsettled(out *Shown) {
 		if from.usable() || missing && from.State == Broken {
 			continue
 		}
-		out.lack(from)
+		out.doubted().lack(from)
 	}
 	out.State = Broken
 	if missing {
 		out.State = Missing
 	}
-	if len(out.Causes) == 0 {
-		out.Causes = []string{out.Symbol}
+	d := out.doubted()
+	if len(d.causes) == 0 {
+		d.causes = out.itself
 		if !r.silent {
-			out.why = r.noValue()
+			d.why = r.noValue()
 		}
 		return
 	}
 	if !r.silent {
-		out.why = r.needs(out)
+		d.why = r.needs(d)
 	}
 }
 
 // lack takes over what is missing under another result.
-func (s *Shown) lack(from *Shown) {
-	for _, cause := range from.Causes {
-		if !slices.Contains(s.Causes, cause) {
-			s.Causes = append(s.Causes, cause)
+func (d *doubt) lack(from *Shown) {
+	for _, cause := range from.Causes() {
+		if !slices.Contains(d.causes, cause) {
+			d.causes = append(d.causes, cause)
 		}
 	}
-	for _, name := range from.Lacks {
-		if !slices.Contains(s.Lacks, name) {
-			s.Lacks = append(s.Lacks, name)
+	for _, name := range from.Lacks() {
+		if !slices.Contains(d.lacks, name) {
+			d.lacks = append(d.lacks, name)
 		}
 	}
 }
 
 // none marks a symbol for which no step holds.
 func (r *reckoner) none(g *group, out *Shown) {
-	out.State = NotSet
-	out.Causes = g.itself
-	out.Passed = slices.Clip(g.passed)
+	out.Said, out.State = &g.said, NotSet
 	if !r.silent {
 		out.of = r.of
 	}

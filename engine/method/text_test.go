@@ -19,15 +19,15 @@ func TestText(t *testing.T) {
 	values := func(symbol string) (*Shown, bool) {
 		switch symbol {
 		case "a":
-			return &Shown{Value: -3.25, State: Sound}, true
+			return &Shown{Said: &Said{}, Value: -3.25, State: Sound}, true
 		case "b_1":
-			return &Shown{Value: 2750, State: Sound}, true
+			return &Shown{Said: &Said{}, Value: 2750, State: Sound}, true
 		case "m_LDC":
-			return &Shown{Value: 62.1349, State: Outside, Formula: &Formula{}}, true
+			return &Shown{Said: &Said{Formula: &Formula{}}, Value: 62.1349, State: Outside}, true
 		case "z":
-			return &Shown{Word: "two words", IsWord: true, State: Sound}, true
+			return &Shown{Said: &Said{IsWord: true}, Word: "two words", State: Sound}, true
 		}
-		return &Shown{State: Missing}, true
+		return &Shown{Said: &Said{}, State: Missing}, true
 	}
 	rows := []struct{ formula, want, with string }{
 		{"a", "a", "−3.25"},
@@ -90,19 +90,23 @@ func TestFigure(t *testing.T) {
 	reckoned := &Formula{}
 	rows := []struct {
 		name, want string
-		shown      Shown
+		said       Said
+		value      float64
+		word       string
+		state      State
 	}{
-		{"record value as written", "34.25 kn", Shown{Value: 34.25, Unit: "kn", State: Sound}},
-		{"reckoned value to three figures", "3.50 mm", Shown{Value: 3.49846, Unit: "mm", State: Sound, Formula: reckoned}},
-		{"reckoned value that four figures say in full", "112.5 N/mm²", Shown{Value: 112.5, Unit: "N/mm²", State: Sound, Formula: reckoned}},
-		{"reckoned value with a bit of noise", "0.3", Shown{Value: 0.1 + 0.2, State: Sound, Formula: reckoned}},
-		{"degree stands close", "18°", Shown{Value: 18, Unit: "°", State: Sound}},
-		{"nought below nought", "0 m", Shown{Value: math.Copysign(0, -1), Unit: "m", State: Sound, Formula: reckoned}},
-		{"word", "planing", Shown{Word: "planing", IsWord: true, State: Outside}},
-		{"missing", "", Shown{Unit: "m", State: Missing}},
+		{"record value as written", "34.25 kn", Said{Unit: "kn"}, 34.25, "", Sound},
+		{"reckoned value to three figures", "3.50 mm", Said{Unit: "mm", Formula: reckoned}, 3.49846, "", Sound},
+		{"reckoned value that four figures say in full", "112.5 N/mm²", Said{Unit: "N/mm²", Formula: reckoned}, 112.5, "", Sound},
+		{"reckoned value with a bit of noise", "0.3", Said{Formula: reckoned}, 0.1 + 0.2, "", Sound},
+		{"degree stands close", "18°", Said{Unit: "°"}, 18, "", Sound},
+		{"nought below nought", "0 m", Said{Unit: "m", Formula: reckoned}, math.Copysign(0, -1), "", Sound},
+		{"word", "planing", Said{IsWord: true}, 0, "planing", Outside},
+		{"missing", "", Said{Unit: "m"}, 0, "", Missing},
 	}
 	for _, r := range rows {
-		if got := spaced(r.shown.Figure()); got != r.want {
+		shown := Shown{Said: &r.said, Value: r.value, Word: r.word, State: r.state}
+		if got := spaced(shown.Figure()); got != r.want {
 			t.Errorf("own arithmetic: %s: %q, want %q", r.name, got, r.want)
 		}
 	}

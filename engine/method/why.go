@@ -10,13 +10,13 @@ import (
 )
 
 // needs says what is missing under a result: the record values that nobody wrote, then the results that are not there.
-func (r *reckoner) needs(out *Shown) string {
+func (r *reckoner) needs(d *doubt) string {
 	var parts []string
-	if len(out.Lacks) > 0 {
-		parts = append(parts, listed(r.given(out.Lacks), "and")+isAre(out.Lacks)+"not given")
+	if len(d.lacks) > 0 {
+		parts = append(parts, listed(r.given(d.lacks), "and")+isAre(d.lacks)+"not given")
 	}
-	for _, cause := range out.Causes {
-		if s := r.all[r.scope.symbols[Written(cause)].slot]; len(s.Lacks) == 0 {
+	for _, cause := range d.causes {
+		if s := r.all[r.scope.symbols[Written(cause)].slot]; len(s.Lacks()) == 0 {
 			parts = append(parts, "needs "+r.calledBy(cause)+": "+s.Why())
 		}
 	}
@@ -25,16 +25,16 @@ func (r *reckoner) needs(out *Shown) string {
 
 // lack says why a condition could not be told, as the end of a sentence.
 func (r *reckoner) lack() string {
-	var out Shown
+	var d doubt
 	for _, slot := range r.seen {
 		if from := r.all[slot]; !from.usable() {
-			out.lack(from)
+			d.lack(from)
 		}
 	}
-	if len(out.Causes) == 0 {
+	if len(d.causes) == 0 {
 		return ""
 	}
-	return ": " + r.needs(&out)
+	return ": " + r.needs(&d)
 }
 
 // noValue says which part of a formula has no finite value, and with what.

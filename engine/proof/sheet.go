@@ -44,8 +44,8 @@ func (o *outcome) take(symbol string) error {
 	}
 	v, ok := o.under.Value(symbol)
 	if !ok {
-		if len(shown.Lacks) > 0 {
-			return fmt.Errorf("%s: %s %s (%s)", symbol, shown.State, shown.Why(), strings.Join(shown.Lacks, ", "))
+		if len(shown.Lacks()) > 0 {
+			return fmt.Errorf("%s: %s %s (%s)", symbol, shown.State, shown.Why(), strings.Join(shown.Lacks(), ", "))
 		}
 		return fmt.Errorf("%s: %s %s", symbol, shown.State, shown.Why())
 	}

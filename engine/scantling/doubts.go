@@ -109,7 +109,7 @@ func outsideOf(w *method.Working) []*method.Shown {
 	for _, list := range [][]method.Shown{w.Inputs, w.Steps} {
 		for i := range list {
 			s := &list[i]
-			if s.State == method.Outside && slices.Contains(s.Causes, s.Symbol) {
+			if s.State == method.Outside && slices.Contains(s.Causes(), s.Symbol) {
 				out = append(out, s)
 			}
 		}

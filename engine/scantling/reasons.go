@@ -28,10 +28,10 @@ func (l *lacks) look(w *method.Working, symbols []string) {
 		if !ok || (shown.State != method.Missing && shown.State != method.Broken) {
 			continue
 		}
-		if len(shown.Lacks) == 0 {
+		if len(shown.Lacks()) == 0 {
 			l.why(shown.Name + ": " + shown.Why())
 		}
-		for _, from := range shown.Lacks {
+		for _, from := range shown.Lacks() {
 			key, says := l.lacking(from, w)
 			l.miss(key)
 			l.why(says)

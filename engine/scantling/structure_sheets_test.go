@@ -232,9 +232,9 @@ func TestChoicesAreNotTakenSilently(t *testing.T) {
 			t.Fatal(err)
 		}
 		s, _ := w.Get(w.Scope.Gives["modulus"][0])
-		lacks := slices.ContainsFunc(s.Lacks, func(from string) bool { return strings.HasPrefix(from, "rules.") })
+		lacks := slices.ContainsFunc(s.Lacks(), func(from string) bool { return strings.HasPrefix(from, "rules.") })
 		if s.State != method.Missing || !lacks {
-			t.Errorf("%s: %s is %s and lacks %v", name, s.Symbol, s.State, s.Lacks)
+			t.Errorf("%s: %s is %s and lacks %v", name, s.Symbol, s.State, s.Lacks())
 		}
 	}
 }

@@ -48,7 +48,7 @@ func (j *judge) ask(q question) finding.Standing {
 			c.Needed = unit.Text(needed, q.decimals) + sign(q.unit)
 		}
 	case shown.State != method.Sound && shown.State != method.Outside:
-		c.Says, c.Missing = "not shown: "+shown.Why(), append(c.Missing, shown.Lacks...)
+		c.Says, c.Missing = "not shown: "+shown.Why(), append(c.Missing, shown.Lacks()...)
 	default:
 		q.decide(&c, needed, shown)
 	}

@@ -28,6 +28,9 @@ func (t *block) wrong(name, says, hint string) {
 }
 
 func (t *block) ask(name string) (any, bool) {
+	if t.asked == nil {
+		t.asked = make([]string, 0, 12) // no table has many more keys
+	}
 	t.asked = append(t.asked, name)
 	v, ok := t.rows[name]
 	return v, ok

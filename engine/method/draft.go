@@ -136,17 +136,30 @@ func (t *block) knownSign(u string) {
 	if u == "kN" { // kilonewton, which no record uses; without this it is taken for a knot written wrongly
 		return
 	}
-	plain := strings.NewReplacer("²", "2", "³", "3", "^", "", " ", "")
-	for _, n := range named() {
-		if n.Sign != "" && strings.EqualFold(plain.Replace(n.Sign), plain.Replace(u)) {
-			t.wrong("unit", strconv.Quote(u)+" is not how the unit is written here", "write unit = "+strconv.Quote(n.Sign))
-			return
-		}
+	if sign, known := signs()[plainSign(u)]; known {
+		t.wrong("unit", strconv.Quote(u)+" is not how the unit is written here", "write unit = "+strconv.Quote(sign))
+		return
 	}
 	if len(u) > 24 {
 		t.wrong("unit", strconv.Quote(clip(u))+" is too long for a unit", "")
 	}
 }
+
+// plainSign is a unit without what keyboards and habits make of it.
+func plainSign(u string) string {
+	return strings.ToLower(strings.ToUpper(strings.NewReplacer("²", "2", "³", "3", "^", "", " ", "").Replace(u)))
+}
+
+// signs gives how a unit is written here, by its plain form; of two alike the first.
+var signs = sync.OnceValue(func() map[string]string {
+	out := map[string]string{}
+	for _, n := range named() {
+		if plain := plainSign(n.Sign); n.Sign != "" && out[plain] == "" {
+			out[plain] = n.Sign
+		}
+	}
+	return out
+})
 
 // named lists the units that records know; every step of every sheet asks.
 var named = sync.OnceValue(func() []unit.Named {
@@ -187,14 +200,17 @@ func (p *page) step(t *block) *draftStep {
 }
 
 func (t *block) basis() finding.Basis {
+	b := t.must("basis", basesHint())
+	if b != "" && !slices.Contains(finding.Bases(), finding.Basis(b)) {
+		t.wrong("basis", strconv.Quote(clip(b))+" is no basis", basesHint())
+	}
+	return finding.Basis(b)
+}
+
+var basesHint = sync.OnceValue(func() string {
 	var known []string
 	for _, b := range finding.Bases() {
 		known = append(known, string(b))
 	}
-	hint := "one of " + strings.Join(known, ", ")
-	b := t.must("basis", hint)
-	if b != "" && !slices.Contains(known, b) {
-		t.wrong("basis", strconv.Quote(clip(b))+" is no basis", hint)
-	}
-	return finding.Basis(b)
-}
+	return "one of " + strings.Join(known, ", ")
+})

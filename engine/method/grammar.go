@@ -3,6 +3,7 @@ package method
 import (
 	"fmt"
 	"math"
+	"sync"
 
 	"github.com/expr-lang/expr/ast"
 	"github.com/expr-lang/expr/builtin"
@@ -30,19 +31,26 @@ type grammar struct {
 	config *conf.Config
 	tables map[string]*Table
 	before map[string]*Node // what was read so far, for conditions stand at many steps alike
+	known  bool             // the sheet comes with the program: tests have looked at its signs
 }
 
 func newGrammar(tables []*Table) *grammar {
-	g := &grammar{config: conf.CreateNew(), tables: map[string]*Table{}, before: map[string]*Node{}}
-	g.config.MaxNodes = mostNodes
-	for _, name := range builtin.Names {
-		g.config.Disabled[name] = true
-	}
+	g := &grammar{config: language(), tables: map[string]*Table{}, before: map[string]*Node{}}
 	for _, t := range tables {
 		g.tables[t.Name] = t
 	}
 	return g
 }
+
+// language is that of the parser without its builtins; all grammars only read it.
+var language = sync.OnceValue(func() *conf.Config {
+	c := conf.CreateNew()
+	c.MaxNodes = mostNodes
+	for _, name := range builtin.Names {
+		c.Disabled[name] = true
+	}
+	return c
+})
 
 // read gives the tree of a formula. Symbols are not resolved and kinds not checked yet.
 func (g *grammar) read(text string) (*Formula, *slip) {
@@ -53,7 +61,7 @@ func (g *grammar) read(text string) (*Formula, *slip) {
 	if wrong != nil {
 		return nil, wrong
 	}
-	g.before[text] = root.copy()
+	g.before[text] = root // whose symbols are given their meaning anew in every copy
 	return &Formula{Text: text, Root: root}, nil
 }
 
@@ -73,8 +81,10 @@ func (g *grammar) parse(text string) (*Node, *slip) {
 	if n := len([]rune(text)); n > longestFormula {
 		return nil, &slip{0, fmt.Sprintf("has %d characters, may have %d", n, longestFormula), "part it into several steps"}
 	}
-	if wrong := g.tokens(text); wrong != nil {
-		return nil, wrong
+	if !g.known {
+		if wrong := g.tokens(text); wrong != nil {
+			return nil, wrong
+		}
 	}
 	tree, err := parser.ParseWithConfig(text, g.config)
 	if err != nil {
@@ -167,7 +177,7 @@ func (b *builder) binary(n *ast.BinaryNode, depth int) (*Node, *slip) {
 }
 
 func (b *builder) made(op Op, symbol string, at, depth int, args ...ast.Node) (*Node, *slip) {
-	made := &Node{Op: op, Symbol: symbol, at: at}
+	made := &Node{Op: op, Symbol: symbol, at: at, Args: make([]*Node, 0, len(args))}
 	for _, a := range args {
 		arg, wrong := b.node(a, depth+1)
 		if wrong != nil {

@@ -94,6 +94,7 @@ func (p *page) sheet(name string, rows map[string]any) *Sheet {
 	drafts := p.scopes(top)
 	top.close()
 	c := compiler{page: p, grammar: newGrammar(s.Tables), drafts: drafts}
+	c.grammar.known = p.partly
 	s.Scopes = c.scopes()
 	return s
 }

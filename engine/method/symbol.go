@@ -50,14 +50,19 @@ func Letters(symbol string) (letter string, below []string) {
 
 // Written gives a symbol in plain text, with Greek letters for their names: sigma_d is σ_d.
 func Written(symbol string) string {
-	if !strings.Contains(symbol, "_") {
-		return leading(symbol)
+	letter, below, _ := strings.Cut(symbol, "_")
+	as := leading(letter) == letter
+	for part := range strings.SplitSeq(below, "_") {
+		as = as && lettered(part) == part
+	}
+	if as {
+		return symbol
 	}
 	parts := strings.Split(symbol, "_")
 	for i, part := range parts {
 		parts[i] = lettered(part)
 	}
-	parts[0] = leading(strings.SplitN(symbol, "_", 2)[0])
+	parts[0] = leading(letter)
 	return strings.Join(parts, "_")
 }
 

@@ -19,7 +19,7 @@ func cell(f *field, text string, comma bool) (v any, says, hint string) {
 		case "false", "no":
 			return false, "", ""
 		}
-		return nil, quoted(text) + " is not true or false", "write true or false"
+		return nil, quoted(text) + " is not true or false", "write true or false, or yes or no"
 	case day:
 		return cellDay(text)
 	}
@@ -52,22 +52,6 @@ func numeral(text string, comma bool) string {
 	return strings.Clone(text)
 }
 
-// numberHint says what to do with a text that is meant as a number.
-func numberHint(text string, f *field) string {
-	t := strings.TrimSpace(text)
-	switch {
-	case digits(t):
-		return "write it without quotes: " + f.key + " = " + t
-	case digits(strings.Replace(t, ",", ".", 1)):
-		return "write decimals with a point: " + strings.Replace(t, ",", ".", 1)
-	case strings.ContainsAny(t, " '\u00a0\u202f,") && digits(strings.NewReplacer(" ", "", "'", "", "\u00a0", "", "\u202f", "", ",", "").Replace(t)):
-		return "write the number without marks between thousands"
-	case t != "" && t[0] >= '0' && t[0] <= '9':
-		return "write the number alone, without its unit; " + f.expects()
-	}
-	return f.expects()
-}
-
 // digits reports a plain decimal number: sign, digits, point, digits, exponent. Words such as nan and forms such as 0x10
 // are not numbers here.
 func digits(s string) bool {
@@ -92,7 +76,7 @@ func allDigits(s string) bool {
 func cellDay(text string) (v any, says, hint string) {
 	t, err := time.Parse(time.DateOnly, text)
 	if err != nil {
-		return nil, quoted(text) + " is not a date of the form year-month-day", "write the day as 2026-03-14"
+		return nil, quoted(text) + " is not a date of the form year-month-day", dayHint(text)
 	}
 	return Date{Year: t.Year(), Month: t.Month(), Day: t.Day()}, "", ""
 }

@@ -59,7 +59,7 @@ func (c *checker) readCSV(file string, raw []byte, src source) (root *node, ok b
 	r.rows.Comma, r.comma = separator(head)
 	r.rows.FieldsPerRecord = -1
 	r.rows.ReuseRecord = true
-	if !r.head() {
+	if !r.head(second(text, r.rows.Comma)) {
 		return nil, false
 	}
 	for n := 0; r.row(); n++ {
@@ -70,6 +70,20 @@ func (c *checker) readCSV(file string, raw []byte, src source) (root *node, ok b
 		}
 	}
 	return r.root, true
+}
+
+// second gives the second row of a table, nil where there is none.
+func second(text []byte, comma rune) []string {
+	rows := csv.NewReader(bytes.NewReader(text))
+	rows.Comma, rows.FieldsPerRecord = comma, -1
+	if _, err := rows.Read(); err != nil {
+		return nil
+	}
+	cells, err := rows.Read()
+	if err != nil {
+		return nil
+	}
+	return cells
 }
 
 // separator finds what stands between the columns: a semicolon, if the head has more of them than commas. A spreadsheet
@@ -115,9 +129,16 @@ func (r *csvReader) row() bool {
 	if strings.Join(cells, "") == "" {
 		return true
 	}
+	if r.unitsOnly(cells) {
+		r.fs.add(at, r.f.key, "take it out: the head of each column ends with its unit", "this is a row of units, not of values")
+		return true
+	}
 	if len(cells) != len(r.columns) {
-		r.fs.add(at, r.f.key, "put a text that holds a "+name(r.rows.Comma)+" into quotes; leave a cell empty where nothing is known",
-			"the row has %d cells, the head has %d columns", len(cells), len(r.columns))
+		hint := "every row has as many cells as the head; leave a cell empty where nothing is known"
+		if len(cells) > len(r.columns) {
+			hint = "put a text that holds a " + name(r.rows.Comma) + " into quotes, and a head above every column"
+		}
+		r.fs.add(at, r.f.key, hint, "the row has %d cells, the head has %d columns", len(cells), len(r.columns))
 		return true
 	}
 	n := &node{shape: branch, key: at, at: at}
@@ -177,6 +198,10 @@ func (r *csvReader) home(cells []string, n *node) (way *trail, put bool) {
 	}
 	at, way = below(at, f.key, n.at), way.to(f.key)
 	key, place := r.keyCell(cells, idColumn)
+	if isSum(key) {
+		r.fs.add(place, way.to(key).String(), "take it out: the sums are reckoned", "this is a row of sums")
+		return nil, false
+	}
 	if !r.has(idColumn) {
 		r.counts[at]++
 		key, n.ordinal = ordinal(r.counts[at]), true

@@ -1,6 +1,7 @@
 package record
 
 import (
+	"slices"
 	"strings"
 
 	"hullfile/engine/finding"
@@ -19,8 +20,9 @@ type column struct {
 	f, meant *field
 }
 
-// head reads the first row. Its columns may stand in any order.
-func (r *csvReader) head() bool {
+// head reads the first row. Its columns may stand in any order. The row below it tells whether it is the row of a title, or
+// of names over several columns.
+func (r *csvReader) head(below []string) bool {
 	cells, at, more := r.next()
 	switch {
 	case !more:
@@ -36,10 +38,64 @@ func (r *csvReader) head() bool {
 		r.fs.add(at, "", "take this line out; the keys of the columns stand in the first row", "%s is not the key of a column", quoted(cells[0]))
 		return false
 	}
+	switch n := r.keysIn(cells); {
+	case n < r.keysIn(below):
+		r.fs.add(at, "", "take this line out: the first row holds the keys of the columns", "the keys of the columns stand in the second row")
+		return false
+	case n == 0 && !r.anyHead(cells):
+		r.fs.add(at, "", "the first row holds the keys of the columns: "+strings.Join(r.heads(), ", "), "no cell of the first row is the key of a column")
+		return false
+	}
 	for i, text := range cells {
 		r.column(strings.Clone(text), r.cellAt(i))
 	}
 	return r.complete()
+}
+
+// keysIn counts the cells of a row that are keys of columns.
+func (r *csvReader) keysIn(cells []string) int {
+	n, heads := 0, r.heads()
+	for _, text := range cells {
+		if text = strings.TrimSpace(text); text == "key" || slices.Contains(heads, text) {
+			n++
+		}
+	}
+	return n
+}
+
+// anyHead reports whether a cell of a row is spelled like the key of a column.
+func (r *csvReader) anyHead(cells []string) bool {
+	for _, text := range cells {
+		if text == "" {
+			continue
+		}
+		if _, near := nearest(text, r.heads()); near {
+			return true
+		}
+		if _, near := r.f.sub.spelled(text, ""); near {
+			return true
+		}
+	}
+	return false
+}
+
+// unitsOnly reports a row below the head that says the units of the columns: kg, [m], (mm).
+func (r *csvReader) unitsOnly(cells []string) bool {
+	units := 0
+	for i, text := range cells {
+		if text == "" {
+			continue
+		}
+		if i >= len(r.columns) {
+			return false
+		}
+		f := r.columns[i].f
+		if f == nil || f.unit.Sign == "" || !strings.EqualFold(strings.Trim(text, "[]()"), f.unit.Sign) {
+			return false
+		}
+		units++
+	}
+	return units > 0
 }
 
 // complete asks for the columns without which no row has a home. Rows of a list that is known by its order may do

@@ -22,6 +22,10 @@ func syntaxFault(file string, text []byte, err error, fs *faults) {
 	}
 	offset := min(max(0, parse.Position.Start), len(text))
 	at, key := newRuler(file, text).at(offset), lastKey(parse, text, offset)
+	if says, hint := slip(parse.Message, text, offset, key); says != "" {
+		fs.add(at, key, hint+"; "+notRead, "%s", says)
+		return
+	}
 	for _, s := range sayings {
 		if strings.Contains(parse.Message, s.message) && strings.Contains(parse.Message, s.and) {
 			fs.add(at, key, s.hint+"; "+notRead, "%s", s.says)
@@ -29,6 +33,18 @@ func syntaxFault(file string, text []byte, err error, fs *faults) {
 		}
 	}
 	fs.add(at, key, notRead, "not TOML: %s", clean(parse.Message))
+}
+
+// slip tells what was written where a value stands, or behind it, and what to write instead.
+func slip(message string, text []byte, offset int, key string) (says, hint string) {
+	word := clean(bareWord(text, offset))
+	switch {
+	case strings.Contains(message, "top-level item to end with a newline"):
+		return restHint(word)
+	case strings.Contains(message, "expected value but found") && word != "":
+		return valueHint(word, key[strings.LastIndexByte(key, '.')+1:])
+	}
+	return "", ""
 }
 
 // lastKey is the key that the decoder read last, if it stands on the line where reading stopped.
@@ -57,8 +73,6 @@ func clean(s string) string {
 
 // sayings are the mistakes people make, by words of the decoder's message. The first that fits is told.
 var sayings = []struct{ message, and, says, hint string }{
-	{"top-level item to end with a newline", "got ','", "a value ends here, but a comma follows", "decimals are written with a point: 6.0"},
-	{"top-level item to end with a newline", "", "a value ends here, but more follows on the line", "one key = value on a line; put text in quotes; numbers without spaces and without their unit"},
 	{"have already been defined", "", "this key is written twice in its table", "keep one of the two"},
 	{"has already been defined", "", "this table or key is written twice in this file", "keep one of the two"},
 	{"already created as a hash", "", "this key is a table and a value at once", "keep one of the two"},
@@ -71,6 +85,7 @@ var sayings = []struct{ message, and, says, hint string }{
 	{"must be followed by one or more digits", "", "a number ends with a point", "write a digit after the point: 6.0"},
 	{"leading zero", "", "a number begins with a zero too many", "write it without the zeros, or in quotes if it is a mark and not a number"},
 	{"invalid datetime", "", "this is not a day of the calendar", "write a date as year-month-day: 2026-03-14"},
+	{"Invalid float", "", "this is not a number", "write one decimal point and nothing between thousands: 1180.5; write a day as year-month-day: 2026-03-14"},
 	{"out of range", "", "the number is too large", "check the digits"},
 	{"invalid escape", "", "a backslash in text stands for a special character, and this is none", "use forward slashes in file names, or single quotes around the text"},
 	{"strings cannot contain newlines", "", "text in quotes does not end on its line", `close the quotes, or use """ around text of several lines`},
@@ -83,7 +98,7 @@ var sayings = []struct{ message, and, says, hint string }{
 	{"expected value", "", "there is no value after the equals sign", "write the value, or take the line out if it is not known"},
 	{"array terminator", "", "a list is not closed, or a comma is missing in it", `write a list as ["a", "b"]`},
 	{"inline table terminator", "", "a table in curly brackets is not closed, or a comma is missing in it", "write it as a [table] of its own"},
-	{"end table name", "", "a heading is not closed", "write it as [panel.B3]"},
+	{"end table name", "", "a heading is not closed", `write it as [panel.B3]; a key with spaces or letters outside a to z stands in quotes: [panel."B 3"]`},
 	{"end of table array name", "", "a heading is not closed", "write it as [[name]]"},
 	{"table names cannot be empty", "", "a heading has no name", "write it as [panel.B3]"},
 }

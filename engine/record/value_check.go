@@ -82,7 +82,7 @@ func (c *checker) within(f *field, v float64, n *node, way *trail) {
 	case f.least.set && v < f.least.v:
 		c.spoil(n, n.at, way, f.expects(), "%s is less than %s", figure(v), f.least.text)
 	case f.most.set && v > f.most.v:
-		c.spoil(n, n.at, way, f.expects(), "%s is more than %s", figure(v), f.most.text)
+		c.spoil(n, n.at, way, lengthHint(f, v)+f.expects(), "%s is more than %s", figure(v), f.most.text)
 	}
 }
 
@@ -148,8 +148,13 @@ func (c *checker) mistyped(f *field, n *node, way *trail) {
 	case n.shape == leaf:
 		hint = f.expects()
 	}
-	if s, text := n.value.(string); text && (f.kind == number || f.kind == whole) {
-		hint = numberHint(s, f)
+	if s, text := n.value.(string); text {
+		switch iso, likely := likelyDay(s); {
+		case f.kind == number || f.kind == whole:
+			hint = numberHint(s, f)
+		case f.kind == day && likely:
+			hint = "write the day without quotes: " + iso
+		}
 	}
 	c.spoil(n, placeOf(n), way, hint, "%s, not %s", is, wants)
 }

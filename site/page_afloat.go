@@ -152,6 +152,7 @@ func (l *leaf) afloatPage() (AfloatPage, error) {
 		return p, err
 	}
 	p.Workings, p.Checks, err = l.workingParts()
+	p.Checks = grouped(p.Checks)
 	return p, err
 }
 

@@ -85,7 +85,7 @@ func (l *leaf) boatPage() (BoatPage, error) {
 		Number: h.Number, Title: h.Title.V, Use: h.Boat.Use.V, Says: l.boatSays(), Lines: l.linesPart(), Principal: l.fields(&h.Boat, "use"), Identity: l.fields(&h.Identity),
 		Issue: l.fields(&h.Issue), Rules: l.fields(&h.Rules), Builder: l.fields(builder, "invented"),
 		Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["boat"],
-		Checks: l.checkRows(l.otherChecks()),
+		Checks: grouped(l.checkRows(l.otherChecks())),
 	}
 	alignRows(p.Principal, func(f *Fact) []*string { return []*string{&f.Value.Text} })
 	p.Identity = append([]Fact{{Name: "hull number", Value: Figure{Text: h.Number}, Note: "the yard's own number"}, l.designFact()}, p.Identity...)

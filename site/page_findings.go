@@ -30,7 +30,7 @@ type AssumptionRow struct {
 }
 
 func (l *leaf) findingsPage() (FindingsPage, error) {
-	p := FindingsPage{Caution: l.press.notes["findings"], Verdict: l.verdict(), Checks: l.checkRows(l.dossier.Checks)}
+	p := FindingsPage{Caution: l.press.notes["findings"], Verdict: l.verdict(), Checks: grouped(l.checkRows(l.dossier.Checks))}
 	for i := range p.Verdict.Counts {
 		p.Verdict.Counts[i].Href = "#" + p.Verdict.Counts[i].Kind.Word
 	}

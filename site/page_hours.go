@@ -125,7 +125,7 @@ func (l *leaf) hoursPage() (HoursPage, error) {
 		return HoursPage{}, err
 	}
 	p := HoursPage{
-		Says: l.hoursSays(), Picture: l.hoursPicture(), Places: placeRows(r), Equal: l.equalPart(r), Spots: l.spotsPart(), Checks: l.checkRows(r.Checks),
+		Says: l.hoursSays(), Picture: l.hoursPicture(), Places: placeRows(r), Equal: l.equalPart(r), Spots: l.spotsPart(), Checks: grouped(l.checkRows(r.Checks)),
 		Assumed: l.assumed(r.Assumptions), Findings: l.findingsHere(""), Notes: notes, Caution: l.press.notes["hours"], Most: engine.MostSisters,
 	}
 	for i := range r.Promises {

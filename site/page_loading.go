@@ -97,7 +97,7 @@ func (l *leaf) loadingPage() (LoadingPage, error) {
 		return LoadingPage{}, err
 	}
 	p := LoadingPage{
-		Says: l.loadingSays(), Loads: loadRows(r), Foam: foamRows(r), Checks: l.checkRows(r.Checks), Findings: l.findingsHere(""),
+		Says: l.loadingSays(), Loads: loadRows(r), Foam: foamRows(r), Checks: grouped(l.checkRows(r.Checks)), Findings: l.findingsHere(""),
 		Notes: notes, Caution: l.press.notes["loading"],
 	}
 	for i := range r.Limits {

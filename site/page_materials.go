@@ -110,7 +110,7 @@ func (l *leaf) materialsPage() (MaterialsPage, error) {
 	if err != nil {
 		return MaterialsPage{}, err
 	}
-	p := MaterialsPage{HeldBy: r.Held.Says(), Says: l.materialsSays(), Checks: l.checkRows(r.Checks), Notes: notes, Caution: l.press.notes["materials"]}
+	p := MaterialsPage{HeldBy: r.Held.Says(), Says: l.materialsSays(), Checks: grouped(l.checkRows(r.Checks)), Notes: notes, Caution: l.press.notes["materials"]}
 	at := []string{""}
 	for i := range r.Lots {
 		p.Lots = append(p.Lots, l.lotRow(&r.Lots[i]))

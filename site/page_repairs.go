@@ -173,7 +173,7 @@ type LeakPart struct {
 
 func (l *leaf) leaksPage() (LeaksPage, error) {
 	r := &l.dossier.Inspections
-	p := LeaksPage{Says: tally(r.Checks), Findings: l.findingsHere(""), Checks: l.checkRows(r.Checks)}
+	p := LeaksPage{Says: tally(r.Checks), Findings: l.findingsHere(""), Checks: grouped(l.checkRows(r.Checks))}
 	for i := range r.Leaks {
 		p.Tests = append(p.Tests, l.leakPart(&r.Leaks[i]))
 	}

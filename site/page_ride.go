@@ -96,7 +96,7 @@ func (l *leaf) ridePart(r *ride.Ride) RidePart {
 	subject := "ride " + rec.ID
 	p := RidePart{
 		ID: l.anchor(subject), Key: rec.ID, Date: rec.Date.V.String(), Why: r.Why, Doubts: strings.Join(r.Doubts, ", "),
-		Facts: l.fieldsWritten(rec, "note", "date"), Checks: l.checkRows(checksOf(l.dossier.Ride.Checks, subject)), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject)),
+		Facts: l.fieldsWritten(rec, "note", "date"), Checks: grouped(l.checkRows(checksOf(l.dossier.Ride.Checks, subject))), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject)),
 	}
 	l.linkFacts(p.Facts)
 	if r.Why != "" {

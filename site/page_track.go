@@ -65,7 +65,7 @@ func (l *leaf) trackPage(log *tracklog.Log) (TrackPage, error) {
 		Samples: unit.Text(float64(r.Samples), 0), From: tracklog.Spoken(r.First), To: tracklog.Clock(r.Last), Lines: unit.Text(float64(r.Lines), 0),
 		Size: fileSize(log.Bytes), Hash: log.SHA256[:min(12, len(log.SHA256))], File: Link{Text: "the log as written", Href: l.to(log.Out, ""), To: log.Out},
 		Track: l.logPicture(log), Speed: l.logHistory(log), Rule: steadyRule(), Engines: r.RPM.Has() || r.Fuel.Has(), More: r.More,
-		Facts: l.fieldsWritten(log.Record, "note", "sha256"), Note: log.Record.Note.V, Checks: l.checkRows(checks), Findings: l.findingsHere(""),
+		Facts: l.fieldsWritten(log.Record, "note", "sha256"), Note: log.Record.Note.V, Checks: grouped(l.checkRows(checks)), Findings: l.findingsHere(""),
 	}
 	l.linkFacts(p.Facts)
 	for i := range log.Record.Columns {

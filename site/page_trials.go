@@ -122,7 +122,7 @@ func (l *leaf) trialPart(t *trial.Trial) TrialPart {
 	subject := "trial " + rec.ID
 	p := TrialPart{
 		ID: l.anchor(subject), Key: rec.ID, Date: rec.Date.V.String(), Says: l.trialSays(t), Facts: l.fieldsWritten(rec, "note", "date"), RangeWhy: t.RangeWhy,
-		Checks: l.checkRows(checksOf(l.dossier.Trials.Checks, subject)), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject)),
+		Checks: grouped(l.checkRows(checksOf(l.dossier.Trials.Checks, subject))), Note: rec.Note.V, Findings: l.findingsHere(l.anchor(subject)),
 	}
 	p.Speed, p.Mile, p.Trim = l.trialPictures(t)
 	p.Logs, p.Weather = l.logRows(rec.ID), weatherWords(rec)

@@ -142,7 +142,7 @@ func (l *leaf) weldingPage() (WeldingPage, error) {
 	if err != nil {
 		return WeldingPage{}, err
 	}
-	p := WeldingPage{Says: l.weldingSays(), Findings: l.findingsHere(""), Takes: l.takes(r), Checks: l.checkRows(r.Checks), Notes: notes, Caution: l.press.notes["welding"]}
+	p := WeldingPage{Says: l.weldingSays(), Findings: l.findingsHere(""), Takes: l.takes(r), Checks: grouped(l.checkRows(r.Checks)), Notes: notes, Caution: l.press.notes["welding"]}
 	for i := range r.Procedures {
 		p.Procedures = append(p.Procedures, l.procedurePart(&r.Procedures[i]))
 	}

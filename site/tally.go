@@ -144,8 +144,9 @@ func (l *leaf) findingsHere(anchor string) []FindingRow {
 
 // CheckRow is one requirement held against what is there.
 type CheckRow struct {
+	Head     CheckHead // above the first of several that ask the same
 	Subject  Link
-	Asks     string
+	Asks     string // empty where it stands above
 	Needed   string
 	Has      string
 	Standing Standing

@@ -21,7 +21,21 @@
 		return /^-?\d+(\.\d+)?$/.test(plain) ? parseFloat(plain) : NaN;
 	}
 
+	// What several rows ask alike stands above them. Before rows are moved or hidden it is put into each, so that none loses it.
+	function ungroup(table) {
+		var asked = "";
+		Array.prototype.slice.call(table.tBodies[0].rows).forEach(function (row) {
+			if (row.className === "asked") {
+				asked = row.cells[0].textContent;
+				row.parentNode.removeChild(row);
+			} else if (asked) {
+				row.cells[2].appendChild(make("small", asked));
+			}
+		});
+	}
+
 	function sortBy(table, column, down) {
+		ungroup(table);
 		var body = table.tBodies[0];
 		var rows = Array.prototype.map.call(body.rows, function (row) {
 			var text = cellText(row, column);
@@ -63,6 +77,7 @@
 		box.appendChild(count);
 		before.parentNode.insertBefore(box, before);
 		input.addEventListener("input", function () {
+			if (target) ungroup(target);
 			var words = input.value.toLowerCase().split(/\s+/).filter(Boolean);
 			var shown = 0;
 			rows.forEach(function (row) {
@@ -159,7 +174,7 @@
 
 	function start() {
 		Array.prototype.forEach.call(document.querySelectorAll("table.filterable"), function (table) {
-			if (table.tBodies[0]) filterable(table, Array.prototype.slice.call(table.tBodies[0].rows), table.parentNode, "Show only rows with");
+			if (table.tBodies[0]) filterable(table, Array.prototype.slice.call(table.tBodies[0].rows).filter(function (row) { return row.className !== "asked"; }), table.parentNode, "Show only rows with");
 		});
 		var groups = document.querySelectorAll("section.group");
 		if (groups.length) filterable(null, Array.prototype.slice.call(document.querySelectorAll("section.group .findings > li")), groups[0], "Show only findings with");

@@ -1,0 +1,57 @@
+package site
+
+import (
+	"strings"
+
+	"hullfile/engine/finding"
+)
+
+// CheckHead is what several checks ask alike, and how they stand; it is said once above them.
+type CheckHead struct {
+	Asks, Source string
+	Words        string // "10 met, 1 short"
+}
+
+// grouped brings checks that ask the same together, where the first of them stands, and says above them what that is. Where each
+// asks for something else the rows stay as they are.
+func grouped(rows []CheckRow) []CheckRow {
+	var order []string
+	by := map[string][]CheckRow{}
+	for _, r := range rows {
+		key := r.Asks + "\x00" + r.Source
+		if by[key] == nil {
+			order = append(order, key)
+		}
+		by[key] = append(by[key], r)
+	}
+	if len(order) == len(rows) {
+		return rows
+	}
+	out := make([]CheckRow, 0, len(rows))
+	for _, key := range order {
+		group := by[key]
+		group[0].Head = CheckHead{group[0].Asks, group[0].Source, standingsOf(group)}
+		for i := range group {
+			group[i].Asks = ""
+		}
+		out = append(out, group...)
+	}
+	return out
+}
+
+// standingsOf counts how checks stand, the gravest first.
+func standingsOf(rows []CheckRow) string {
+	var parts []string
+	for _, s := range []finding.Standing{finding.Short, finding.NotShown, finding.Met} {
+		word, n := standing(s).Word, 0
+		for i := range rows {
+			if rows[i].Standing.Word == word {
+				n++
+			}
+		}
+		if n > 0 {
+			parts = append(parts, wordsOfInt(n)+" "+word)
+		}
+	}
+	return strings.Join(parts, ", ")
+}

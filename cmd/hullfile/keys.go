@@ -57,9 +57,13 @@ func keysOf(s *screen, word string) error {
 	return nil
 }
 
-// answersTo reports whether a table is called so: by its heading, its last part, its file or its CSV table.
+// answersTo reports whether a table is called so: by its heading, its last part, its file or its CSV table, runs.csv or
+// runs.
 func answersTo(t record.TableDoc, word string) bool {
 	heading := strings.Trim(t.Heading, "[]")
+	if rows, is := strings.CutSuffix(t.CSV, ".csv"); is && rows == word {
+		return true
+	}
 	return slices.Contains([]string{heading, t.Key, t.CSV}, word) || heading == "" && word == strings.TrimSuffix(t.File, ".toml") ||
 		strings.HasSuffix(t.Key, "."+word)
 }

@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/unit"
 )
 
 // source is a CSV table that may stand beside a record: the keyed table whose rows it holds, below its parents.
@@ -138,7 +139,7 @@ func (r *csvReader) row() bool {
 		if len(cells) > len(r.columns) {
 			hint = "put a text that holds a " + name(r.rows.Comma) + " into quotes, and a head above every column"
 		}
-		r.fs.add(at, r.f.key, hint, "the row has %d cells, the head has %d columns", len(cells), len(r.columns))
+		r.fs.add(at, r.f.key, hint, "the row has %s, the head %s", unit.Count(len(cells), "cell", "cells"), unit.Count(len(r.columns), "column", "columns"))
 		return true
 	}
 	n := &node{shape: branch, key: at, at: at}

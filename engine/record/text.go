@@ -21,17 +21,21 @@ var mark = []byte("\xef\xbb\xbf")
 // end is a habit of the system on which the record was saved; no text of several lines may differ by it.
 func readable(file string, text []byte, fs *faults) ([]byte, bool) {
 	text = bytes.ReplaceAll(bytes.TrimPrefix(text, mark), []byte("\r\n"), []byte("\n"))
+	at := finding.Place{File: file, Line: 1, Col: 1}
+	if bytes.HasPrefix(text, []byte("PK\x03\x04")) {
+		fs.add(at, "", "save it out of the spreadsheet as CSV, UTF-8; another name makes no other file", "this is a spreadsheet file or an archive, not text")
+		return nil, false
+	}
 	if utf8.Valid(text) {
 		return text, true
 	}
-	at := finding.Place{File: file, Line: 1, Col: 1}
 	if bytes.HasPrefix(text, []byte("\xff\xfe")) || bytes.HasPrefix(text, []byte("\xfe\xff")) {
-		fs.add(at, "", "save the file as UTF-8; "+notRead, "the text is UTF-16, not UTF-8")
+		fs.add(at, "", "save the file as UTF-8, out of a spreadsheet as CSV UTF-8; "+notRead, "the text is UTF-16, not UTF-8")
 		return nil, false
 	}
 	i := firstInvalid(text)
 	at = newRuler(file, text).at(i)
-	fs.add(at, "", "save the file as UTF-8; the character here was most likely written in an older encoding; "+notRead, "byte %02X is not UTF-8 text", text[i])
+	fs.add(at, "", "save the file as UTF-8, out of a spreadsheet as CSV UTF-8; the character here was most likely written in an older encoding; "+notRead, "byte %02X is not UTF-8 text", text[i])
 	return nil, false
 }
 

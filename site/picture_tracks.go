@@ -2,6 +2,7 @@ package site
 
 import (
 	"math"
+	"slices"
 
 	"hullfile/engine/manoeuvre"
 	"hullfile/engine/tracklog"
@@ -57,19 +58,46 @@ func (l *leaf) runPictures(run *tracklog.Run) (track, speed, course Drawing) {
 		drawing("Course over the run", runCourse(run)).says(courseSays(run.Window))
 }
 
+// mostBeside is how many other runs a run is drawn among. Every run has a page: what each of them shows of all others would
+// grow with the square of the runs.
+const mostBeside = 24
+
 func (l *leaf) runTrack(run *tracklog.Run) chart.Figure {
-	spec := chart.TrackSpec{ID: "fig-run-track", Title: "Track of run " + run.Record.ID, Note: "Heavy: this run, from its circle to its tip. Thin: the other runs at the same setting. Of the stream only the part along the course shows."}
-	for i := range l.dossier.Logs.Runs {
-		other := &l.dossier.Logs.Runs[i]
-		if other.Window == nil || other.Trial.ID != run.Trial.ID || other.Record.Setting.V != run.Record.Setting.V {
-			continue
-		}
-		spec.Legs = append(spec.Legs, chart.Leg{Name: "run " + other.Record.ID, Points: other.Window.Inside(), Main: other == run})
+	legs, left := nearLegs(l.legsOf(run))
+	thin := "the other runs at the same setting"
+	if left > 0 {
+		thin = plural(len(legs)-1, "other run", "other runs") + " at the same setting that stand next to it on record, " + plural(left, "run is", "runs are") + " left out"
+	}
+	spec := chart.TrackSpec{
+		ID: "fig-run-track", Title: "Track of run " + run.Record.ID, Legs: legs,
+		Note: "Heavy: this run, from its circle to its tip. Thin: " + thin + ". Of the stream only the part along the course shows.",
 	}
 	if s := l.settingOf(run); s != nil {
 		spec.Stream = streamOf(s)
 	}
 	return chart.Track(spec)
+}
+
+// legsOf gives a run and all others at its setting, in the order of the record.
+func (l *leaf) legsOf(run *tracklog.Run) (legs []chart.Leg) {
+	for i := range l.dossier.Logs.Runs {
+		other := &l.dossier.Logs.Runs[i]
+		if other.Window == nil || other.Trial.ID != run.Trial.ID || other.Record.Setting.V != run.Record.Setting.V {
+			continue
+		}
+		legs = append(legs, chart.Leg{Name: "run " + other.Record.ID, Points: other.Window.Inside(), Main: other == run})
+	}
+	return legs
+}
+
+// nearLegs keeps the leg that matters and those next to it, and says how many it left out.
+func nearLegs(legs []chart.Leg) (near []chart.Leg, left int) {
+	if len(legs) <= mostBeside+1 {
+		return legs, 0
+	}
+	own := max(0, slices.IndexFunc(legs, func(leg chart.Leg) bool { return leg.Main }))
+	from := min(max(0, own-mostBeside/2), len(legs)-mostBeside-1)
+	return legs[from : from+mostBeside+1], len(legs) - mostBeside - 1
 }
 
 func streamOf(s *trial.Setting) chart.Stream {

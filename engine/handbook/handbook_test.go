@@ -40,6 +40,9 @@ func TestFaultsOfAChapter(t *testing.T) {
 		{"# T\nclosed } only\n", "owner/04-x.md:2:8", "not opened", `\}`},
 		{"# T\na \ue001 b\n", "owner/04-x.md:2:3", "private range", ""},
 		{"# T\n{tabel plate}\n", "owner/04-x.md:2:1", "is no value", "{table plate}"},
+		{"# T\nä \u202e b\n", "owner/04-x.md:2:3", "U+202E", "take it out"},
+		{"# T \u2028 b\n", "owner/04-x.md:1:5", "U+2028", "take it out"},
+		{"# T\n\ta\x1b[31m\x07\n", "owner/04-x.md:2:3", "U+001B", "take it out"},
 		{"\xff\xfe", "owner/04-x.md:1", "not UTF-8", "UTF-8"},
 	}
 	for _, row := range rows {
@@ -50,6 +53,9 @@ func TestFaultsOfAChapter(t *testing.T) {
 	}
 	if _, faults := one("# T\n{a} and {b}\n{c}\n"); len(faults) != 3 {
 		t.Errorf("%d faults told at once, want 3: %v", len(faults), faults)
+	}
+	if _, faults := one("# T\n" + strings.Repeat("}", 3*mostFaults)); len(faults) != mostFaults+1 || !strings.Contains(faults[mostFaults].Says, "not told") {
+		t.Errorf("%d faults told of a text full of them, the last %v", len(faults), faults[len(faults)-1])
 	}
 }
 

@@ -5,6 +5,7 @@ import (
 	"unicode/utf8"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/record"
 )
 
 // mostNames is how many names one part may hold: as many as the private range of Unicode has runes before Opens.
@@ -24,7 +25,9 @@ func read(s Source) (Chapter, finding.Faults) {
 	}
 	c.Title = strings.TrimSpace(title)
 	r := &reader{source: s}
+	r.seen(1, lines[0])
 	for n, line := range lines[1:] {
+		r.seen(n+2, line)
 		r.line(n+2, line)
 	}
 	r.close()
@@ -68,6 +71,18 @@ func (r *reader) line(no int, line string) {
 		r.sentence(no, line)
 	}
 	r.text.WriteByte('\n')
+}
+
+// seen refuses characters that have no place in a record, as those that turn the order of reading; the first of a line is told.
+func (r *reader) seen(no int, line string) {
+	col := 0
+	for _, c := range line {
+		col++
+		if c != '\t' && record.Unwanted(c) {
+			r.fault(no, col, "take it out; it is most likely left over from copying", "the text holds the character U+%04X", c)
+			return
+		}
+	}
 }
 
 // alone gives the name of a line that holds nothing but one.
@@ -145,6 +160,15 @@ func (r *reader) name(no, col int, name string) {
 	}
 }
 
+// mostFaults is the number of faults of one chapter that are told.
+const mostFaults = 1000
+
 func (r *reader) fault(no, col int, hint, format string, args ...any) {
+	switch {
+	case len(r.faults) > mostFaults:
+		return
+	case len(r.faults) == mostFaults:
+		hint, format, args = "", "from here on faults of this chapter are not told", nil
+	}
 	r.faults = append(r.faults, fault(r.source, no, col, hint, format, args...))
 }

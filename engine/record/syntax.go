@@ -64,7 +64,7 @@ func clean(s string) string {
 		s = strings.ToValidUTF8(s[:most], "") + "…"
 	}
 	return strings.Map(func(r rune) rune {
-		if unwanted(r) {
+		if Unwanted(r) {
 			return '?'
 		}
 		return r

@@ -29,7 +29,7 @@ func quoted(s string) string {
 		case r == '"' || r == '\\':
 			b.WriteByte('\\')
 			b.WriteRune(r)
-		case unwanted(r) || !unicode.IsPrint(r):
+		case Unwanted(r) || !unicode.IsPrint(r):
 			b.WriteString(strings.Trim(strconv.QuoteRuneToASCII(r), "'"))
 		default:
 			b.WriteRune(r)
@@ -39,9 +39,9 @@ func quoted(s string) string {
 	return b.String()
 }
 
-// unwanted reports a character that has no place in a record: control characters, marks that turn the order of
+// Unwanted reports a character that has no place in a record: control characters, marks that turn the order of
 // reading (a reader would see another text than the one that is stored), line separators, a byte order mark inside.
-func unwanted(r rune) bool {
+func Unwanted(r rune) bool {
 	switch {
 	case unicode.IsControl(r), unicode.Is(unicode.Bidi_Control, r):
 		return true
@@ -57,7 +57,7 @@ func firstUnwanted(s string, lines bool) (r rune, found bool) {
 		if lines && (r == '\n' || r == '\t') {
 			continue
 		}
-		if unwanted(r) {
+		if Unwanted(r) {
 			return r, true
 		}
 	}

@@ -25,8 +25,8 @@ type folder struct {
 	rooms rooms           // for pieces of files that are copied
 
 	mu    sync.Mutex
-	below map[string]*os.Root // sub-folders that exist, and the folder itself
-	names map[string]string   // path in lower case -> path, because some file systems know no case
+	below map[string]sub    // folders in which files were made
+	names map[string]string // path in lower case -> path, because some file systems know no case
 	sums  []sum
 	bytes int64
 }
@@ -45,13 +45,14 @@ func newFolder(ctx context.Context, dir string) (*folder, error) {
 	if err != nil {
 		return nil, plainly(err)
 	}
-	return &folder{ctx: ctx, root: root, below: map[string]*os.Root{".": root}, names: map[string]string{}}, nil
+	return &folder{ctx: ctx, root: root, below: map[string]sub{}, names: map[string]string{}}, nil
 }
 
 func (f *folder) close() {
-	for _, root := range f.below {
-		root.Close()
+	for _, in := range f.below {
+		in.close()
 	}
+	f.root.Close()
 }
 
 // write puts a file into the folder.
@@ -59,15 +60,11 @@ func (f *folder) write(name string, data []byte) error {
 	if err := f.ctx.Err(); err != nil {
 		return err
 	}
-	to, err := f.open(name)
+	in, err := f.place(name)
 	if err != nil {
 		return err
 	}
-	_, err = to.Write(data)
-	if closing := to.Close(); err == nil {
-		err = closing
-	}
-	if err != nil {
+	if err := in.put(path.Base(name), data); err != nil {
 		return plainly(err)
 	}
 	f.listed(name, hashOf(data), int64(len(data)))
@@ -82,9 +79,13 @@ func (f *folder) take(name string, from io.Reader) (hash string, err error) {
 	if err := f.ctx.Err(); err != nil {
 		return "", err
 	}
-	to, err := f.open(name)
+	in, err := f.place(name)
 	if err != nil {
 		return "", err
+	}
+	to, err := in.create(path.Base(name))
+	if err != nil {
+		return "", plainly(err)
 	}
 	h := sha256.New()
 	room := f.rooms.take()
@@ -111,45 +112,34 @@ func (f *folder) listed(name, hash string, bytes int64) {
 	f.bytes += bytes
 }
 
-// open makes a new file. It refuses a path that leaves the folder, a name that sha256sum or another file system could
-// not hold, and a second file under a name that differs only in case.
-func (f *folder) open(name string) (*os.File, error) {
+// place takes a name, which nobody may take again, and gives the folder that it lies in. Each is opened once: to go down to it
+// again for every file costs more than to make the file. It refuses a path that leaves the folder, a name that sha256sum or another
+// file system could not hold, and a second file under a name that differs only in case.
+func (f *folder) place(name string) (sub, error) {
 	if !filepath.IsLocal(filepath.FromSlash(name)) || path.Clean(name) != name || strings.ContainsAny(name, "\\\n\r\x00") {
-		return nil, fmt.Errorf("%q cannot be the name of a file in a technical file", name)
+		return sub{}, fmt.Errorf("%q cannot be the name of a file in a technical file", name)
 	}
-	in, err := f.place(name)
-	if err != nil {
-		return nil, err
-	}
-	to, err := in.OpenFile(path.Base(name), os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
-	if err != nil {
-		return nil, plainly(err)
-	}
-	return to, nil
-}
-
-// place takes a name, which nobody may take again, and gives the sub-folder that it lies in. Each is opened once: to go
-// down to it again for every file costs more than to make the file.
-func (f *folder) place(name string) (*os.Root, error) {
 	f.mu.Lock()
 	defer f.mu.Unlock()
 	low := strings.ToLower(name)
 	if other, taken := f.names[low]; taken {
-		return nil, fmt.Errorf("two files want the name %q (the other is %q)", name, other)
+		return sub{}, fmt.Errorf("two files want the name %q (the other is %q)", name, other)
 	}
 	f.names[low] = name
-	sub := path.Dir(name)
-	if in := f.below[sub]; in != nil {
+	dir := path.Dir(name)
+	if in, opened := f.below[dir]; opened {
 		return in, nil
 	}
-	if err := f.root.MkdirAll(filepath.FromSlash(sub), 0o755); err != nil {
-		return nil, plainly(err)
+	if dir != "." {
+		if err := f.root.MkdirAll(filepath.FromSlash(dir), 0o755); err != nil {
+			return sub{}, plainly(err)
+		}
 	}
-	in, err := f.root.OpenRoot(filepath.FromSlash(sub))
+	in, err := openSub(f.root, filepath.FromSlash(dir))
 	if err != nil {
-		return nil, plainly(err)
+		return sub{}, plainly(err)
 	}
-	f.below[sub] = in
+	f.below[dir] = in
 	return in, nil
 }
 

@@ -39,7 +39,7 @@ type unrolling struct {
 	only   bool   // the panels and members that are named, the other panels as outlines
 	panels map[string]bool
 	bars   map[string]bool
-	names  func(p *grid.Patch) string
+	names  func(zone, on string) string // of the face that a picture has them on
 }
 
 // faces lays out what a picture shows, starboard alone where port is judged by the same records.
@@ -47,7 +47,7 @@ func (l *leaf) faces(u unrolling) []chart.Unfolded {
 	g, j := &l.dossier.Grid, l.judgements()
 	both, most := map[string]bool{}, map[string]int{} // by the name of the face: whether port is drawn too, panels on it
 	for i := range g.Patches {
-		name := u.names(&g.Patches[i])
+		name := u.names(g.Patches[i].Zone, g.Patches[i].On)
 		both[name] = both[name] || l.bothSides(g.Patches[i].On)
 		most[name]++
 	}
@@ -68,16 +68,17 @@ func (l *leaf) faces(u unrolling) []chart.Unfolded {
 	for i := range g.Patches {
 		p := &g.Patches[i]
 		judged := j.panels[p.Panel]
-		if judged == nil || (p.Port && !both[u.names(p)]) || (u.zone != "" && judged.Record.Zone.V != u.zone) {
+		name := u.names(p.Zone, p.On)
+		if judged == nil || (p.Port && !both[name]) || (u.zone != "" && judged.Record.Zone.V != u.zone) {
 			continue
 		}
-		f := face(u.names(p), p.Zone)
+		f := face(name, p.Zone)
 		f.Tiles = append(f.Tiles, l.tile(p, judged, u.only && !u.panels[p.Panel], !f.Both && f.Along, !f.Both && !f.Along))
 	}
 	for i := range g.Lines {
 		b := &g.Lines[i]
 		judged := j.members[b.Member]
-		name := u.names(&grid.Patch{Zone: b.Zone, On: b.On})
+		name := u.names(b.Zone, b.On)
 		if judged == nil || (b.Port && !both[name]) || (u.zone != "" && judged.Record.Zone.V != u.zone) {
 			continue
 		}
@@ -175,12 +176,12 @@ func sideWords(faces []chart.Unfolded) string {
 
 // wholePictures show the boat unrolled: shell, decks, and what stands across.
 func (l *leaf) wholePictures() []Drawing {
-	all := l.faces(unrolling{names: func(p *grid.Patch) string {
-		switch p.Zone {
+	all := l.faces(unrolling{names: func(zone, on string) string {
+		switch zone {
 		case "bottom", "chine flat", "side":
 			return "bottom and side"
 		}
-		return p.On
+		return on
 	}})
 	groups := []struct {
 		id, title string
@@ -207,7 +208,7 @@ func (l *leaf) wholePictures() []Drawing {
 
 // zonePicture shows one zone.
 func (l *leaf) zonePicture(zone string) Drawing {
-	faces := l.faces(unrolling{zone: zone, names: func(p *grid.Patch) string { return p.On }})
+	faces := l.faces(unrolling{zone: zone, names: func(_, on string) string { return on }})
 	if len(faces) == 0 {
 		return Drawing{}
 	}
@@ -217,7 +218,7 @@ func (l *leaf) zonePicture(zone string) Drawing {
 // familyPicture shows where a family lies.
 func (l *leaf) familyPicture(f *family) Drawing {
 	r := &l.dossier.Structure
-	u := unrolling{zone: f.zone, only: true, panels: map[string]bool{}, bars: map[string]bool{}, names: func(p *grid.Patch) string { return p.On }}
+	u := unrolling{zone: f.zone, only: true, panels: map[string]bool{}, bars: map[string]bool{}, names: func(_, on string) string { return on }}
 	for _, i := range f.panels {
 		u.panels[r.Panels[i].Record.ID] = true
 	}

@@ -170,7 +170,7 @@ func (b *book) deeper() []entry {
 		if i == 0 {
 			way = ownerDir + coverName
 		}
-		out = append(out, entry{c.Title, no(ownerPath), way, chapterWords(c), "owner's book"})
+		out = append(out, entry{c.Title, no(ownerPath), way, b.press.chapterWords(c), "owner's book"})
 	}
 	for _, f := range b.records {
 		out = append(out, entry{f.Path, no(recordsPath), escapePath(recordPage(f.Path)), wordsWithin(keysOf(f.Text)), "record"})
@@ -200,7 +200,12 @@ func keysOf(text []byte) []byte {
 	return text
 }
 
-// chapterWords gives the words of a chapter, each once.
+// chapterWords gives the words of a chapter, each once. Most chapters are the same in all books.
+func (p *press) chapterWords(c *handbook.Chapter) string {
+	words, _ := get(&p.cache, c, func() (string, error) { return chapterWords(c), nil })
+	return words
+}
+
 func chapterWords(c *handbook.Chapter) string {
 	var all strings.Builder
 	for i := range c.Parts {

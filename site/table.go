@@ -41,7 +41,7 @@ func (t *csvTable) add(cells ...any) {
 			t.body = strconv.AppendBool(t.body, c)
 		case float64:
 			if !math.IsNaN(c) && !math.IsInf(c, 0) {
-				t.body = strconv.AppendFloat(t.body, full(c).value(), 'g', -1, 64)
+				t.body = appendShort(t.body, full(c))
 			}
 		default:
 			panic("site: a cell of a table is text or a number")
@@ -49,6 +49,14 @@ func (t *csvTable) add(cells ...any) {
 	}
 	t.body = append(t.body, '\n')
 	t.rows++
+}
+
+// appendShort writes a number of ten significant figures in its shortest form.
+func appendShort(out []byte, f full) []byte {
+	if size := math.Abs(float64(f)); size > 1e-3 && size < 1e5 {
+		return appendFull(out, f) // which is the shortest form where it has no power of ten
+	}
+	return strconv.AppendFloat(out, f.value(), 'g', -1, 64)
 }
 
 // appendCell writes a text as a cell. It is the only place that does so, because every cell must be defused. A cell in

@@ -31,8 +31,14 @@ func Plot(spec Spec) Figure {
 	if spec.Table == nil {
 		spec.Table = spec.rows()
 	}
-	p := plate{id: spec.ID, title: spec.Title, alt: spec.Desc, paint: func(s *sheet) { newPlot(spec, s).draw(s) }}
 	first := newPlot(spec, &sheet{w: wide})
+	p := plate{id: spec.ID, title: spec.Title, alt: spec.Desc, paint: func(s *sheet) {
+		if s.slim() {
+			newPlot(spec, s).draw(s)
+			return
+		}
+		first.draw(s)
+	}}
 	note := sentence(append([]string{spec.Note, spec.origins(first.x, first.left, first.right)}, said...)...)
 	return p.finished(note, spec.Table)
 }

@@ -1,6 +1,7 @@
 package chart
 
 import (
+	"iter"
 	"math"
 
 	"hullfile/engine/unit"
@@ -23,7 +24,7 @@ const least = 1e-6
 // newScale covers lo to hi with at most most ticks (three or more). The ends are ticks. Equal ends get room on both sides.
 func newScale(lo, hi float64, most int) scale {
 	lo, hi = opened(lo, hi)
-	for _, s := range steps(lo, hi) {
+	for s := range steps(lo, hi) {
 		if s.last-s.first < int64(most) {
 			return s
 		}
@@ -34,7 +35,7 @@ func newScale(lo, hi float64, most int) scale {
 // newScaleOf covers lo to hi with exactly so many intervals, for a second axis that shares the grid of the first.
 func newScaleOf(lo, hi float64, intervals int64) scale {
 	lo, hi = opened(lo, hi)
-	for _, s := range steps(lo, hi) {
+	for s := range steps(lo, hi) {
 		if s.last-s.first <= intervals {
 			s.last = s.first + intervals
 			return s
@@ -44,18 +45,20 @@ func newScaleOf(lo, hi float64, intervals int64) scale {
 }
 
 // steps gives the scales of all round steps from fine to coarse for a span.
-func steps(lo, hi float64) []scale {
+func steps(lo, hi float64) iter.Seq[scale] {
 	fine := int(math.Floor(math.Log10(hi-lo))) - 2
-	all := make([]scale, 0, 20)
-	for power := fine; power < fine+5; power++ {
-		for _, tenths := range [...]int64{10, 20, 25, 50} {
-			s := scale{tenths: tenths, power: power}
-			s.first = int64(math.Floor(lo/s.step() + 1e-9))
-			s.last = int64(math.Ceil(hi/s.step() - 1e-9))
-			all = append(all, s)
+	return func(yield func(scale) bool) {
+		for power := fine; power < fine+5; power++ {
+			for _, tenths := range [...]int64{10, 20, 25, 50} {
+				s := scale{tenths: tenths, power: power}
+				s.first = int64(math.Floor(lo/s.step() + 1e-9))
+				s.last = int64(math.Ceil(hi/s.step() - 1e-9))
+				if !yield(s) {
+					return
+				}
+			}
 		}
 	}
-	return all
 }
 
 // opened gives ends that differ enough to be drawn.

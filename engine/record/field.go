@@ -4,7 +4,6 @@ import (
 	"reflect"
 	"slices"
 	"strconv"
-	"strings"
 
 	"hullfile/engine/unit"
 )
@@ -100,22 +99,9 @@ func tableOf(typ reflect.Type) *table {
 }
 
 func fieldOf(sf reflect.StructField) *field {
-	tag := sf.Tag.Get
-	f := &field{
-		key: tag("toml"), must: tag("must") == "yes",
-		above: boundOf(tag("above")), least: boundOf(tag("least")), most: boundOf(tag("most")),
-		ref: tag("ref"), csv: tag("csv"), form: tag("form"), in: tag("in"),
-		rows: tag("rows") == "yes", lines: tag("lines") == "yes",
-		unless: tag("unless"), upto: tag("upto"), eg: tag("eg"), doc: tag("doc"),
-	}
-	if low, high, ok := strings.Cut(tag("likely"), ".."); ok {
-		f.low, f.high = boundOf(low), boundOf(high)
-	}
-	if s := tag("oneof"); s != "" {
-		f.oneof = strings.Split(s, "|")
-	}
-	if s := tag("after"); s != "" {
-		f.after = strings.Split(s, ",")
+	f := &field{}
+	for key, text := range tags(string(sf.Tag)) {
+		f.tagged(key, text)
 	}
 	f.takes(sf.Type)
 	return f

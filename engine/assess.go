@@ -10,6 +10,7 @@ import (
 	"hullfile/engine/identity"
 	"hullfile/engine/lines"
 	"hullfile/engine/record"
+	"hullfile/engine/seam"
 	"hullfile/engine/weight"
 )
 
@@ -29,10 +30,12 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 		d.onTheWater(root)
 		d.built(y, ref)
 		d.Documents = document.Assess(root, h)
+		d.predicted(y, ref)
+		d.Seams = seam.NewMap(seam.NewStock(y, ref.Building.Welds), h)
+		d.Records = crosscheck.Assess(y, h, &d.Documents)
 	})
 	sideBySide(func() { d.underway(y, ref, root) }, func() {
-		d.seamed(y, ref)
-		d.Records = crosscheck.Assess(y, h, &d.Documents)
+		d.seamed(ref)
 		d.questioned(y, ref)
 	})
 	d.Proofs = *ref.Proofs()

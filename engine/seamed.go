@@ -7,14 +7,12 @@ import (
 	"hullfile/engine/finding"
 	"hullfile/engine/inspection"
 	"hullfile/engine/record"
-	"hullfile/engine/seam"
 	"hullfile/engine/weldmap"
 )
 
-// seamed links the build record, counts how far the seams are covered, and judges what inspections and tests of tightness
-// showed.
-func (d *Dossier) seamed(y *record.Yard, ref *Reference) {
-	d.Seams = seam.NewMap(seam.NewStock(y, ref.Building.Welds), d.Hull)
+// seamed holds the build record against the grid, counts how far the seams are covered, and judges what inspections and tests
+// of tightness showed.
+func (d *Dossier) seamed(ref *Reference) {
 	d.WeldMap = weldmap.Assess(d.Hull, &d.Grid)
 	d.Coverage = d.Seams.Cover()
 	d.Inspections = inspection.Assess(d.Seams, ref.Building.Flaws, d.designPressure)

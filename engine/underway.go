@@ -14,11 +14,15 @@ import (
 	"hullfile/engine/running"
 )
 
+// predicted reckons how the boat runs at speed, and holds it against what its trials measured.
+func (d *Dossier) predicted(y *record.Yard, ref *Reference) {
+	d.Prediction = planing.Assess(planing.Input{Hull: d.Hull, Sisters: family(y, d.Hull), Loaded: d.Weight.Loaded, Lines: &d.Lines, Trials: d.Trials.Trials, Library: ref.Library})
+}
+
 // underway reckons what the boat does at speed and over its hours, each part from those before it: predicted, measured,
 // allowed, proven.
 func (d *Dossier) underway(y *record.Yard, ref *Reference, root *os.Root) {
 	h := d.Hull
-	d.Prediction = planing.Assess(planing.Input{Hull: h, Sisters: family(y, h), Loaded: d.Weight.Loaded, Lines: &d.Lines, Trials: d.Trials.Trials, Library: ref.Library})
 	d.Ride = ride.Assess(ride.Input{Hull: h, Root: root, Paths: d.papers(), Design: d.designAcceleration(), At: d.centre()})
 	d.Limits = limits.Assess(limits.Input{Hull: h, Craft: d.Structure.Craft, Prediction: &d.Prediction, Trials: d.Trials.Trials, Rides: d.Ride.Rides, Library: ref.Library})
 	d.Hours = running.Assess(running.Input{Hull: h, Sisters: sisters(y, h), Tenth: d.Limits.Model.Tenth})

@@ -47,13 +47,20 @@ func Assess(in Input) Result {
 	for i, r := range j.rules {
 		out.Rules = append(out.Rules, r.public(i == 0))
 	}
-	j.panels(&out)
-	j.members(&out)
+	var beside sync.WaitGroup
+	plated := j.apart()
+	beside.Go(func() { plated.panels(&out) }) // judges by desks of its own
+	members := j.members(&out)
+	beside.Wait()
+	out.Members = make([]Member, 0, len(members))
+	for i := range members {
+		out.Members = append(out.Members, members[i].Member)
+		out.Checks = append(out.Checks, members[i].check())
+	}
 	j.zones(&out)
 	j.brackets(&out)
 	j.fittings(&out)
 	j.worst(&out)
-	var beside sync.WaitGroup
 	beside.Go(func() { out.Headrooms = j.headrooms(&out) }) // asks sheets and bars of its own
 	j.renewals(&out)
 	j.whatIfs(&out)
@@ -113,6 +120,16 @@ func newJudge(in *Input) *judge {
 	return j
 }
 
+// apart is the same judge with desks of its own, for what is judged beside others.
+func (j *judge) apart() *judge {
+	out := *j
+	out.rules = make([]*rule, len(j.rules))
+	for i, r := range j.rules {
+		out.rules[i] = r.beside()
+	}
+	return &out
+}
+
 // named reports whether a sheet is among the rules already.
 func (j *judge) named(name string) bool {
 	for _, r := range j.rules {
@@ -153,8 +170,9 @@ func (j *judge) onePanel(rec *record.Panel, derived bool, out *Result) {
 	out.Checks = append(out.Checks, p.check())
 }
 
-// members judges every member, those listed by hand first, and then each among its neighbours.
-func (j *judge) members(out *Result) {
+// members judges every member, those listed by hand first, and then each among its neighbours. Of out it writes only what is
+// said of models, so that panels may be judged meanwhile.
+func (j *judge) members(out *Result) []held {
 	n := len(j.hull.Members) + len(j.in.Grid.Members)
 	all := make([]held, 0, n)
 	for i := range j.hull.Members {
@@ -164,11 +182,7 @@ func (j *judge) members(out *Result) {
 		all = append(all, j.oneMember(&j.in.Grid.Members[i], true))
 	}
 	j.together(all, out)
-	out.Members = make([]Member, 0, n)
-	for i := range all {
-		out.Members = append(out.Members, all[i].Member)
-		out.Checks = append(out.Checks, all[i].check())
-	}
+	return all
 }
 
 func (j *judge) oneMember(rec *record.Member, derived bool) held {

@@ -26,6 +26,11 @@ type asked struct {
 	form      string
 }
 
+// anew is the same alloys for somebody who asks beside others.
+func (a *alloys) anew() *alloys {
+	return &alloys{table: a.table, source: a.source, wires: a.wires, found: map[asked]*metal{}}
+}
+
 // of gives the values of an alloy, nil with a reason where there are none.
 func (a *alloys) of(alloy record.Val[string], thickness unit.MM, form string) (*metal, string) {
 	name, ok := alloy.Get()

@@ -102,12 +102,21 @@ func (r *rule) slate(scope string) *method.Slate {
 	return s
 }
 
+// beside is the same rule with a desk of its own.
+func (r *rule) beside() *rule {
+	out := *r
+	out.desk = newDesk()
+	if r.metals != nil {
+		out.metals = r.metals.anew()
+	}
+	return &out
+}
+
 // apart is the same sheet with a boat of its own, for questions of what if: the boat may be changed and the craft reckoned
 // again. It answers searches alone, and may do so beside the rule itself.
 func (r *rule) apart() *rule {
 	boat := *r.boat
-	metals := &alloys{table: r.metals.table, source: r.metals.source, wires: r.metals.wires, found: map[asked]*metal{}}
-	return &rule{name: r.name, sheet: r.sheet, metals: metals, boat: &boat, rules: r.rules, craft: r.craft, governs: r.governs, desk: newDesk()}
+	return &rule{name: r.name, sheet: r.sheet, metals: r.metals.anew(), boat: &boat, rules: r.rules, craft: r.craft, governs: r.governs, desk: newDesk()}
 }
 
 // again reckons the craft of searches once more after its boat was changed.

@@ -34,9 +34,12 @@ const mostCores = 4 * engine.MostSisters
 
 func newKept(s *stage) *kept { return &kept{stage: s, cores: map[string]*engine.Brief{}} }
 
-// write keeps the brief of a hull and what is known of its papers. A file has three lines: the brief without metal, the
-// metal, the papers. The mark is that of the first two.
-func (k *kept) write(name string, b *engine.Brief, papers []paper) (mark, error) {
+// keptLines are the lines of a file: the brief without metal, the metal, the texts, the papers. The mark is that of all but
+// the papers.
+const keptLines = 4
+
+// write keeps the brief of a hull, its texts and what is known of its papers.
+func (k *kept) write(name string, b *engine.Brief, t textList, papers []paper) (mark, error) {
 	var text bytes.Buffer
 	enc := json.NewEncoder(&text)
 	core, metal := b.Apart()
@@ -44,6 +47,9 @@ func (k *kept) write(name string, b *engine.Brief, papers []paper) (mark, error)
 		return mark{}, err
 	}
 	if err := enc.Encode(metal); err != nil {
+		return mark{}, err
+	}
+	if err := enc.Encode(t.packed()); err != nil {
 		return mark{}, err
 	}
 	sum := sha256.Sum256(text.Bytes())
@@ -64,12 +70,12 @@ func (k *kept) write(name string, b *engine.Brief, papers []paper) (mark, error)
 // not take it does not take the state either, which says so.
 func (k *kept) writeYard(p *papers) {
 	if len(p.folders) > 0 {
-		k.write(keptYard, &engine.Brief{}, p.remembered())
+		k.write(keptYard, &engine.Brief{}, nil, p.remembered())
 	}
 }
 
-// lines reads the three lines of a file; ok is false where it is not there or not whole.
-func (k *kept) lines(name string) (lines [3][]byte, ok bool) {
+// lines reads the lines of a file; ok is false where it is not there or not whole.
+func (k *kept) lines(name string) (lines [keptLines][]byte, ok bool) {
 	text, err := os.ReadFile(filepath.Join(k.stage.keeping(), name))
 	if err != nil {
 		text, err = os.ReadFile(filepath.Join(k.stage.final(keptName), name))
@@ -90,7 +96,7 @@ func (k *kept) lines(name string) (lines [3][]byte, ok bool) {
 func (k *kept) papers(name string) map[string]paper {
 	lines, ok := k.lines(name)
 	var all []paper
-	if !ok || json.Unmarshal(lines[2], &all) != nil {
+	if !ok || json.Unmarshal(lines[3], &all) != nil {
 		return nil
 	}
 	by := make(map[string]paper, len(all))
@@ -110,15 +116,9 @@ func (k *kept) brief(name string, is mark, metal bool) (*engine.Brief, bool) {
 			return b, true
 		}
 	}
-	lines, ok := k.lines(name)
-	if !ok {
-		return nil, false
-	}
-	sum := sha256.New()
-	sum.Write(lines[0])
-	sum.Write(lines[1])
+	lines, ok := k.whole(name, is)
 	b := &engine.Brief{}
-	if markOf(sum.Sum(nil)) != is || json.Unmarshal(lines[0], b) != nil {
+	if !ok || json.Unmarshal(lines[0], b) != nil {
 		return nil, false
 	}
 	if metal {
@@ -131,4 +131,24 @@ func (k *kept) brief(name string, is mark, metal bool) (*engine.Brief, bool) {
 	}
 	k.cores[name] = b
 	return b, true
+}
+
+// whole gives the lines of a file that belongs to the state.
+func (k *kept) whole(name string, is mark) (lines [keptLines][]byte, ok bool) {
+	lines, ok = k.lines(name)
+	sum := sha256.New()
+	for _, line := range lines[:keptLines-1] {
+		sum.Write(line)
+	}
+	return lines, ok && markOf(sum.Sum(nil)) == is
+}
+
+// texts gives the texts of a hull, where the file belongs to the state.
+func (k *kept) texts(name string, is mark) (textList, bool) {
+	lines, ok := k.whole(name, is)
+	var text []byte
+	if !ok || json.Unmarshal(lines[2], &text) != nil {
+		return nil, false
+	}
+	return unpacked(text), true
 }

@@ -16,7 +16,7 @@ import (
 )
 
 // keyForm is the number of the form of keys; it changes when what a book is made of changes.
-const keyForm = 3
+const keyForm = 4
 
 // key names everything that the book of a hull is made of: two runs with the same key make the same bytes. It is empty
 // where the job does not say what the dossier takes from other hulls.
@@ -63,22 +63,18 @@ func commonSum(job *Job, shelf *shelf, papers *papers) (sum [sha256.Size]byte, e
 	return [sha256.Size]byte(all.Sum(nil)), nil
 }
 
-// of gives the key of a hull from what is its own and what it takes from others.
-func (k *keyring) of(number string, own, taken [sha256.Size]byte) key {
+// of gives the key of a hull from what is its own, what it draws on of the stock, and what it takes from others.
+func (k *keyring) of(number string, own, stock, taken [sha256.Size]byte) key {
 	all := sha256.New()
-	fmt.Fprintf(all, "%x %q %x %x", k.common, number, own, taken)
+	fmt.Fprintf(all, "%x %q %x %x %x", k.common, number, own, stock, taken)
 	return key(hex.EncodeToString(all.Sum(nil)))
 }
 
-// own hashes the records of a hull, and these with what it draws on of the stock, what was doubted in them and the papers
-// beside them.
-func (k *keyring) own(h *record.Hull, shelf *shelf, files fileBy, doubts []record.YardDoubt, trail *paperTrail) (records mark, own [sha256.Size]byte, err error) {
+// own hashes the records of a hull, and these with what was doubted in them and the papers beside them.
+func (k *keyring) own(h *record.Hull, files fileBy, doubts []record.YardDoubt, trail *paperTrail) (records mark, own [sha256.Size]byte, err error) {
 	records = recordsMark(h, files)
 	all := sha256.New()
 	all.Write(records[:])
-	for _, f := range shelf.stockOf(h) {
-		hashFile(all, f)
-	}
 	for _, d := range doubts {
 		fmt.Fprintf(all, "%q", fmt.Sprint(d))
 	}

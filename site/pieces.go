@@ -122,16 +122,13 @@ func (p *pieces) lookAround() error {
 		return err
 	}
 	p.numbers, p.anew = from.Numbers(), true
-	p.yard = yardMemo{Look: is, Context: p.context(from), Designs: from.Designs()}
+	p.yard = yardMemo{Look: is, Context: from.Context(), Stock: stockSum(from), Designs: from.Designs()}
 	return nil
 }
 
-// context gives what the records of a hull are looked at with: the names that they may use, and the stock that they may
-// draw on.
-func (p *pieces) context(from *record.Piecewise) [sha256.Size]byte {
+// stockSum hashes the stock.
+func stockSum(from *record.Piecewise) [sha256.Size]byte {
 	all := sha256.New()
-	names := from.Context()
-	all.Write(names[:])
 	for _, f := range from.Files() {
 		if strings.HasPrefix(f.Path, "stock/") {
 			hashFile(all, f)
@@ -209,7 +206,9 @@ func (p *pieces) lookAtHull(i int) error {
 	was, known := p.was.hull(number)
 	if known && was.Look != (mark{}) && p.lookOf(own, was.Token.Design) == was.Look {
 		p.hulls[i] = *was
-		return nil
+		if !p.anew || p.yard.Stock == p.was.yard.Stock || p.restock(&p.hulls[i]) {
+			return nil
+		}
 	}
 	from, err := p.begin()
 	if err != nil {
@@ -230,6 +229,17 @@ func (p *pieces) lookAtHull(i int) error {
 	}
 	p.hulls[i].Look = p.lookOf(own, one.Hull.Design.V)
 	return nil
+}
+
+// restock finds what a hull whose records are as they were draws on of another stock, from its texts. It reports whether they
+// are known.
+func (p *pieces) restock(m *hullMemo) bool {
+	all, known := p.kept.texts(m.Token.Number, m.Brief)
+	if !known || p.shared() == nil {
+		return known // faults of the yard are told when all hulls were looked at
+	}
+	m.Stock = p.shelved().sumOf(p.shelved().drawnBy(all))
+	return true
 }
 
 // lookOf gives the look of a hull together with those of the designs that it is laid over, and with the names that it may use.
@@ -257,12 +267,13 @@ func (p *pieces) memo(one *record.One) (hullMemo, error) {
 	trail := &paperTrail{known: p.kept.papers(h.Number)}
 	m := hullMemo{Title: h.Title.V, State: h.Identity.State.V}
 	var err error
-	if m.Records, m.Own, err = p.keys.own(h, p.shelved(), p.filesOf(one), one.Doubts, trail); err != nil {
+	if m.Records, m.Own, err = p.keys.own(h, p.filesOf(one), one.Doubts, trail); err != nil {
 		return m, err
 	}
+	m.Stock = p.shelved().sumOf(p.shelved().drawnOn(h))
 	b := engine.BriefOf(h)
 	m.Token = b.Token()
-	m.Brief, err = p.kept.write(h.Number, b, trail.seen)
+	m.Brief, err = p.kept.write(h.Number, b, textsOf(h), trail.seen)
 	p.mu.Lock()
 	defer p.mu.Unlock()
 	if len(p.held) < mostHeld {

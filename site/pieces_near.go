@@ -91,7 +91,7 @@ func (p *pieces) read(number string) (*record.One, error) {
 
 func (p *pieces) key(number string) (key, error) {
 	m := p.of(number)
-	return p.keys.of(number, m.Own, m.Taken), nil
+	return p.keys.of(number, m.Own, m.Stock, m.Taken), nil
 }
 
 func (p *pieces) of(number string) *hullMemo {

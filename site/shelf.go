@@ -1,9 +1,11 @@
 package site
 
 import (
+	"crypto/sha256"
 	"reflect"
 	"slices"
 	"strings"
+	"sync"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
@@ -17,6 +19,7 @@ type shelf struct {
 	stock  map[string][]string           // files of the stock by the keys and numbers of what they list
 	marks  map[string][]string           // and the other way round
 	plates []record.StockedPlate         // what plate the yard has
+	hashed func() map[uint64]string      // the keys of stock by their hashes
 }
 
 func newShelf(y *record.Yard) *shelf {
@@ -35,6 +38,7 @@ func newShelf(y *record.Yard) *shelf {
 		s.lists(l.At.File, l.ID, l.Cast.V, l.MakersLot.V, l.Certificate.V)
 	}
 	s.plates = y.StockedPlates()
+	s.hashed = sync.OnceValue(s.byHash)
 	for i := range y.Stock.Consumables {
 		c := &y.Stock.Consumables[i]
 		s.lists(c.At.File, c.ID, c.Cast.V, c.Batch.V, c.Certificate.V)
@@ -90,7 +94,11 @@ func (s *shelf) isStock(f record.File) bool {
 
 // stockOf gives the files of the stock that a hull draws on; all where it draws on none.
 func (s *shelf) stockOf(h *record.Hull) []record.File {
-	drawn := s.drawnOn(h)
+	return s.filesOf(s.drawnOn(h))
+}
+
+// filesOf gives the files of the stock that are drawn on; all where none is.
+func (s *shelf) filesOf(drawn map[string]bool) []record.File {
 	var out []record.File
 	for _, f := range s.common {
 		if s.isStock(f) && (len(drawn) == 0 || drawn[f.Path]) {
@@ -100,24 +108,52 @@ func (s *shelf) stockOf(h *record.Hull) []record.File {
 	return out
 }
 
+// sumOf hashes them.
+func (s *shelf) sumOf(drawn map[string]bool) [sha256.Size]byte {
+	all := sha256.New()
+	for _, f := range s.filesOf(drawn) {
+		hashFile(all, f)
+	}
+	return [sha256.Size]byte(all.Sum(nil))
+}
+
 // drawnOn gives the files of the stock that a hull draws on: those that list what one of its records names by key, cast,
 // batch or certificate, and those that list the same again. A hull that names nothing of it draws on none.
 func (s *shelf) drawnOn(h *record.Hull) map[string]bool {
 	drawn := map[string]bool{}
-	var draw func(mark string)
-	draw = func(mark string) {
-		for _, file := range s.stock[mark] {
-			if drawn[file] {
-				continue
-			}
-			drawn[file] = true
-			for _, also := range s.marks[file] {
-				draw(also)
-			}
+	eachText(reflect.ValueOf(&h.HullFile).Elem(), func(text string) { s.draw(drawn, text) })
+	return drawn
+}
+
+// drawnBy does the same from the hashes of its texts.
+func (s *shelf) drawnBy(all textList) map[string]bool {
+	drawn := map[string]bool{}
+	for _, one := range all {
+		if mark, known := s.hashed()[one]; known {
+			s.draw(drawn, mark)
 		}
 	}
-	eachText(reflect.ValueOf(&h.HullFile).Elem(), draw)
 	return drawn
+}
+
+func (s *shelf) draw(drawn map[string]bool, mark string) {
+	for _, file := range s.stock[mark] {
+		if drawn[file] {
+			continue
+		}
+		drawn[file] = true
+		for _, also := range s.marks[file] {
+			s.draw(drawn, also)
+		}
+	}
+}
+
+func (s *shelf) byHash() map[uint64]string {
+	all := make(map[uint64]string, len(s.stock))
+	for mark := range s.stock {
+		all[hashOfText(mark)] = mark
+	}
+	return all
 }
 
 // eachText calls do with every text in a record.

@@ -43,6 +43,7 @@ type yardMemo struct {
 	Look    mark // of the disk
 	Common  [sha256.Size]byte
 	Context [sha256.Size]byte
+	Stock   [sha256.Size]byte
 	Block   Block
 	Designs []record.DesignName
 }
@@ -53,6 +54,7 @@ type hullMemo struct {
 	Look         mark // of the disk; none where it is not to be trusted
 	Records      mark // of the record files, its designs among them
 	Own          [sha256.Size]byte
+	Stock        [sha256.Size]byte // the files of the stock that it draws on
 	Brief        mark // of what is kept in a file of its own
 	Named        []string
 	Taken        [sha256.Size]byte // what it takes from others

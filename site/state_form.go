@@ -17,6 +17,7 @@ func (w *memoWriter) state(s *state) {
 	w.put(s.yard.Look[:])
 	w.put(s.yard.Common[:])
 	w.put(s.yard.Context[:])
+	w.put(s.yard.Stock[:])
 	w.text(s.yard.Block.Builder)
 	w.flag(s.yard.Block.Invented)
 	w.num(int64(len(s.yard.Designs)))
@@ -52,6 +53,7 @@ func (r *memoReader) state() *state {
 	r.fill(s.yard.Look[:])
 	r.fill(s.yard.Common[:])
 	r.fill(s.yard.Context[:])
+	r.fill(s.yard.Stock[:])
 	s.yard.Block = Block{Builder: r.text(), Invented: r.flag()}
 	for n := r.count(); n > 0 && r.err == nil; n-- {
 		s.yard.Designs = append(s.yard.Designs, record.DesignName{Name: r.text(), BasedOn: r.text()})
@@ -89,7 +91,7 @@ func (w *memoWriter) hull(h *hullMemo) {
 	for _, s := range []string{t.Number, h.Title, h.State, t.Design, t.HIN} {
 		w.text(s)
 	}
-	for _, b := range [][]byte{h.Look[:], h.Records[:], h.Own[:], h.Brief[:], h.Taken[:], t.Marked[:], t.Boat[:], t.Life[:]} {
+	for _, b := range [][]byte{h.Look[:], h.Records[:], h.Own[:], h.Stock[:], h.Brief[:], h.Taken[:], t.Marked[:], t.Boat[:], t.Life[:]} {
 		w.put(b)
 	}
 	w.flag(t.Cracked)
@@ -105,7 +107,7 @@ func (r *memoReader) hull() hullMemo {
 	var h hullMemo
 	t := &h.Token
 	t.Number, h.Title, h.State, t.Design, t.HIN = r.text(), r.text(), r.text(), r.text(), r.text()
-	for _, b := range [][]byte{h.Look[:], h.Records[:], h.Own[:], h.Brief[:], h.Taken[:], t.Marked[:], t.Boat[:], t.Life[:]} {
+	for _, b := range [][]byte{h.Look[:], h.Records[:], h.Own[:], h.Stock[:], h.Brief[:], h.Taken[:], t.Marked[:], t.Boat[:], t.Life[:]} {
 		r.fill(b)
 	}
 	t.Cracked, h.Named = r.flag(), r.texts()

@@ -16,11 +16,11 @@ import (
 func someState() *state {
 	s := newState()
 	s.began, s.program, s.next = 1<<60, "hullfile", "H2"
-	s.yard = yardMemo{Look: mark{1}, Common: [32]byte{2}, Context: [32]byte{3}, Block: Block{Builder: "Yard", Invented: true}, Designs: []record.DesignName{{Name: "A"}, {Name: "B", BasedOn: "A"}}}
+	s.yard = yardMemo{Look: mark{1}, Common: [32]byte{2}, Context: [32]byte{3}, Stock: [32]byte{14}, Block: Block{Builder: "Yard", Invented: true}, Designs: []record.DesignName{{Name: "A"}, {Name: "B", BasedOn: "A"}}}
 	s.folders.add("H1", []string{".", "records/hulls/H1/logs", "seams"})
 	s.folders.add("H2", []string{"."})
 	s.hulls = []hullMemo{
-		{Title: "launch", State: "finished", Look: mark{4}, Records: mark{5}, Own: [32]byte{6}, Brief: mark{7}, Named: []string{"H2"}, Taken: [32]byte{8},
+		{Title: "launch", State: "finished", Look: mark{4}, Records: mark{5}, Own: [32]byte{6}, Stock: [32]byte{15}, Brief: mark{7}, Named: []string{"H2"}, Taken: [32]byte{8},
 			Token: engine.Token{Number: "H1", Design: "A", HIN: "XX-1", Cracked: true, Marked: engine.Mark{9}, Boat: engine.Mark{10}, Life: engine.Mark{11}, Shares: []engine.Share{{Group: 1 << 63, What: engine.Mark{12}}}}},
 		{Token: engine.Token{Number: "H2"}},
 	}

@@ -1,0 +1,121 @@
+package site
+
+import (
+	"errors"
+	"os"
+	"path/filepath"
+	"slices"
+	"testing"
+	"time"
+)
+
+// lookedAt makes a run long after everything was written, so that the times of files are trusted, and gives the hulls whose
+// records it read to look at them and those whose files it wrote.
+func (e *editor) lookedAt() (read, written []string) {
+	e.t.Helper()
+	job := e.job(e.out)
+	p, err := openPlace(job)
+	if err != nil {
+		e.t.Fatal(err)
+	}
+	press, err := newPress(job)
+	if err != nil {
+		e.t.Fatal(err)
+	}
+	s, err := openStage(p)
+	if err != nil {
+		e.t.Fatal(err)
+	}
+	defer s.discard()
+	s.began += int64(time.Hour)
+	r, err := newRun(e.t.Context(), press, s)
+	if err != nil {
+		e.t.Fatal(err)
+	}
+	read = slices.Sorted(slices.Values(r.supply.(*pieces).kept.fresh))
+	if err := errors.Join(r.books(e.t.Context()), r.close(e.t.Context()), s.swap()); err != nil {
+		e.t.Fatal(err)
+	}
+	for _, h := range r.report().Hulls {
+		if !h.Kept {
+			written = append(written, h.Number)
+		}
+	}
+	return read, written
+}
+
+// What a hull draws on of a stock that changed is told by the hashes of its texts: no hull is read for it, and those that
+// draw on the changed file are written.
+func TestAChangedStockReadsNoHull(t *testing.T) {
+	e := newEditor(t)
+	all := []string{"HL74-012", "HL74-013", "LT56-031"}
+	lot := filepath.Join(e.yard, "stock", "later.toml")
+	steps := []struct {
+		where         string
+		do            func()
+		read, written []string
+	}{
+		{"at first", func() {}, all, all},
+		{"nothing", func() {}, nil, nil},
+		{"a lot that nobody draws on", func() { e.put(lot, laterLot("Z900", "")) }, nil, nil},
+		{"a lot of a cast that is drawn on", func() { e.put(lot, laterLot("Z900", castOf(t, e.yard))) }, nil, drawOnLots(t, e.yard)},
+		{"the same, where the texts of a hull are lost", func() {
+			e.put(lot, laterLot("Z901", castOf(t, e.yard)))
+			e.put(filepath.Join(e.out, keptName, "LT56-031"), []byte("lost"))
+		}, []string{"LT56-031"}, drawOnLots(t, e.yard)},
+		{"the lot is gone", func() { os.Remove(lot) }, nil, drawOnLots(t, e.yard)},
+	}
+	for _, s := range steps {
+		s.do()
+		read, written := e.lookedAt()
+		if !slices.Equal(read, s.read) || !slices.Equal(written, s.written) {
+			t.Errorf("%s: read %v and wrote %v, want %v and %v", s.where, read, written, s.read, s.written)
+		}
+		fresh := filepath.Join(t.TempDir(), "fresh")
+		rendered(t, jobIn(t, e.yard, fresh))
+		same(t, s.where, tree(t, fresh), tree(t, e.out))
+		os.RemoveAll(fresh)
+	}
+}
+
+// laterLot is a lot of plate as thick as some that the yard has, of a cast if one is named.
+func laterLot(key, cast string) []byte {
+	text := "[lot." + key + "]\nkind = \"plate\"\nalloy = \"5083-H116\"\nthickness_mm = 5.0\n"
+	if cast != "" {
+		text += "cast = \"" + cast + "\"\n"
+	}
+	return []byte(text)
+}
+
+// castOf gives a cast of the demo that hulls draw on.
+func castOf(t *testing.T, yard string) string {
+	t.Helper()
+	y := jobIn(t, yard, t.TempDir()).Yard
+	for i := range y.Stock.Lots {
+		if cast := y.Stock.Lots[i].Cast.V; cast != "" {
+			return cast
+		}
+	}
+	t.Fatal("the demo has no cast")
+	return ""
+}
+
+// drawOnLots gives the hulls that draw on the table of lots.
+func drawOnLots(t *testing.T, yard string) []string {
+	t.Helper()
+	y := jobIn(t, yard, t.TempDir()).Yard
+	shelf := newShelf(y)
+	var all []string
+	for _, h := range y.Hulls {
+		if shelf.drawnOn(h)["stock/lots.csv"] {
+			all = append(all, h.Number)
+		}
+		if from := shelf.drawnBy(textsOf(h)); len(from) != len(shelf.drawnOn(h)) {
+			t.Errorf("hull %s draws on %v by its texts, on %v by its records", h.Number, from, shelf.drawnOn(h))
+		}
+	}
+	if len(all) == 0 {
+		t.Fatal("no hull of the demo draws on lots.csv; the test shows nothing")
+	}
+	return all
+}

@@ -155,6 +155,24 @@ func TestYardDoubtsGoToTheirHull(t *testing.T) {
 	}
 }
 
+// An unlikely value of the stock is told in the file of a hull that draws on it, or on nothing at all, and in no other.
+func TestDoubtsOfTheStockGoToWhatDrawsOnIt(t *testing.T) {
+	lot := func(key, file string) record.Lot {
+		l := record.Lot{}
+		l.ID, l.At = key, finding.Place{File: file}
+		return l
+	}
+	y := &record.Yard{Doubts: []record.YardDoubt{{Finding: finding.Finding{Says: "thick", Places: []finding.Place{{File: "stock/one.toml", Line: 3}}}}}}
+	y.Stock.Lots = []record.Lot{lot("L1", "stock/one.toml"), lot("L2", "stock/two.toml")}
+	for of, want := range map[string]int{"L1": 1, "L2": 0, "": 1} {
+		h := &record.Hull{Number: "H1"}
+		h.Parts = []record.Part{{Lot: record.Written(of, finding.Place{})}}
+		if got := doubtsOf(y, h); len(got) != want {
+			t.Errorf("a hull that draws on %q is told %d doubts, want %d", of, len(got), want)
+		}
+	}
+}
+
 // A yard that replaces a shipped sheet by one with another factor must see that the published values no longer come out.
 func TestAReplacedSheetIsHeldAgainstTheProofs(t *testing.T) {
 	shipped, err := NewReference(os.DirFS(contentFolder), nil)

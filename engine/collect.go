@@ -1,6 +1,8 @@
 package engine
 
 import (
+	"sync"
+
 	"fmt"
 	"slices"
 
@@ -42,11 +44,14 @@ func notTold(ofChecks, own []finding.Finding) []finding.Finding {
 // gravity orders the kinds, the gravest first.
 func gravity(k finding.Kind) int { return slices.Index(finding.Kinds(), k) }
 
-// doubtsOf gives the unlikely values of the hull's own records and of the yard's.
+// doubtsOf gives the unlikely values of the hull's own records and of the yard's, of the stock only those that stand in what the
+// hull draws on: the rest is not in its file, and a file is made again from what is in it.
 func doubtsOf(y *record.Yard, h *record.Hull) []finding.Finding {
 	var all []finding.Finding
-	for _, d := range y.Doubts {
-		if d.Hull == h.Number || d.Hull == "" {
+	drawn := sync.OnceValue(func() *record.Drawn { return record.DrawingOf(y).Of(h) })
+	for i := range y.Doubts {
+		d := &y.Doubts[i]
+		if d.Hull == h.Number || d.Hull == "" && !d.Within(func(file string) bool { return !drawn().Has(file) }) {
 			all = append(all, d.Finding)
 		}
 	}

@@ -120,3 +120,23 @@ func (e *editor) removeHull() string {
 	os.RemoveAll(filepath.Join(e.yard, "hulls", name))
 	return "removal of " + name
 }
+
+// metal brings in, changes or takes away a lot in a file of its own, sometimes of an unlikely thickness, and sometimes of a cast
+// that a hull draws on already.
+func (e *editor) metal() string {
+	name := filepath.Join(e.yard, "stock", fmt.Sprintf("later-%d.toml", e.rand.IntN(3)))
+	if _, err := os.Stat(name); err == nil && e.rand.IntN(3) == 0 {
+		os.Remove(name)
+		return "removal of " + name
+	}
+	text := fmt.Sprintf("[lot.Z%s]\nkind = \"plate\"\nalloy = \"5083-H116\"\nthickness_mm = %s\n", filepath.Base(name)[6:7], e.pick([]string{"5.0", "6.0", "40"}))
+	if e.rand.IntN(2) == 0 {
+		text += fmt.Sprintf("cast = %q\n", castOf(e.t, e.yard))
+	}
+	e.put(name, []byte(text))
+	if !readable(e.t, e.yard) {
+		os.Remove(name)
+		return "metal that was taken back"
+	}
+	return "metal in " + name
+}

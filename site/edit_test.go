@@ -98,7 +98,7 @@ func (e *editor) job(out string) Job {
 
 // edit makes one change and says which. A change that would leave records with faults is taken back.
 func (e *editor) edit() string {
-	edits := []func() string{e.value, e.value, e.line, e.comment, e.paper, e.copyHull, e.removeHull, e.damage, e.addFile, e.dropState, e.garble, e.touch, e.nothing}
+	edits := []func() string{e.value, e.value, e.line, e.comment, e.paper, e.copyHull, e.removeHull, e.metal, e.damage, e.addFile, e.dropState, e.garble, e.touch, e.nothing}
 	return edits[e.rand.IntN(len(edits))]()
 }
 

@@ -45,13 +45,15 @@ func commonSum(job *Job, shelf *shelf, papers *papers) (sum [sha256.Size]byte, e
 		return sum, fmt.Errorf("templates: %w", err)
 	}
 	for _, f := range shelf.common {
-		if !shelf.isStock(f) {
+		if !shelf.isStock(f.Path) {
 			hashFile(all, f)
 		}
 	}
 	fmt.Fprintf(all, "%v", shelf.plates)
 	for _, d := range shelf.doubts[""] {
-		fmt.Fprintf(all, "%q", fmt.Sprint(d))
+		if !d.Within(shelf.isStock) {
+			fmt.Fprintf(all, "%q", fmt.Sprint(d))
+		}
 	}
 	for _, dir := range []string{".", "stock", "procedures"} {
 		text, err := papers.shared(dir)

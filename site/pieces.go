@@ -270,7 +270,7 @@ func (p *pieces) memo(one *record.One) (hullMemo, error) {
 	if m.Records, m.Own, err = p.keys.own(h, p.filesOf(one), one.Doubts, trail); err != nil {
 		return m, err
 	}
-	m.Stock = p.shelved().sumOf(p.shelved().drawnOn(h))
+	m.Stock = p.shelved().sumOf(p.shelved().drawing.Of(h))
 	b := engine.BriefOf(h)
 	m.Token = b.Token()
 	m.Brief, err = p.kept.write(h.Number, b, textsOf(h), trail.seen)

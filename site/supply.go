@@ -73,7 +73,7 @@ func (w *whole) key(number string) (key, error) {
 		return "", nil
 	}
 	_, own, err := w.keys.own(h, w.shelf.file, w.shelf.doubts[number], &paperTrail{})
-	return w.keys.of(number, own, w.shelf.sumOf(w.shelf.drawnOn(h)), sha256.Sum256(taken)), err
+	return w.keys.of(number, own, w.shelf.sumOf(w.shelf.drawing.Of(h)), sha256.Sum256(taken)), err
 }
 
 func (w *whole) open(number string) (*opened, error) { return w.job.open(w.by[number], w.shelf), nil }

@@ -3,7 +3,6 @@ package site
 import (
 	"crypto/sha256"
 	"encoding/binary"
-	"reflect"
 	"slices"
 
 	"hullfile/engine/record"
@@ -20,7 +19,7 @@ func hashOfText(text string) uint64 {
 
 func textsOf(h *record.Hull) textList {
 	once := map[string]bool{}
-	eachText(reflect.ValueOf(&h.HullFile).Elem(), func(text string) { once[text] = true })
+	record.EachText(h, func(text string) { once[text] = true })
 	all := make(textList, 0, len(once))
 	for text := range once {
 		all = append(all, hashOfText(text))

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"os"
 	"path/filepath"
+	"reflect"
 	"slices"
 	"testing"
 	"time"
@@ -107,11 +108,12 @@ func drawOnLots(t *testing.T, yard string) []string {
 	shelf := newShelf(y)
 	var all []string
 	for _, h := range y.Hulls {
-		if shelf.drawnOn(h)["stock/lots.csv"] {
+		is := shelf.drawing.Of(h)
+		if is.Has("stock/lots.csv") {
 			all = append(all, h.Number)
 		}
-		if from := shelf.drawnBy(textsOf(h)); len(from) != len(shelf.drawnOn(h)) {
-			t.Errorf("hull %s draws on %v by its texts, on %v by its records", h.Number, from, shelf.drawnOn(h))
+		if by := shelf.drawnBy(textsOf(h)); !reflect.DeepEqual(by, is) {
+			t.Errorf("hull %s draws on %v by its texts, on %v by its records", h.Number, by, is)
 		}
 	}
 	if len(all) == 0 {

@@ -30,6 +30,8 @@
 package record
 
 import (
+	"slices"
+
 	"hullfile/engine/finding"
 	"hullfile/engine/unit"
 )
@@ -65,6 +67,11 @@ type DesignName struct {
 type YardDoubt struct {
 	Hull    string
 	Finding finding.Finding
+}
+
+// Within reports whether the value stands in one of the files that are asked for.
+func (d *YardDoubt) Within(file func(name string) bool) bool {
+	return slices.ContainsFunc(d.Finding.Places, func(p finding.Place) bool { return file(p.File) })
 }
 
 // SheetSource is the text of a method sheet of the yard's own.

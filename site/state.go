@@ -55,7 +55,7 @@ type hullMemo struct {
 	Records      mark // of the record files, its designs among them
 	Own          [sha256.Size]byte
 	Stock        [sha256.Size]byte // the files of the stock that it draws on
-	Brief        mark // of what is kept in a file of its own
+	Brief        mark              // of what is kept in a file of its own
 	Named        []string
 	Taken        [sha256.Size]byte // what it takes from others
 	Token        engine.Token

@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"path/filepath"
 	"slices"
 	"sync"
 
@@ -156,9 +157,30 @@ func openFolder(folder string) (*os.Root, error) {
 	case !info.IsDir():
 		return nil, fmt.Errorf("%q is a file; name the folder that it lies in", folder)
 	}
+	if yard, is := yardAround(folder); is {
+		return nil, fmt.Errorf("%q is a part of the yard folder %q, whose people, designs and stock belong to it; name that folder", folder, yard)
+	}
 	root, err := os.OpenRoot(folder)
 	if err != nil {
 		return nil, fmt.Errorf("the yard folder %q cannot be read: %w", folder, err)
 	}
 	return root, nil
+}
+
+// yardAround gives the yard folder of which a folder is a part: one hull or design of it, or the folder of all.
+func yardAround(folder string) (yard string, is bool) {
+	whole, err := filepath.Abs(folder)
+	if err != nil {
+		return "", false
+	}
+	kept := func(dir string) bool { return filepath.Base(dir) == "hulls" || filepath.Base(dir) == "designs" }
+	yard = filepath.Join(folder, "..")
+	if !kept(whole) {
+		yard = filepath.Join(yard, "..")
+		if !kept(filepath.Dir(whole)) {
+			return "", false
+		}
+	}
+	_, err = os.Stat(filepath.Join(yard, "yard.toml"))
+	return yard, err == nil
 }

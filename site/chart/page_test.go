@@ -3,6 +3,7 @@ package chart
 import (
 	"html"
 	"os"
+	"path/filepath"
 	"strings"
 	"testing"
 
@@ -24,8 +25,21 @@ func TestPage(t *testing.T) {
 		page.WriteString("<figure>" + f.SVG + "<figcaption>" + html.EscapeString(f.Note) + "</figcaption></figure>\n")
 	}
 	page.WriteString("</main></body></html>")
-	if err := os.WriteFile(dir+"/figures.html", []byte(page.String()), 0o644); err != nil {
+	files := map[string]string{"figures.html": page.String()}
+	for _, name := range []string{"book.css", "chart.css"} {
+		text, err := os.ReadFile("../../templates/" + name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		files[name] = string(text)
+	}
+	if err := os.MkdirAll(dir, 0o755); err != nil {
 		t.Fatal(err)
+	}
+	for name, text := range files {
+		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
+			t.Fatal(err)
+		}
 	}
 }
 

@@ -2,9 +2,9 @@ package engine
 
 import (
 	"os"
-	"sync"
 
 	"hullfile/engine/capacity"
+	"hullfile/engine/crew"
 	"hullfile/engine/crosscheck"
 	"hullfile/engine/document"
 	"hullfile/engine/identity"
@@ -19,7 +19,7 @@ import (
 // reference are only read, so hulls may be assessed side by side. Trades that need nothing of each other are, too: each
 // writes fields of its own, so the dossier does not hang on which is done first.
 func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Dossier {
-	go ref.proofs() // wanted at the end
+	go crew.Caught(func() { ref.proofs() }) // wanted at the end, where a fault in them is met again
 	d := &Dossier{Builder: &y.Builder, Hull: h}
 	d.Weight = weight.Assess(h, ref.Alloys, lines.Zones(h)...)
 	d.Lines = lines.Assess(h, d.Weight.Loaded)
@@ -47,7 +47,7 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 
 // sideBySide does all at once and ends when all are done.
 func sideBySide(all ...func()) {
-	var each sync.WaitGroup
+	var each crew.Crew
 	for _, one := range all {
 		each.Go(one)
 	}

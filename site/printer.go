@@ -47,7 +47,7 @@ func (r *printer) work(pages <-chan made) {
 				return err
 			}
 		}
-		if err := m.work(); err != nil {
+		if err := soundly(m.work); err != nil {
 			r.fail(err)
 		}
 	}

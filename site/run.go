@@ -8,6 +8,8 @@ import (
 	"slices"
 	"sync"
 	"sync/atomic"
+
+	"hullfile/engine/crew"
 )
 
 // run is one rendering: what the output remembers, what is kept of it and what is written.
@@ -82,7 +84,7 @@ func (r *run) books(ctx context.Context) error {
 		if tell := r.press.job.Tell; tell != nil {
 			tell(Progress{Hull: h, At: int(begun.Add(1)), Of: len(due), Kept: len(hulls) - len(due)})
 		}
-		if err := r.write(ctx, h, &r.made[due[j]]); err != nil {
+		if err := soundly(func() error { return r.write(ctx, h, &r.made[due[j]]) }); err != nil {
 			return fmt.Errorf("hull %s: %w", h, err)
 		}
 		return nil
@@ -314,7 +316,7 @@ func inParallel(ctx context.Context, n int, do func(ctx context.Context, i int) 
 				if i >= n {
 					return
 				}
-				if err := do(ctx, i); err != nil {
+				if err := soundly(func() error { return do(ctx, i) }); err != nil {
 					stop(err)
 				}
 			}
@@ -322,4 +324,13 @@ func inParallel(ctx context.Context, n int, do func(ctx context.Context, i int) 
 	}
 	workers.Wait()
 	return context.Cause(ctx)
+}
+
+// soundly does a piece of work and gives a panic as an error, so that a fault of the program in one hull leaves the earlier
+// output whole and a preview open.
+func soundly(work func() error) (err error) {
+	if fault := crew.Caught(func() { err = work() }); fault != nil {
+		return fault
+	}
+	return err
 }

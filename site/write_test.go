@@ -117,6 +117,26 @@ func TestInterruptionLeavesTheEarlierOutput(t *testing.T) {
 }
 
 // A move that fails half-way through the exchange takes back those before it.
+// A fault of the program in one hull is told with the hull and the place, and leaves the earlier output whole.
+func TestAFaultOfTheProgramLeavesTheEarlierOutput(t *testing.T) {
+	job := demoJob(t)
+	rendered(t, job)
+	before := tree(t, job.Out)
+	assess := job.Assess
+	job.Neighbours, job.Assess = nil, func(h *record.Hull) *engine.Dossier {
+		if h.Number == "LT56-031" {
+			var none *record.Hull
+			return assess(none)
+		}
+		return assess(h)
+	}
+	_, err := Render(context.Background(), job)
+	if err == nil || !strings.Contains(err.Error(), "hull LT56-031: a fault of the program, not of your records") || !strings.Contains(err.Error(), "goroutine") {
+		t.Errorf("error %v", err)
+	}
+	same(t, "output", before, tree(t, job.Out))
+}
+
 func TestFailedExchangeIsTakenBack(t *testing.T) {
 	job := demoJob(t)
 	before := tree(t, rendered(t, job))

@@ -40,6 +40,7 @@ const sealRoom = "site/seal"
 
 // floors says what the packages that everything stands on may import; the trades above them may import any of them.
 var floors = map[string][]string{
+	"engine/crew":         {},
 	"engine/finding":      {},
 	"engine/unit":         {},
 	"engine/hydrostatics": {},
@@ -48,8 +49,8 @@ var floors = map[string][]string{
 	"engine/fatigue":      {},
 	"engine/section":      {"engine/finding", "engine/unit"},
 	"engine/beam":         {"engine/section", "engine/unit"},
-	"engine/record":       {"engine/finding", "engine/unit"},
-	"engine/method":       {"engine/finding", "engine/unit"},
+	"engine/record":       {"engine/crew", "engine/finding", "engine/unit"},
+	"engine/method":       {"engine/crew", "engine/finding", "engine/unit"},
 	"engine/lookup":       {"engine/finding", "engine/method", "engine/record"},
 	"engine/material":     {"engine/finding", "engine/unit", "engine/method"},
 	"site/mathml":         {"engine/method"},

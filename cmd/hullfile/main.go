@@ -15,6 +15,7 @@ import (
 	"runtime/debug"
 	"syscall"
 
+	"hullfile/engine/crew"
 	"hullfile/engine/finding"
 )
 
@@ -54,7 +55,11 @@ func endings() []os.Signal {
 func run(ctx context.Context, args []string, out, errs io.Writer) (status int) {
 	defer func() {
 		if fault := recover(); fault != nil {
-			fmt.Fprintf(errs, "hullfile: a fault of its own, not of your records: %v\n\n%s", fault, debug.Stack())
+			where := string(debug.Stack())
+			if f, inCrew := fault.(*crew.Fault); inCrew {
+				fault, where = f.What, f.Where
+			}
+			fmt.Fprintf(errs, "hullfile: a fault of its own, not of your records: %v\n\n%s", fault, where)
 			status = statusFailed
 		}
 	}()

@@ -11,7 +11,9 @@ import (
 	"strings"
 	"time"
 
+	"hullfile/engine/crew"
 	"hullfile/engine/finding"
+	"hullfile/site"
 	"hullfile/site/preview"
 )
 
@@ -180,7 +182,10 @@ func (p *previewing) press(ctx context.Context, named []string) (hulls int, err 
 		}
 	}
 	r := rendering{root: root, named: named, shelf: &p.shelf}
-	made, err := r.write(ctx, p.d, p.out.Name())
+	var made site.Report
+	if fault := crew.Caught(func() { made, err = r.write(ctx, p.d, p.out.Name()) }); fault != nil {
+		err = fault // a preview stays open, and shows it
+	}
 	return len(made.Hulls), err
 }
 

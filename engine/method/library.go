@@ -6,8 +6,8 @@ import (
 	"path"
 	"slices"
 	"strings"
-	"sync"
 
+	"hullfile/engine/crew"
 	"hullfile/engine/finding"
 )
 
@@ -40,7 +40,7 @@ func ReadShipped(folder fs.FS) *Shipped {
 	}
 	s := &Shipped{names: names, read: make([]result, len(names))}
 	failed := make([]error, len(names))
-	var each sync.WaitGroup
+	var each crew.Crew
 	for i, name := range names {
 		each.Go(func() {
 			text, err := fs.ReadFile(folder, name)

@@ -7,10 +7,10 @@ import (
 	"path"
 	"slices"
 	"strings"
-	"sync"
 
 	"github.com/BurntSushi/toml"
 
+	"hullfile/engine/crew"
 	"hullfile/engine/finding"
 )
 
@@ -63,7 +63,7 @@ func readSets(files fs.FS) ([]*set, error) {
 		return nil, fmt.Errorf("list the proofs: %w", err)
 	}
 	out, bad, failed := make([]*set, len(names)), make([]finding.Faults, len(names)), make([]error, len(names))
-	var each sync.WaitGroup
+	var each crew.Crew
 	for i, name := range names {
 		each.Go(func() {
 			text, err := fs.ReadFile(files, name)

@@ -4,8 +4,8 @@ import (
 	"fmt"
 	"io/fs"
 	"slices"
-	"sync"
 
+	"hullfile/engine/crew"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
 	"hullfile/engine/requirement"
@@ -53,7 +53,7 @@ type ran struct {
 // runSets runs sets side by side, each with a runner of its own, and gives what came of them in their order.
 func runSets(sets []*set, fresh func() *runner) []ran {
 	out := make([]ran, len(sets))
-	var each sync.WaitGroup
+	var each crew.Crew
 	for k, s := range sets {
 		each.Go(func() {
 			one := ran{fresh(), make([]Case, len(s.Cases))}

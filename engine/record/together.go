@@ -2,14 +2,15 @@ package record
 
 import (
 	"runtime"
-	"sync"
 	"sync/atomic"
+
+	"hullfile/engine/crew"
 )
 
 // together does a piece of work for every number below n, as many at a time as there are processors.
 func together(n int, do func(i int)) {
 	var next atomic.Int64
-	var workers sync.WaitGroup
+	var workers crew.Crew
 	for range min(runtime.GOMAXPROCS(0), n) {
 		workers.Go(func() {
 			for i := int(next.Add(1)) - 1; i < n; i = int(next.Add(1)) - 1 {

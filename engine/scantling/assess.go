@@ -2,8 +2,8 @@ package scantling
 
 import (
 	"fmt"
-	"sync"
 
+	"hullfile/engine/crew"
 	"hullfile/engine/finding"
 	"hullfile/engine/grid"
 	"hullfile/engine/material"
@@ -47,7 +47,7 @@ func Assess(in Input) Result {
 	for i, r := range j.rules {
 		out.Rules = append(out.Rules, r.public(i == 0))
 	}
-	var beside sync.WaitGroup
+	var beside crew.Crew
 	plated := j.apart()
 	beside.Go(func() { plated.panels(&out) }) // judges by desks of its own
 	members := j.members(&out)

@@ -69,7 +69,7 @@ func (j *judge) gauged(g *record.Gauging, p *Panel, n *Renewal, wear *method.She
 		d.Working, _ = wear.Evaluate("renewal", j.wearOf(p, n.Least, g), nil)
 	}
 	c := finding.Check{Rule: ruleRenewal, Subject: "panel " + p.Record.ID, Standing: finding.NotShown, Asks: "the plate is as thick as it must remain",
-		Basis: p.Basis, Source: j.governing().sheet.Cite(""), Has: fittedText(d.Measured) + " mm", Places: finding.Places(g.Measured.At, p.Record.Thickness.At)}
+		Basis: p.Basis, Source: j.governing().cite(), Has: fittedText(d.Measured) + " mm", Places: finding.Places(g.Measured.At, p.Record.Thickness.At)}
 	if n.Shown {
 		d.hold(p, n)
 		c.Standing, c.Needed = d.Standing, fittedText(n.Must())+" mm"

@@ -34,6 +34,26 @@ func gauged(t *testing.T, h *record.Hull, g ...record.Gauging) scantling.Result 
 	return scantling.Assess(scantling.Input{Yard: y, Hull: h, Library: r.lib, Alloys: r.alloys})
 }
 
+// A reading of a boat whose record names a sheet that is not there cannot be judged, and says so; it names the sheet as the
+// record does.
+func TestAReadingWithoutASheet(t *testing.T) {
+	h := boat("C")
+	h.Rules.Structure = put("no-such-sheet", 5)
+	h.Panels = []record.Panel{bottom("B3", 6)}
+	found := false
+	for _, c := range gauged(t, h, gauging("G1", "B3", 5.8)).Checks {
+		if c.Rule == "plate-renewal" {
+			found = true
+			if c.Standing != finding.NotShown || c.Source != "no-such-sheet" || !strings.Contains(c.Says, "is not shown") {
+				t.Errorf("%+v", c)
+			}
+		}
+	}
+	if !found {
+		t.Error("the reading is not told")
+	}
+}
+
 // The bottom of common practice needs 3.32 mm (own arithmetic), so 3.35 mm is the least in steps of 0.05 mm.
 func TestLeastThickness(t *testing.T) {
 	h := boat("C")

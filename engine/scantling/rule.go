@@ -129,10 +129,17 @@ func (r *rule) again() error {
 }
 
 func (r *rule) public(governs bool) Rule {
-	out := Rule{Name: r.name, Cite: r.name, Sheet: r.sheet, Craft: r.craft, Governs: governs, Refuses: r.refuses}
+	out := Rule{Name: r.name, Cite: r.cite(), Sheet: r.sheet, Craft: r.craft, Governs: governs, Refuses: r.refuses}
 	if r.sheet != nil {
-		out.Cite = r.sheet.Cite("")
 		out.Recalled, out.Formulas = recalledSteps(r.sheet)
 	}
 	return out
+}
+
+// cite names the sheet; one that is not there by what the record calls it.
+func (r *rule) cite() string {
+	if r.sheet == nil {
+		return r.name
+	}
+	return r.sheet.Cite("")
 }

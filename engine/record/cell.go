@@ -49,7 +49,7 @@ func numeral(text string, comma bool) string {
 	if comma {
 		text = strings.Replace(text, ",", ".", 1)
 	}
-	return strings.Clone(text)
+	return text
 }
 
 // digits reports a plain decimal number: sign, digits, point, digits, exponent. Words such as nan and forms such as 0x10

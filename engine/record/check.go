@@ -16,8 +16,9 @@ type checker struct {
 
 // table checks every key of one table.
 func (c *checker) table(t *table, n *node, way *trail) {
+	each := way.to("")
 	for i, name := range n.names {
-		kid, to := n.kids[i], way.to(name)
+		kid, to := n.kids[i], each.turned(name)
 		f := t.byKey[name]
 		switch {
 		case f != nil:
@@ -63,8 +64,9 @@ func (c *checker) entries(f *field, n *node, way *trail) {
 	case keyless(f.sub, n):
 		c.spoil(n, n.key, way, "write ["+key+".A1], with a key of your own in place of A1", "[%s] stands without a key of its own", key)
 	default:
+		each := way.to("")
 		for i, name := range n.names {
-			c.entry(f, name, n.kids[i], way.to(name))
+			c.entry(f, name, n.kids[i], each.turned(name))
 		}
 	}
 }

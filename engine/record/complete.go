@@ -16,27 +16,29 @@ type completer struct {
 }
 
 func (c *completer) table(t *table, n *node, way *trail) {
+	each := way.to("")
 	for _, f := range t.fields {
-		kid := n.kid(f.key)
+		kid, to := n.kid(f.key), each.turned(f.key)
 		switch {
 		case kid == nil && f.must && f.unless != "" && n.kid(f.unless) != nil:
 		case kid == nil && f.must:
-			c.fs.add(n.key, way.to(f.key).String(), "add "+f.key+": "+f.inShort(), "missing")
+			c.fs.add(n.key, to.String(), "add "+f.key+": "+f.inShort(), "missing")
 		case kid == nil || kid.shape == broken:
 		case f.kind == plain:
-			c.table(f.sub, kid, way.to(f.key))
+			c.table(f.sub, kid, to)
 		case f.kind == entries:
-			c.entries(f, kid, way.to(f.key))
+			c.entries(f, kid, to)
 		case f.looksAround():
-			c.value(f, kid, n, way.to(f.key))
+			c.value(f, kid, n, to)
 		}
 	}
 }
 
 func (c *completer) entries(f *field, n *node, way *trail) {
 	folded := make(map[string]string, len(n.names))
+	each := way.to("")
 	for i, key := range n.names {
-		kid, to := n.kids[i], way.to(key)
+		kid, to := n.kids[i], each.turned(key)
 		low := strings.ToLower(key)
 		if other, twice := folded[low]; twice {
 			c.fs.add(kid.key, to.String(), "write it alike if it is the same, or give one another key", "the key differs from %s only in letter case", shown(other))

@@ -5,6 +5,7 @@ import (
 	"encoding/csv"
 	"errors"
 	"io"
+	"slices"
 	"strings"
 
 	"hullfile/engine/finding"
@@ -44,6 +45,7 @@ type csvReader struct {
 	columns []column
 	root    *node
 	counts  map[*node]int // rows without a key so far, by the table they are in
+	fresh   []node
 }
 
 // readCSV gives the tree of a CSV table. Rows that are wrong are told and stand in as broken. ok is false when the
@@ -127,7 +129,7 @@ func (r *csvReader) row() bool {
 	if !more {
 		return false
 	}
-	if strings.Join(cells, "") == "" {
+	if !slices.ContainsFunc(cells, func(text string) bool { return text != "" }) {
 		return true
 	}
 	if r.unitsOnly(cells) {
@@ -142,7 +144,8 @@ func (r *csvReader) row() bool {
 		r.fs.add(at, r.f.key, hint, "the row has %s, the head %s", unit.Count(len(cells), "cell", "cells"), unit.Count(len(r.columns), "column", "columns"))
 		return true
 	}
-	n := &node{shape: branch, key: at, at: at}
+	n := r.made(branch, at)
+	n.names, n.kids = make([]string, 0, len(r.columns)), make([]*node, 0, len(r.columns))
 	way, put := r.home(cells, n)
 	if !put {
 		return true
@@ -153,6 +156,17 @@ func (r *csvReader) row() bool {
 		}
 	}
 	return true
+}
+
+// made gives a new node. They are taken from a block of many, because all of one file are kept or let go together.
+func (r *csvReader) made(of shape, at finding.Place) *node {
+	if len(r.fresh) == 0 {
+		r.fresh = make([]node, 32)
+	}
+	n := &r.fresh[0]
+	r.fresh = r.fresh[1:]
+	n.shape, n.key, n.at = of, at, at
+	return n
 }
 
 func name(separator rune) string {
@@ -166,7 +180,7 @@ func name(separator rune) string {
 func (r *csvReader) cell(col column, text string, n *node, at finding.Place, way *trail) {
 	switch {
 	case col.meant != nil && n.kid(col.meant.key) == nil:
-		n.put(col.meant.key, &node{shape: broken, key: at, at: at})
+		n.put(col.meant.key, r.made(broken, at))
 	case col.name == "":
 		r.fs.add(at, way.String(), "write the key of this column into the first row", "%s stands in a column without a head", quoted(text))
 	}
@@ -174,7 +188,8 @@ func (r *csvReader) cell(col column, text string, n *node, at finding.Place, way
 		return
 	}
 	v, says, hint := cell(col.f, text, r.comma)
-	value := &node{shape: leaf, value: v, key: at, at: at}
+	value := r.made(leaf, at)
+	value.value = v
 	if col.f.kind == number || col.f.kind == whole {
 		value.text = numeral(text, r.comma)
 	}

@@ -3,8 +3,9 @@ package record
 // join puts the rows of a CSV table into the record that it stands beside. An entry written in both is a fault: which
 // of the two is right nobody can know.
 func (c *checker) join(into, from *node, way *trail) {
+	each := way.to("")
 	for i, name := range from.names {
-		kid, to := from.kids[i], way.to(name)
+		kid, to := from.kids[i], each.turned(name)
 		old := into.kid(name)
 		switch {
 		case old == nil:

@@ -34,7 +34,7 @@ type node struct {
 }
 
 // few is the number of keys up to which looking through them is quicker than a map.
-const few = 8
+const few = 24
 
 // kid finds a child of a branch, nil if it has none of that name.
 func (n *node) kid(name string) *node {
@@ -88,6 +88,12 @@ type trail struct {
 }
 
 func (t *trail) to(key string) *trail { return &trail{up: t, key: key} }
+
+// turned is the way to the next of many in one table, over that to the one before, which nobody keeps.
+func (t *trail) turned(key string) *trail {
+	t.key = key
+	return t
+}
 
 // String gives the dotted key, with parts in quotes where TOML needs them.
 func (t *trail) String() string {

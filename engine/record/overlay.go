@@ -15,8 +15,9 @@ func (o *overlay) table(t *table, base, over *node, way *trail) *node {
 		return over
 	}
 	out := copyOf(base, over)
+	each := way.to("")
 	for i, name := range over.names {
-		f, kid, to := t.byKey[name], over.kids[i], way.to(name)
+		f, kid, to := t.byKey[name], over.kids[i], each.turned(name)
 		old := base.kid(name)
 		switch {
 		case f == nil:
@@ -34,8 +35,9 @@ func (o *overlay) table(t *table, base, over *node, way *trail) *node {
 // entries lays one keyed table over another, entry by entry.
 func (o *overlay) entries(f *field, base, over *node, way *trail) *node {
 	out := copyOf(base, over)
+	each := way.to("")
 	for i, name := range over.names {
-		kid, to := over.kids[i], way.to(name)
+		kid, to := over.kids[i], each.turned(name)
 		old := base.kid(name)
 		switch {
 		case kid.absent && old == nil:

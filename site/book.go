@@ -167,7 +167,7 @@ func (b *book) page(s *section) (Page, error) {
 // latePages waits for the other pages, closes the contents list and prints the pages that carry its hash, b.root: the cover, and what else is marked
 // late. They are in SHA256SUMS and not in the contents list.
 func (b *book) latePages() error {
-	text := b.press.rooms.take()
+	text := b.press.rooms.take(usualPage)
 	defer func() { b.press.rooms.back(text) }()
 	if err := b.printer.close(); err != nil {
 		return err

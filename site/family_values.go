@@ -104,7 +104,7 @@ func (l *leaf) compare(all []compared, shown *method.Working, steps map[string]s
 
 // compareRows gives the rows of one block; the first has the anchors and the ways to where each is shown.
 func (p *press) compareRows(all []compared, columns []compareColumn, f *forms, first bool) template.HTML {
-	rows := markup(p.rooms.take())
+	rows := markup(p.rooms.take(usualRows))
 	for n, c := range all {
 		rows.raw("<tr")
 		if first && c.id != "" {

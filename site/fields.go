@@ -22,7 +22,13 @@ func (l *leaf) fieldsWritten(rec any, skip ...string) []Fact { return l.fieldsOf
 func (l *leaf) fieldsOf(rec any, written bool, skip []string) []Fact {
 	v := reflect.Indirect(reflect.ValueOf(rec))
 	names := l.press.fieldNames(v.Type())
-	out := make([]Fact, 0, len(names))
+	room := len(names)
+	for i := range names {
+		if written && !v.Field(names[i].index).Field(valueSet).Bool() {
+			room--
+		}
+	}
+	out := make([]Fact, 0, room)
 	for i := range names {
 		n := &names[i]
 		val := v.Field(n.index)

@@ -88,10 +88,7 @@ func (f *folder) take(name string, from io.Reader) (hash string, err error) {
 		return "", plainly(err)
 	}
 	h := sha256.New()
-	room := f.rooms.take()
-	if room == nil {
-		room = make([]byte, copiedAtOnce)
-	}
+	room := f.rooms.take(copiedAtOnce)
 	n, err := io.CopyBuffer(io.MultiWriter(to, h), document.Interruptible(f.ctx, from), room[:copiedAtOnce])
 	f.rooms.back(room)
 	if closing := to.Close(); err == nil {

@@ -54,7 +54,7 @@ func (b *book) ownerFiles() error {
 	}
 	var all []joinedPage
 	var index []entry
-	room := b.press.rooms.take()
+	room := b.press.rooms.take(usualPage)
 	defer func() { b.press.rooms.back(room) }()
 	for _, s := range o.order {
 		page, err := o.page(s)

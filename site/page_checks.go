@@ -15,26 +15,31 @@ type CheckHead struct {
 // grouped brings checks that ask the same together, where the first of them stands, and says above them what that is. Where each
 // asks for something else the rows stay as they are.
 func grouped(rows []CheckRow) []CheckRow {
-	var order []string
-	by := map[string][]CheckRow{}
-	for _, r := range rows {
-		key := r.Asks + "\x00" + r.Source
-		if by[key] == nil {
-			order = append(order, key)
+	var groups [][]int // places of rows
+	at := make(map[CheckHead]int, len(rows))
+	for i := range rows {
+		key := CheckHead{Asks: rows[i].Asks, Source: rows[i].Source}
+		n, known := at[key]
+		if !known {
+			n, at[key] = len(groups), len(groups)
+			groups = append(groups, nil)
 		}
-		by[key] = append(by[key], r)
+		groups[n] = append(groups[n], i)
 	}
-	if len(order) == len(rows) {
+	if len(groups) == len(rows) {
 		return rows
 	}
 	out := make([]CheckRow, 0, len(rows))
-	for _, key := range order {
-		group := by[key]
+	for _, places := range groups {
+		begun := len(out)
+		for _, i := range places {
+			out = append(out, rows[i])
+		}
+		group := out[begun:]
 		group[0].Head = CheckHead{group[0].Asks, group[0].Source, standingsOf(group)}
 		for i := range group {
 			group[i].Asks = ""
 		}
-		out = append(out, group...)
 	}
 	return out
 }

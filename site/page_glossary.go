@@ -72,6 +72,7 @@ var unexplained = map[string]bool{"glossary": true, "records": true, "methods": 
 // repeat the same words row by row.
 func spokenOn(page []byte) string {
 	var b strings.Builder
+	b.Grow(len(page) / 16)
 	for text := mainOf(page); ; {
 		at := bytes.IndexByte(text, '<')
 		if at < 0 {

@@ -61,7 +61,7 @@ func (b *book) writeJoined(name string, p PrintedPage, j *joiner) error {
 	p.Sections = j.sections()
 	p.Contents = j.contents()
 	p.Figures, p.Tables, p.OnlyTops = j.lists()
-	out, err := b.press.set(b.press.rooms.take(), "printed", p)
+	out, err := b.press.set(b.press.rooms.take(usualTable), "printed", p)
 	defer func() { b.press.rooms.back(out) }()
 	if err != nil {
 		return fmt.Errorf("print edition: %w", err)

@@ -133,6 +133,7 @@ func mainOf(page []byte) []byte {
 // numbered puts numbers into captions, and keeps which identifiers stand in which table.
 func (j *joiner) numbered(s *section, text []byte) []byte {
 	var out bytes.Buffer
+	out.Grow(len(text) + len(text)/16)
 	tables, figures, inside := 0, 0, ""
 	no := s.no
 	if no == "" {

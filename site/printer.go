@@ -35,7 +35,7 @@ func (p *press) printer(f *folder) *printer {
 }
 
 func (r *printer) work(pages <-chan made) {
-	text := r.press.rooms.take()
+	text := r.press.rooms.take(usualPage)
 	defer func() { r.press.rooms.back(text) }()
 	for m := range pages {
 		if r.failure() != nil {

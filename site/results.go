@@ -56,7 +56,7 @@ func (f full) value() float64 {
 
 // results writes results.json.
 func (b *book) results() error {
-	text, err := b.machineText(b.press.rooms.take())
+	text, err := b.machineText(b.press.rooms.take(usualResults))
 	defer func() { b.press.rooms.back(text) }()
 	if err != nil {
 		return err

@@ -36,7 +36,7 @@ func (p *press) stepRows(steps []StepRow) (template.HTML, error) {
 	if err != nil {
 		return "", err
 	}
-	m := markup(p.rooms.take())
+	m := markup(p.rooms.take(usualRows))
 	for i := range steps {
 		if err := p.stepRow(&m, &steps[i], words); err != nil {
 			return "", err
@@ -128,7 +128,7 @@ func (p *press) inputRows(inputs []InputRow) (template.HTML, error) {
 	if err != nil {
 		return "", err
 	}
-	m := markup(p.rooms.take())
+	m := markup(p.rooms.take(usualRows))
 	for i := range inputs {
 		if err := p.inputRow(&m, &inputs[i], words); err != nil {
 			return "", err
@@ -261,7 +261,7 @@ func (p *press) words() (rowWords, error) {
 // recordLines gives a record file as list items, one a line, each with the anchor that findings lead to.
 func (p *press) recordLines(text []byte, usedBy func(out []byte, line int) []byte) template.HTML {
 	text = bytes.TrimPrefix(text, []byte("\xef\xbb\xbf"))
-	out := p.rooms.take()
+	out := p.rooms.take(usualRows)
 	for n := 1; len(text) > 0; n++ {
 		row, rest, _ := bytes.Cut(text, []byte("\n"))
 		out = append(out, `<li id="L`...)

@@ -2,7 +2,6 @@ package site
 
 import (
 	"math"
-	"slices"
 	"strconv"
 	"strings"
 	"unicode"
@@ -17,13 +16,11 @@ type csvTable struct {
 	says string // what it holds, in words
 	head []string
 	body []byte // as it is written
+	lent bool   // it is made in a room of the press, because it is long
 	rows int
 }
 
 func (t *csvTable) path() string { return tablesFolder + t.name + ".csv" }
-
-// expect makes room for so many rows of about so many bytes.
-func (t *csvTable) expect(rows, bytes int) { t.body = slices.Grow(t.body, rows*bytes+usualHead) }
 
 // add takes a row of texts and numbers; a number that is none is left empty.
 func (t *csvTable) add(cells ...any) {
@@ -102,9 +99,6 @@ func (t *csvTable) begin() {
 	}
 	t.body = append(t.body, '\n')
 }
-
-// usualHead is about how long the heads of a table are, bytes.
-const usualHead = 256
 
 // defused gives a cell that no spreadsheet runs: text that begins like a formula gets an apostrophe before it, as people
 // write it there themselves. Numbers stay as they are. A line break within a cell becomes a blank, so that a row is a line.

@@ -29,13 +29,17 @@ func (b *book) writeTables() error {
 		if err := b.folder.write(t.path(), t.text()); err != nil {
 			return err
 		}
+		if t.lent {
+			b.press.rooms.back(t.body)
+			t.body = nil
+		}
 	}
 	return b.folder.write(schemaName, b.press.schema)
 }
 
 func (b *book) checkTable() *csvTable {
 	t := &csvTable{name: "checks", says: "every check with its outcome", head: []string{"rule", "subject", "asks", "standing", "says", "needed", "has", "basis", "source", "places", "settle"}}
-	t.expect(len(b.dossier.Checks), 360)
+	t.body, t.lent = b.press.rooms.take(usualTable), true
 	for _, c := range b.dossier.Checks {
 		t.add(c.Rule, c.Subject, c.Asks, string(c.Standing), c.Says, c.Needed, c.Has, string(c.Basis), c.Source, placesText(c.Places), c.Settle)
 	}
@@ -204,12 +208,9 @@ func (b *book) documentTable() *csvTable {
 // valuesName is the table of all values of the records; two issues are compared by it.
 const valuesName = "values"
 
-// usualValues is about how many values the records of a hull hold.
-const usualValues = 1 << 13
-
 func (b *book) valueTable() *csvTable {
 	t := &csvTable{name: valuesName, says: "every value of the records as it stands for this hull, with its place", head: []string{"key", "value", "file", "line"}}
-	t.expect(usualValues, 80)
+	t.body, t.lent = b.press.rooms.take(usualTable), true
 	record.Values(b.yard, b.hull, func(v record.Value) { t.add(v.Key, v.Text, v.At.File, v.At.Line) })
 	return t
 }

@@ -102,7 +102,7 @@ func (p *plot) lineName(s *sheet, c canvas, l Line) {
 
 // placesOfLine gives the places of the points of a line.
 func placesOfLine(l Line, c canvas) []point {
-	var all []point
+	all := make([]point, 0, len(l.X))
 	for i := range l.X {
 		if usable(l.X[i]) && usable(l.Y[i]) {
 			all = append(all, c.at(l.X[i], l.Y[i]))

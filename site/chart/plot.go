@@ -96,6 +96,8 @@ func (p *plot) draw(s *sheet) {
 		}},
 	}
 	p.axes(&chart)
+	p.place.lines = s.lines[:0]
+	defer func() { s.lines = p.place.lines }()
 	if err := chart.Render(penFor(s), io.Discard); err != nil {
 		panic(err)
 	}

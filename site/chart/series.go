@@ -117,6 +117,9 @@ func (p *plot) piece(s *sheet, c canvas, l Line, points []point) {
 		s.shape("g-area", append(append([]point{}, points...), foot...)...)
 	}
 	s.curve(string(lineClass(l.Class)), points...)
+	if len(p.Marks) == 0 && len(p.Lines) < 2 {
+		return // nothing is named that a line could be in the way of
+	}
 	p.place.lines = slices.Grow(p.place.lines, len(points))
 	for i := 1; i < len(points); i++ {
 		p.place.lines = append(p.place.lines, segment{points[i-1], points[i]})

@@ -30,6 +30,7 @@ type sheet struct {
 	w, h  float64
 	out   []byte
 	words []box
+	lines []segment // room for those that labels keep off
 }
 
 func newSheet(w, h float64) *sheet { return &sheet{w: w, h: h, out: make([]byte, 0, 16<<10)} }

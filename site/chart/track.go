@@ -62,7 +62,7 @@ func newTrack(t TrackSpec) *trackDrawing {
 	var plane tracklog.Plane
 	for _, leg := range t.Legs {
 		var pieces [][]point
-		var piece []point
+		piece := make([]point, 0, len(leg.Points))
 		for i := range leg.Points {
 			p := &leg.Points[i]
 			if (p.Break || !p.Placed()) && len(piece) > 0 {
@@ -224,7 +224,7 @@ func (d *trackDrawing) names(s *sheet, f trackField) {
 	if len(d.Legs) > mostNames {
 		return
 	}
-	place := placer{bounds: box{2, 44, s.w - 2, s.h - 26}, taken: append([]box{}, s.words...)}
+	place := placer{bounds: box{2, 44, s.w - 2, s.h - 26}, taken: append([]box{}, s.words...), lines: s.lines[:0]}
 	for _, pieces := range d.legs {
 		for _, piece := range pieces {
 			for k := 1; k < len(piece); k += 4 {
@@ -232,6 +232,7 @@ func (d *trackDrawing) names(s *sheet, f trackField) {
 			}
 		}
 	}
+	s.lines = place.lines
 	for i, leg := range d.Legs {
 		for _, piece := range d.legs[i] {
 			if len(piece) > 0 && leg.Name != "" {

@@ -78,7 +78,7 @@ func (u unrolled) lengths(s *sheet, faces []*Unfolded, x extent, y float64) floa
 		longest = max(longest, cuts[k]-cuts[k-1])
 	}
 	perMetre := min(room/max(longest, 0.05), 260)
-	var part Unfolded // of a face, the stretch that is being drawn
+	var cut Unfolded // for the part of a face that is being drawn
 	for k := 1; k < len(cuts); k++ {
 		from, to := cuts[k-1], cuts[k]
 		last := to
@@ -86,7 +86,11 @@ func (u unrolled) lengths(s *sheet, faces []*Unfolded, x extent, y float64) floa
 			last += 1e-6
 		}
 		for _, f := range faces {
-			part.take(f, from, last)
+			part := f
+			if len(cuts) > 2 {
+				cut.take(f, from, last)
+				part = &cut
+			}
 			y = part.stretch(s, f, flatField{left: edge, perMetre: perMetre, aft: from}, from, last, y)
 		}
 		t := newTape(from, to, edge, (to-from)*perMetre)
@@ -219,17 +223,26 @@ func (f *Unfolded) paint(s *sheet, at flatField) {
 
 // outlines draws all plain panels as one path.
 func (f *Unfolded) outlines(s *sheet, at flatField) {
-	all := make([]segment, 0, 4*len(f.Tiles)) // most have four corners
+	begun := false
 	for i := range f.Tiles {
 		t := &f.Tiles[i]
 		if !t.Plain {
 			continue
 		}
+		if !begun {
+			s.begin("path", "g-station")
+			s.raw(` d="`)
+			begun = true
+		}
 		for i, p := range t.Flat {
-			all = append(all, segment{at.at(p), at.at(t.Flat[(i+1)%len(t.Flat)])})
+			from, to := at.at(p), at.at(t.Flat[(i+1)%len(t.Flat)])
+			s.move("M", from.x, from.y)
+			s.move("L", to.x, to.y)
 		}
 	}
-	s.strokes("g-station", all)
+	if begun {
+		s.raw(`"/>`)
+	}
 }
 
 // figure is the margin of a panel, and where in its shape it fits.

@@ -47,7 +47,11 @@ func (c *completer) entries(f *field, n *node, way *trail) {
 		switch {
 		case kid.shape == broken:
 		case kid.implied:
-			c.fs.add(kid.key, to.String(), meant(key, solid(n)), "the row belongs to %s %s, which is not on record", f.key, quoted(key))
+			hint := "add [" + to.String() + "]"
+			if near := meant(key, solid(n)); near != "" {
+				hint += ", or correct the row; " + near
+			}
+			c.fs.add(kid.key, to.String(), hint, "the row belongs to %s %s, which is not on record", f.key, quoted(key))
 		default:
 			c.table(f.sub, kid, to)
 		}

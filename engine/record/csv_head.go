@@ -122,6 +122,8 @@ func (r *csvReader) column(text string, at finding.Place) {
 	}
 	f, col := r.f.sub.byKey[key], column{name: key}
 	switch {
+	case strings.HasPrefix(text, "#"):
+		col.name = unused // a column of the yard's own
 	case text != "" && r.has(key):
 		r.fs.add(at, shown(text), "keep one of the two columns", "the column stands twice in the head")
 		col.name = unused
@@ -139,7 +141,7 @@ func (r *csvReader) column(text string, at finding.Place) {
 	r.columns = append(r.columns, col)
 }
 
-// unused stands for the name of a column that has been told as a fault.
+// unused stands for the name of a column that is not read: of one that has been told as a fault, and of the yard's own.
 const unused = "\x00"
 
 // guessColumn is what the head of a column was most likely meant to be.
@@ -152,7 +154,11 @@ func (r *csvReader) guessColumn(text string) guess {
 	if g, ok := r.f.sub.spelled(text, what); ok {
 		return g
 	}
-	return guess{what, meant(text, r.heads()), r.f.sub.byKey[near]}
+	hint := meant(text, r.heads())
+	if !ok {
+		hint += "; a column of your own, which is not read, begins with #"
+	}
+	return guess{what, hint, r.f.sub.byKey[near]}
 }
 
 // heads lists the columns that the table may have.

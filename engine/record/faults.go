@@ -43,11 +43,23 @@ func (fs *faults) told() finding.Faults {
 		}
 	}
 	fs.all.Sort()
-	all := slices.Compact(fs.all)
+	all := once(fs.all)
 	for i := range all {
 		if all[i].Place.Line == 1<<30 {
 			all[i].Place.Line = 0
 		}
 	}
 	return all
+}
+
+// once leaves out what was said before of the same place with the same hint: entries that stand for a row of equal ones,
+// and hulls that share a record, have their fault once.
+func once(all finding.Faults) finding.Faults {
+	seen := map[finding.Fault]bool{}
+	return slices.DeleteFunc(all, func(f finding.Fault) bool {
+		f.Key = ""
+		before := seen[f]
+		seen[f] = true
+		return before
+	})
 }

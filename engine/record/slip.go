@@ -25,6 +25,8 @@ func numberHint(text string, f *field) string {
 		return "a spreadsheet writes this where it cannot reckon a cell: mend it there, or leave it out"
 	case unknownWord(t):
 		return "leave it out where nothing is known; what is not written is missing, never nought"
+	case digits(strings.TrimPrefix(t, "'")):
+		return "take the apostrophe out: " + t[1:]
 	case grouped(t):
 		return "write the number without marks between thousands"
 	case t[0] >= '0' && t[0] <= '9':

@@ -78,7 +78,7 @@ var sayings = []struct{ message, and, says, hint string }{
 	{"already created as a hash", "", "this key is a table and a value at once", "keep one of the two"},
 	{"already created and cannot be used as an array", "", "this is one table in one place and a list of tables in another", "use [name] for one table, [[name]] for a list, not both"},
 	{"is not a table", "", "this key is a value in one place and a table in another", "keep one of the two"},
-	{"expected '.' or '='", "", "after a key there must be an equals sign", "write key = value; a key with spaces or letters outside a to z needs quotes"},
+	{"expected '.' or '='", "", "after a key there must be an equals sign", "write key = value; a line of words alone begins with #; a key with spaces or letters outside a to z needs quotes"},
 	{"expected key separator", "", "after a key there must be an equals sign", "write key = value"},
 	{"unexpected '='", "", "there is no key before the equals sign", "write key = value"},
 	{"floats must start with a digit", "", "a number begins with a point", "write the zero before the point: 0.6"},

@@ -13,8 +13,8 @@ func TestGarbagePercent(t *testing.T) {
 		used  uint64
 		want  int
 	}{
-		{"own arithmetic: 128 MiB beside 4 MiB, also where less is used yet", 1 << 20, 3200},
-		{"own arithmetic: 128 MiB beside 64 MiB", 64 << 20, 200},
+		{"own arithmetic: 160 MiB beside 4 MiB, also where less is used yet", 1 << 20, 4000},
+		{"own arithmetic: 160 MiB beside 64 MiB", 64 << 20, 250},
 		{"own arithmetic: never less than half of what is used", 1 << 30, 50},
 	}
 	for _, r := range rows {

@@ -113,7 +113,7 @@ func (l *leaf) opinionPart(rule int, by scantling.Second, scope string, pieces [
 			continue
 		}
 		c.id, c.href = l.secondAt[subject], l.subject(subject).Href
-		if least == nil || graver(o.Standing, least.Standing, o.Margin, least.Margin) {
+		if least == nil || tighter(o, least) {
 			least, at, of = o, len(ws), subject
 		}
 		ws = append(ws, c)
@@ -132,6 +132,14 @@ func (l *leaf) opinionPart(rule int, by scantling.Second, scope string, pieces [
 		part.Compare.IDs = anchorsOf(ws)
 	}
 	return part, true, nil
+}
+
+// tighter reports whether an opinion has less room than another; one that shows nothing has none to show.
+func tighter(o, than *scantling.Opinion) bool {
+	if shown, other := o.Standing != finding.NotShown, than.Standing != finding.NotShown; shown != other {
+		return shown
+	}
+	return o.Margin < than.Margin
 }
 
 func anchorsOf(all []compared) []string {

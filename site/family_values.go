@@ -165,15 +165,15 @@ func parted(columns []compareColumn) [][]compareColumn {
 	for _, c := range columns {
 		whole += c.wide
 	}
-	each := whole / math.Ceil(whole/pageWide)
+	blocks := math.Ceil(whole / pageWide)
 	var out [][]compareColumn
-	begun, wide := 0, 0.0
+	begun, passed := 0, 0.0
 	for i, c := range columns {
-		if wide > 0 && wide+c.wide/2 > each {
+		if block := int((passed + c.wide/2) * blocks / whole); block > len(out) {
 			out = append(out, columns[begun:i])
-			begun, wide = i, 0
+			begun = i
 		}
-		wide += c.wide
+		passed += c.wide
 	}
 	if begun < len(columns) {
 		out = append(out, columns[begun:])

@@ -162,7 +162,7 @@ func (l *leaf) checkRows(checks []finding.Check) []CheckRow {
 	out := make([]CheckRow, 0, len(checks))
 	for _, c := range checks {
 		out = append(out, CheckRow{
-			Subject: l.about(c.Rule, c.Subject, c.Name()), Asks: c.Asks, Needed: c.Needed, Has: c.Has, Standing: standing(c.Standing), Says: Prose(closed(capital(c.Says))),
+			Subject: l.about(c.Rule, c.Subject, c.Name()), Asks: c.Asks, Needed: shortHash(c.Needed), Has: shortHash(c.Has), Standing: standing(c.Standing), Says: Prose(closed(capital(c.Says))),
 			Basis: basis(c.Basis), Source: c.Source, Places: l.places(c.Places), Missing: missingKeys(c.Missing),
 		})
 	}

@@ -25,7 +25,7 @@
 	function ungroup(table) {
 		var asked = "";
 		Array.prototype.slice.call(table.tBodies[0].rows).forEach(function (row) {
-			if (row.className === "asked") {
+			if (row.className === "asking") {
 				asked = row.cells[0].textContent;
 				row.parentNode.removeChild(row);
 			} else if (asked) {
@@ -174,7 +174,7 @@
 
 	function start() {
 		Array.prototype.forEach.call(document.querySelectorAll("table.filterable"), function (table) {
-			if (table.tBodies[0]) filterable(table, Array.prototype.slice.call(table.tBodies[0].rows).filter(function (row) { return row.className !== "asked"; }), table.parentNode, "Show only rows with");
+			if (table.tBodies[0]) filterable(table, Array.prototype.slice.call(table.tBodies[0].rows).filter(function (row) { return row.className !== "asking"; }), table.parentNode, "Show only rows with");
 		});
 		var groups = document.querySelectorAll("section.group");
 		if (groups.length) filterable(null, Array.prototype.slice.call(document.querySelectorAll("section.group .findings > li")), groups[0], "Show only findings with");

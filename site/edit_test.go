@@ -63,6 +63,7 @@ type editor struct {
 	rand *rand.Rand
 	yard string
 	out  string
+	lean bool // the last run read only what was drawn on of the stock
 }
 
 // newEditor lays out the demo without what takes long to reckon and is like everything else to this test: the lines

@@ -42,7 +42,8 @@ type pieces struct {
 	keys   keyring
 
 	ground  ground
-	anew    bool // what belongs to no hull was read again
+	anew    bool     // what belongs to no hull was read again
+	stocked *stocked // what is remembered of the stock, where it was not read
 	yard    yardMemo
 	hulls   []hullMemo
 	numbers []string
@@ -68,7 +69,7 @@ func newPieces(ctx context.Context, job *Job, s *stage, was *state, papers *pape
 	p.keys.papers = papers
 	papers.trail.known = p.kept.papers(keptYard)
 	p.begin = sync.OnceValues(p.beginning)
-	p.shared, p.shelved = sync.OnceValue(p.yardOnly), sync.OnceValue(func() *shelf { return newShelf(p.shared()) })
+	p.shared, p.shelved = sync.OnceValue(p.yardOnly), sync.OnceValue(p.shelve)
 	p.ready, p.files = sync.OnceValues(p.prepare), sync.OnceValue(p.byPath)
 	if err := p.lookAround(); err != nil {
 		return nil, err
@@ -100,7 +101,24 @@ func (p *pieces) beginning() (*record.Piecewise, error) {
 	if err != nil {
 		return nil, err
 	}
+	if !p.anew {
+		if of, ok := p.kept.stock(p.was.yard.Stocked); ok {
+			p.stocked = of
+			return record.BeginWithout(p.job.Root, known, of.has)
+		}
+	}
 	return record.Begin(p.job.Root, known)
+}
+
+// shelve makes the shelf, with what is remembered of the stock where that was not read.
+func (p *pieces) shelve() *shelf {
+	s := newShelf(p.shared())
+	if p.stocked != nil {
+		p.stocked.lay(s)
+	} else {
+		p.yard.Stocked = p.kept.writeStock(stockedOn(s))
+	}
+	return s
 }
 
 // lookAround looks at what belongs to no hull, and reads it where it is not as it is remembered.
@@ -117,11 +135,12 @@ func (p *pieces) lookAround() error {
 		}
 		return nil
 	}
+	p.anew = true
 	from, err := p.begin()
 	if err != nil {
 		return err
 	}
-	p.numbers, p.anew = from.Numbers(), true
+	p.numbers = from.Numbers()
 	p.yard = yardMemo{Look: is, Context: from.Context(), Stock: stockSum(from), Designs: from.Designs()}
 	return nil
 }

@@ -119,17 +119,43 @@ func (p *pieces) open(number string) (*opened, error) {
 	if err != nil {
 		return nil, err
 	}
-	alone := *y
-	alone.Hulls, alone.Doubts = []*record.Hull{h}, slices.Concat(y.Doubts, one.Doubts)
-	joined, err := engine.Rejoin(&alone, near)
+	alone, stock, err := p.alone(y, one)
 	if err != nil {
 		return nil, err
 	}
-	o := &opened{hull: h, yard: joined, near: near, files: p.shelved().of(h, one.Files...), reckon: func() *engine.Dossier { return p.reckon.Assess(joined, h) }}
+	joined, err := engine.Rejoin(alone, near)
+	if err != nil {
+		return nil, err
+	}
+	o := &opened{hull: h, yard: joined, near: near, files: p.shelved().of(h, slices.Concat(one.Files, stock)...), reckon: func() *engine.Dossier { return p.reckon.Assess(joined, h) }}
 	if m := p.of(number); recordsMark(h, p.filesOf(one)) != m.Records {
 		o.changed, m.Look = true, mark{} // somebody saved it while the run was on, and the next one looks again
 	}
 	return o, nil
+}
+
+// alone gives the yard with one hull in it. Where the stock was not read, it is what the hull draws on, with its files.
+func (p *pieces) alone(y *record.Yard, one *record.One) (*record.Yard, []record.File, error) {
+	alone := *y
+	alone.Hulls, alone.Doubts = []*record.Hull{one.Hull}, slices.Concat(y.Doubts, one.Doubts)
+	var names []string
+	for _, f := range p.shelved().stockOf(one.Hull) {
+		names = append(names, f.Path)
+	}
+	if p.stocked == nil || len(names) == 0 {
+		return &alone, nil, nil
+	}
+	from, err := p.begin()
+	if err != nil {
+		return nil, nil, err
+	}
+	some, err := from.Stock(names)
+	if err != nil {
+		return nil, nil, err
+	}
+	alone.Stock, alone.Elsewhere = some.Stock, p.stocked.Plates
+	alone.Doubts = append(alone.Doubts, some.Doubts...)
+	return &alone, some.Files, nil
 }
 
 func (p *pieces) absent(number string) line {

@@ -2,6 +2,7 @@ package site
 
 import (
 	"crypto/sha256"
+	"fmt"
 	"slices"
 	"strings"
 	"sync"
@@ -16,15 +17,17 @@ type shelf struct {
 	doubts map[string][]record.YardDoubt // by hull
 	plates []record.StockedPlate         // what plate the yard has
 
+	sums    map[string][sha256.Size]byte // of the texts of the common files
 	drawing *record.Drawing
 	hashed  func() map[uint64]string // marks of the stock by their hashes
 }
 
 func newShelf(y *record.Yard) *shelf {
-	s := &shelf{byPath: map[string]record.File{}, doubts: map[string][]record.YardDoubt{}, drawing: record.DrawingOf(y)}
+	s := &shelf{byPath: map[string]record.File{}, doubts: map[string][]record.YardDoubt{}, drawing: record.DrawingOf(y), sums: map[string][sha256.Size]byte{}}
 	for _, f := range y.Files {
 		if top, _, _ := strings.Cut(f.Path, "/"); top != "hulls" && top != "designs" {
 			s.common = append(s.common, f)
+			s.sums[f.Path] = sha256.Sum256(f.Text)
 		}
 		s.byPath[f.Path] = f
 	}
@@ -52,18 +55,27 @@ func (s *shelf) of(h *record.Hull, own ...record.File) []record.File {
 			out = append(out, f)
 		}
 	}
-	out = append(out, s.stockOf(h)...)
+	for _, f := range s.stockOf(h) {
+		if i := byName(own, f.Path); i >= 0 {
+			f = own[i]
+		}
+		out = append(out, f)
+	}
 	for _, name := range h.Over {
 		f, known := s.file(name)
-		if i := slices.IndexFunc(own, func(o record.File) bool { return o.Path == name }); i >= 0 {
+		if i := byName(own, name); i >= 0 {
 			f, known = own[i], true
 		}
-		if known && !slices.ContainsFunc(out, func(o record.File) bool { return o.Path == name }) {
+		if known && byName(out, name) < 0 {
 			out = append(out, f)
 		}
 	}
 	slices.SortFunc(out, func(a, b record.File) int { return strings.Compare(a.Path, b.Path) })
 	return out
+}
+
+func byName(files []record.File, name string) int {
+	return slices.IndexFunc(files, func(f record.File) bool { return f.Path == name })
 }
 
 // isStock reports a file that lists metal or consumables.
@@ -89,7 +101,7 @@ func (s *shelf) filesOf(drawn *record.Drawn) []record.File {
 func (s *shelf) sumOf(drawn *record.Drawn) [sha256.Size]byte {
 	all := sha256.New()
 	for _, f := range s.filesOf(drawn) {
-		hashFile(all, f)
+		fmt.Fprintf(all, "%q %x", f.Path, s.sums[f.Path])
 	}
 	return [sha256.Size]byte(all.Sum(nil))
 }

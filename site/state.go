@@ -44,6 +44,7 @@ type yardMemo struct {
 	Common  [sha256.Size]byte
 	Context [sha256.Size]byte
 	Stock   [sha256.Size]byte
+	Stocked mark // of what is remembered of the stock
 	Block   Block
 	Designs []record.DesignName
 }

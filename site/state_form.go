@@ -18,6 +18,7 @@ func (w *memoWriter) state(s *state) {
 	w.put(s.yard.Common[:])
 	w.put(s.yard.Context[:])
 	w.put(s.yard.Stock[:])
+	w.put(s.yard.Stocked[:])
 	w.text(s.yard.Block.Builder)
 	w.flag(s.yard.Block.Invented)
 	w.num(int64(len(s.yard.Designs)))
@@ -54,6 +55,7 @@ func (r *memoReader) state() *state {
 	r.fill(s.yard.Common[:])
 	r.fill(s.yard.Context[:])
 	r.fill(s.yard.Stock[:])
+	r.fill(s.yard.Stocked[:])
 	s.yard.Block = Block{Builder: r.text(), Invented: r.flag()}
 	for n := r.count(); n > 0 && r.err == nil; n-- {
 		s.yard.Designs = append(s.yard.Designs, record.DesignName{Name: r.text(), BasedOn: r.text()})

@@ -16,7 +16,7 @@ import (
 func someState() *state {
 	s := newState()
 	s.began, s.program, s.next = 1<<60, "hullfile", "H2"
-	s.yard = yardMemo{Look: mark{1}, Common: [32]byte{2}, Context: [32]byte{3}, Stock: [32]byte{14}, Block: Block{Builder: "Yard", Invented: true}, Designs: []record.DesignName{{Name: "A"}, {Name: "B", BasedOn: "A"}}}
+	s.yard = yardMemo{Look: mark{1}, Common: [32]byte{2}, Context: [32]byte{3}, Stock: [32]byte{14}, Stocked: mark{16}, Block: Block{Builder: "Yard", Invented: true}, Designs: []record.DesignName{{Name: "A"}, {Name: "B", BasedOn: "A"}}}
 	s.folders.add("H1", []string{".", "records/hulls/H1/logs", "seams"})
 	s.folders.add("H2", []string{"."})
 	s.hulls = []hullMemo{

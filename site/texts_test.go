@@ -6,6 +6,7 @@ import (
 	"path/filepath"
 	"reflect"
 	"slices"
+	"strings"
 	"testing"
 	"time"
 )
@@ -34,6 +35,7 @@ func (e *editor) lookedAt() (read, written []string) {
 		e.t.Fatal(err)
 	}
 	read = slices.Sorted(slices.Values(r.supply.(*pieces).kept.fresh))
+	e.lean = r.supply.(*pieces).stocked != nil
 	if err := errors.Join(r.books(e.t.Context()), r.close(e.t.Context()), s.swap()); err != nil {
 		e.t.Fatal(err)
 	}
@@ -65,6 +67,15 @@ func TestAChangedStockReadsNoHull(t *testing.T) {
 			e.put(filepath.Join(e.out, keptName, "LT56-031"), []byte("lost"))
 		}, []string{"LT56-031"}, drawOnLots(t, e.yard)},
 		{"the lot is gone", func() { os.Remove(lot) }, nil, drawOnLots(t, e.yard)},
+		{"a second file", func() {
+			e.put(filepath.Join(e.yard, "stock", "other.toml"), laterLot("Z902", ""))
+		}, nil, nil},
+		{"one hull, and the stock is not read", func() { e.remark("LT56-031") }, []string{"LT56-031"}, []string{"LT56-031"}},
+		{"one hull, where what the stock lists is lost", func() {
+			e.remark("LT56-031")
+			os.Remove(filepath.Join(e.out, keptName, keptStock))
+		}, []string{"LT56-031"}, []string{"LT56-031"}},
+		{"one hull once more", func() { e.remark("LT56-031") }, []string{"LT56-031"}, []string{"LT56-031"}},
 	}
 	for _, s := range steps {
 		s.do()
@@ -72,11 +83,24 @@ func TestAChangedStockReadsNoHull(t *testing.T) {
 		if !slices.Equal(read, s.read) || !slices.Equal(written, s.written) {
 			t.Errorf("%s: read %v and wrote %v, want %v and %v", s.where, read, written, s.read, s.written)
 		}
+		if lean := strings.HasSuffix(s.where, "not read") || strings.HasSuffix(s.where, "once more"); lean != e.lean {
+			t.Errorf("%s: only what is drawn on of the stock is read: %v, want %v", s.where, e.lean, lean)
+		}
 		fresh := filepath.Join(t.TempDir(), "fresh")
 		rendered(t, jobIn(t, e.yard, fresh))
 		same(t, s.where, tree(t, fresh), tree(t, e.out))
 		os.RemoveAll(fresh)
 	}
+}
+
+// remark changes the records of a hull and nothing that they say.
+func (e *editor) remark(number string) {
+	name := filepath.Join(e.yard, "hulls", number, "hull.toml")
+	text, err := os.ReadFile(name)
+	if err != nil {
+		e.t.Fatal(err)
+	}
+	e.put(name, append(text, "\n# a remark\n"...))
 }
 
 // laterLot is a lot of plate as thick as some that the yard has, of a cast if one is named.

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"maps"
 	"os"
+	"reflect"
 	"slices"
 
 	"hullfile/engine/finding"
@@ -26,13 +27,38 @@ type One struct {
 func (o *One) Faulty() bool { return len(o.faults.all) > 0 }
 
 // Begin reads a yard folder but for its hulls. The error is one of the folder itself; faults of records are told by Faults.
-func Begin(root *os.Root, known Known) (*Piecewise, error) {
+func Begin(root *os.Root, known Known) (*Piecewise, error) { return BeginWithout(root, known, nil) }
+
+// BeginWithout leaves out files of the stock in which nothing was wrong when they were read; Stock reads them when they are needed.
+func BeginWithout(root *os.Root, known Known, stock func(file string) bool) (*Piecewise, error) {
 	if _, err := root.Stat("."); err != nil {
 		return nil, fmt.Errorf("the yard folder cannot be read: %w", bottom(err))
 	}
 	p := &Piecewise{newReading(root, known)}
+	p.r.leave = stock
 	p.r.shared()
+	p.r.leave = nil
 	return p, nil
+}
+
+// Some is what some files of the stock hold.
+type Some struct {
+	Stock  Stock
+	Doubts []YardDoubt
+	Files  []File
+}
+
+// Stock reads some files of the stock. It may be asked from several goroutines. The error is finding.Faults.
+func (p *Piecewise) Stock(files []string) (Some, error) {
+	r := p.r.alone()
+	r.leave = func(file string) bool { return !slices.Contains(files, file) }
+	root := r.store(stockDir, stockTable, "lot consumable")
+	if told := r.faults.told(); len(told) > 0 {
+		return Some{}, told
+	}
+	s := Some{Doubts: r.doubts, Files: r.disk.files}
+	fill(stockTable, root, reflect.ValueOf(&s.Stock).Elem())
+	return s, nil
 }
 
 // Faults gives the faults of what was read at the beginning and of the hulls given, in file order. Where there are none, so

@@ -52,6 +52,7 @@ type reading struct {
 	dirs              []string // folders of hulls
 	hulls             []*laid
 	doubts            []YardDoubt
+	leave             func(file string) bool // of the stock, files that are not read
 }
 
 func newReading(root *os.Root, known Known) *reading {

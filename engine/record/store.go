@@ -16,7 +16,10 @@ func (r *reading) store(dir string, t *table, kinds string) *node {
 	start := finding.Place{File: dir, Line: 1, Col: 1}
 	root, whole := &node{shape: branch, key: start, at: start}, true
 	for _, name := range r.storeFiles(dir, t) {
-		whole = r.storeFile(c, path.Join(dir, name), t, root) && whole
+		file := path.Join(dir, name)
+		if r.leave == nil || !r.leave(file) {
+			whole = r.storeFile(c, file, t, root) && whole
+		}
 	}
 	o := overlay{fs: &r.faults}
 	root = o.table(t, nil, root, nil)

@@ -1,0 +1,82 @@
+package site
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"hullfile/engine/record"
+)
+
+// keptStock is the name under which is remembered what the files of the stock list. No hull can have it.
+const keptStock = ".stock"
+
+// stocked is what is remembered of the stock, so that a run in which one hull changed reads what that hull draws on and not
+// the metal of all boats.
+type stocked struct {
+	Files  []stockedFile         `json:"files"` // those that list something, in order of name
+	Plates []record.StockedPlate `json:"plates"`
+}
+
+type stockedFile struct {
+	Path  string            `json:"path"`
+	Sum   [sha256.Size]byte `json:"sum"`
+	Marks []string          `json:"marks"`
+}
+
+// stockedOn gives what there is to remember of the stock on a shelf.
+func stockedOn(s *shelf) *stocked {
+	all := &stocked{Plates: s.plates}
+	for _, f := range s.common {
+		if s.isStock(f.Path) {
+			all.Files = append(all.Files, stockedFile{f.Path, s.sums[f.Path], s.drawing.Marks(f.Path)})
+		}
+	}
+	return all
+}
+
+// has reports whether something is remembered of a file.
+func (s *stocked) has(file string) bool {
+	_, known := slices.BinarySearchFunc(s.Files, file, func(f stockedFile, name string) int { return strings.Compare(f.Path, name) })
+	return known
+}
+
+// lay puts what is remembered on a shelf on which the files themselves do not lie.
+func (s *stocked) lay(on *shelf) {
+	for _, f := range s.Files {
+		on.common = append(on.common, record.File{Path: f.Path})
+		on.sums[f.Path] = f.Sum
+		on.drawing.Lists(f.Path, f.Marks...)
+	}
+	slices.SortFunc(on.common, func(a, b record.File) int { return strings.Compare(a.Path, b.Path) })
+	on.plates = s.Plates
+}
+
+// writeStock remembers the stock. Like writeYard it is of use to the next run alone.
+func (k *kept) writeStock(s *stocked) mark {
+	text, err := json.Marshal(s)
+	if err != nil {
+		return mark{}
+	}
+	dir := k.stage.keeping()
+	if os.MkdirAll(dir, 0o755) != nil || writeAlone(filepath.Join(dir, keptStock), text) != nil {
+		return mark{}
+	}
+	sum := sha256.Sum256(text)
+	return markOf(sum[:])
+}
+
+// stock gives what is remembered of the stock, where the file belongs to the state.
+func (k *kept) stock(is mark) (*stocked, bool) {
+	text, err := os.ReadFile(filepath.Join(k.stage.final(keptName), keptStock))
+	sum := sha256.Sum256(text)
+	if err != nil || markOf(sum[:]) != is {
+		return nil, false
+	}
+	s := &stocked{}
+	return s, json.NewDecoder(bytes.NewReader(text)).Decode(s) == nil
+}

@@ -64,6 +64,8 @@ type editor struct {
 	yard string
 	out  string
 	lean bool // the last run read only what was drawn on of the stock
+
+	printed bool // it read the templates, to print a page
 }
 
 // newEditor lays out the demo without what takes long to reckon and is like everything else to this test: the lines

@@ -35,6 +35,7 @@ const mostHeld = 16
 // pieces is the supply of a run over a yard that is read hull by hull.
 type pieces struct {
 	job    *Job
+	soon   func() // a book will be made
 	stage  *stage
 	was    *state
 	papers *papers
@@ -61,8 +62,9 @@ type pieces struct {
 	faulty  map[string]*record.One
 }
 
-func newPieces(ctx context.Context, job *Job, s *stage, was *state, papers *papers) (*pieces, error) {
-	p := &pieces{job: job, stage: s, was: was, papers: papers, kept: newKept(s), held: map[string]*record.One{}, faulty: map[string]*record.One{}}
+func newPieces(ctx context.Context, press *press, s *stage, was *state, papers *papers) (*pieces, error) {
+	job := &press.job
+	p := &pieces{job: job, soon: press.soon, stage: s, was: was, papers: papers, kept: newKept(s), held: map[string]*record.One{}, faulty: map[string]*record.One{}}
 	if was.program != job.programOf() {
 		p.was = newState() // another program may read the same records otherwise
 	}
@@ -233,6 +235,7 @@ func (p *pieces) lookAtHull(i int) error {
 	if err != nil {
 		return err
 	}
+	p.soon()
 	one := from.Read(number)
 	if one.Faulty() || one.Hull == nil {
 		p.mu.Lock()

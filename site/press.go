@@ -20,6 +20,7 @@ type press struct {
 	job     Job
 	hands   int                          // how many print the pages of one book
 	pages   func() (*typeset.Set, error) // the frame, the parts, and "base KIND" and "main KIND" for every page kind
+	soon    func()                       // begins to make them, because a book or the register will be printed
 	cache   cache
 	rooms   rooms
 	style   []byte
@@ -37,7 +38,7 @@ var pageKinds = []string{
 
 func newPress(job Job) (*press, error) {
 	p := &press{job: job, hands: 1, pages: sync.OnceValues(pageSet)}
-	go p.pages() // wanted when the records were read and the first hull was reckoned
+	p.soon = sync.OnceFunc(func() { go p.pages() })
 	var err error
 	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css", "bench.css", "survey.css", "owner.css", "requirements.css", "structure.css"); err != nil {
 		return nil, fmt.Errorf("templates: %w", err)

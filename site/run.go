@@ -40,8 +40,11 @@ func newRun(ctx context.Context, p *press, s *stage) (*run, error) {
 	r := &run{press: p, stage: s, was: readState(s.place.out), now: newState(), all: map[string]bool{}}
 	r.papers = newPapers(p.job.Root, r.was.began)
 	var err error
+	if len(r.was.books) == 0 {
+		p.soon()
+	}
 	if p.job.Pieces != nil {
-		r.supply, err = newPieces(ctx, &p.job, s, r.was, r.papers)
+		r.supply, err = newPieces(ctx, p, s, r.was, r.papers)
 	} else {
 		r.supply, err = newWhole(&p.job, r.papers)
 	}
@@ -108,6 +111,7 @@ func (r *run) keep(number string) (outcome, error) {
 	if sealed(dir) {
 		return r.leave(was, number, dir)
 	}
+	r.press.soon()
 	return outcome{volume: volume{Key: key}}, nil
 }
 
@@ -207,18 +211,14 @@ func wentAway(err error) error {
 // close looks for hulls that are gone, and writes the register and the state.
 func (r *run) close(ctx context.Context) error {
 	r.findGone()
-	p, s := r.press, r.stage
-	if err := p.register(ctx, s, r.supply.block(), r.lines(), s.left(r.all)); err != nil {
+	if err := r.register(ctx); err != nil {
 		return err
 	}
-	if err := s.settleRegister(); err != nil {
-		return err
-	}
-	if p.job.Neighbours == nil && p.job.Pieces == nil {
+	if r.press.job.Neighbours == nil && r.press.job.Pieces == nil {
 		return nil
 	}
 	r.note()
-	return r.now.write(s.fresh(stateName))
+	return r.now.write(r.stage.fresh(stateName))
 }
 
 // lines gives a line for every hull of the yard. Hulls that were not part of the job stand as the file that lies there says.

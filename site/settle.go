@@ -11,7 +11,7 @@ import (
 // settleRegister looks through the new files of the register. One that lies in the output with the same bytes keeps its
 // time, and an entry in which nothing differs stays where it is. Pages of a register that was longer go.
 func (s *stage) settleRegister() error {
-	for _, name := range []string{"assets", registerDir, coverName, contentsName, sumsName} {
+	for _, name := range registerFiles {
 		if _, err := os.Lstat(s.fresh(name)); errors.Is(err, fs.ErrNotExist) {
 			if _, err := os.Lstat(s.final(name)); err == nil {
 				s.gone = append(s.gone, name)

@@ -57,6 +57,9 @@ func (s *stage) fresh(name string) string  { return filepath.Join(s.dir, "new", 
 func (s *stage) former(name string) string { return filepath.Join(s.dir, "old", name) }
 func (s *stage) final(name string) string  { return filepath.Join(s.place.out, name) }
 
+// room makes the folder of what is fresh, for a run that writes nothing but what it remembers.
+func (s *stage) room() error { return plainly(os.MkdirAll(s.fresh(""), 0o755)) }
+
 // keeping is the folder of what is remembered of single hulls, until it is put beside the state.
 func (s *stage) keeping() string { return filepath.Join(s.dir, "kept") }
 

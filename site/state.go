@@ -21,13 +21,14 @@ const stateForm = 3
 
 // state is what is remembered.
 type state struct {
-	began   int64  // when the run began that wrote it, by the disk's clock, nanoseconds since 1970
-	program string // that wrote it; another one may read records otherwise
-	yard    yardMemo
-	hulls   []hullMemo // of all hulls of the yard, in order of number
-	books   map[string]volume
-	folders folderLists
-	next    string // number of the hull at which the next run goes on looking at every file
+	began    int64  // when the run began that wrote it, by the disk's clock, nanoseconds since 1970
+	program  string // that wrote it; another one may read records otherwise
+	yard     yardMemo
+	hulls    []hullMemo // of all hulls of the yard, in order of number
+	books    map[string]volume
+	folders  folderLists
+	register registered
+	next     string // number of the hull at which the next run goes on looking at every file
 }
 
 // mark is a part of a hash.

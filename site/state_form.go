@@ -26,6 +26,8 @@ func (w *memoWriter) state(s *state) {
 		w.text(d.Name)
 		w.text(d.BasedOn)
 	}
+	w.put(s.register.Of[:])
+	w.put(s.register.Tree[:])
 	w.num(int64(len(s.folders.all)))
 	for _, list := range s.folders.all {
 		w.texts(list)
@@ -60,6 +62,8 @@ func (r *memoReader) state() *state {
 	for n := r.count(); n > 0 && r.err == nil; n-- {
 		s.yard.Designs = append(s.yard.Designs, record.DesignName{Name: r.text(), BasedOn: r.text()})
 	}
+	r.fill(s.register.Of[:])
+	r.fill(s.register.Tree[:])
 	for n := r.count(); n > 0 && r.err == nil; n-- {
 		s.folders.put(r.texts())
 	}

@@ -18,6 +18,7 @@ func someState() *state {
 	s.began, s.program, s.next = 1<<60, "hullfile", "H2"
 	s.yard = yardMemo{Look: mark{1}, Common: [32]byte{2}, Context: [32]byte{3}, Stock: [32]byte{14}, Stocked: mark{16}, Block: Block{Builder: "Yard", Invented: true}, Designs: []record.DesignName{{Name: "A"}, {Name: "B", BasedOn: "A"}}}
 	s.folders.add("H1", []string{".", "records/hulls/H1/logs", "seams"})
+	s.register = registered{mark{17}, mark{18}}
 	s.folders.add("H2", []string{"."})
 	s.hulls = []hullMemo{
 		{Title: "launch", State: "finished", Look: mark{4}, Records: mark{5}, Own: [32]byte{6}, Stock: [32]byte{15}, Brief: mark{7}, Named: []string{"H2"}, Taken: [32]byte{8},

@@ -7,8 +7,11 @@ import (
 	"reflect"
 	"slices"
 	"strings"
+	"sync/atomic"
 	"testing"
 	"time"
+
+	"hullfile/site/typeset"
 )
 
 // lookedAt makes a run long after everything was written, so that the times of files are trusted, and gives the hulls whose
@@ -24,6 +27,13 @@ func (e *editor) lookedAt() (read, written []string) {
 	if err != nil {
 		e.t.Fatal(err)
 	}
+	pages := press.pages
+	var printed atomic.Bool
+	press.pages = func() (*typeset.Set, error) {
+		printed.Store(true)
+		return pages()
+	}
+	defer func() { e.printed = printed.Load() }()
 	s, err := openStage(p)
 	if err != nil {
 		e.t.Fatal(err)
@@ -67,6 +77,10 @@ func TestAChangedStockReadsNoHull(t *testing.T) {
 			e.put(filepath.Join(e.out, keptName, "LT56-031"), []byte("lost"))
 		}, []string{"LT56-031"}, drawOnLots(t, e.yard)},
 		{"the lot is gone", func() { os.Remove(lot) }, nil, drawOnLots(t, e.yard)},
+		{"of the register a page was written over", func() { e.put(filepath.Join(e.out, coverName), []byte("another")) }, nil, nil},
+		{"of the register a file was added", func() { e.put(filepath.Join(e.out, "assets", "more.css"), []byte("more")) }, nil, nil},
+		{"of the register a list was taken away", func() { os.Remove(filepath.Join(e.out, "assets", "book.js")) }, nil, nil},
+		{"nothing once again", func() {}, nil, nil},
 		{"a second file", func() {
 			e.put(filepath.Join(e.yard, "stock", "other.toml"), laterLot("Z902", ""))
 		}, nil, nil},
@@ -85,6 +99,9 @@ func TestAChangedStockReadsNoHull(t *testing.T) {
 		}
 		if lean := strings.HasSuffix(s.where, "not read") || strings.HasSuffix(s.where, "once more"); lean != e.lean {
 			t.Errorf("%s: only what is drawn on of the stock is read: %v, want %v", s.where, e.lean, lean)
+		}
+		if quiet := s.written == nil && !strings.HasPrefix(s.where, "of the register"); quiet == e.printed {
+			t.Errorf("%s: templates are read for a page: %v", s.where, e.printed)
 		}
 		fresh := filepath.Join(t.TempDir(), "fresh")
 		rendered(t, jobIn(t, e.yard, fresh))

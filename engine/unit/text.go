@@ -22,7 +22,7 @@ func Text[T ~float64](v T, decimals int) string {
 		return "–"
 	}
 	var room [64]byte // a longer number goes elsewhere
-	digits := strconv.AppendFloat(room[:0], math.Min(math.Abs(x)*upFromHalf, math.MaxFloat64), 'f', decimals, 64)
+	digits := appendRounded(room[:0], math.Min(math.Abs(x)*upFromHalf, math.MaxFloat64), decimals)
 	whole := len(digits)
 	if decimals > 0 {
 		whole -= decimals + 1
@@ -37,6 +37,40 @@ func Text[T ~float64](v T, decimals int) string {
 		text = append(text, "−"...)
 	}
 	return string(append(appendGrouped(text, digits[:whole]), digits[whole:]...))
+}
+
+// appendRounded writes a number that is not below nought with so many decimals, as strconv does. Where the rounding is beyond
+// doubt it is done in whole numbers, which takes a fifth of the time: pages hold tens of thousands of them.
+func appendRounded(out []byte, x float64, decimals int) []byte {
+	const (
+		most  = 1e9  // of the whole number; up to it the product below is off by less than a ten-millionth
+		doubt = 1e-5 // from a half
+	)
+	if decimals >= 0 && decimals < len(tens) {
+		if scaled := x * tens[decimals]; scaled < most {
+			whole := math.Floor(scaled)
+			if rest := scaled - whole; math.Abs(rest-0.5) > doubt {
+				return appendDecimals(out, uint64(whole+math.Floor(rest+0.5)), decimals)
+			}
+		}
+	}
+	return strconv.AppendFloat(out, x, 'f', decimals, 64)
+}
+
+var tens = [...]float64{1, 10, 100, 1000, 10000}
+
+// appendDecimals writes a whole number with a point before its last digits.
+func appendDecimals(out []byte, n uint64, decimals int) []byte {
+	if decimals == 0 {
+		return strconv.AppendUint(out, n, 10)
+	}
+	power := uint64(tens[decimals])
+	out = append(strconv.AppendUint(out, n/power, 10), '.')
+	for part := n % power; power > 1; part %= power {
+		power /= 10
+		out = append(out, '0'+byte(part/power))
+	}
+	return out
 }
 
 // appendGrouped writes a run of digits in threes from the right.

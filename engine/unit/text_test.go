@@ -2,6 +2,8 @@ package unit
 
 import (
 	"math"
+	"math/rand/v2"
+	"strconv"
 	"testing"
 )
 
@@ -59,6 +61,23 @@ func BenchmarkText(b *testing.B) {
 	for b.Loop() {
 		if Text(1234.567, 1) == Figures(0.01234, 3) {
 			b.Fatal("two numbers look alike")
+		}
+	}
+}
+
+// TestRoundedAsTheLibraryDoes holds numbers near a half and at random against strconv, which rounds the exact value.
+func TestRoundedAsTheLibraryDoes(t *testing.T) {
+	numbers := rand.New(rand.NewPCG(7, 8))
+	values := []float64{0, 0.5, 1.5, 2.5, 0.25, 0.125, 0.15, 1.005, 2.675, 0.045, 1e-300, 99999.5, 999999999.5, 1e9, 1e17, 26.349999999999998, math.MaxFloat64}
+	for range 50_000 {
+		half := math.Floor(1e6*numbers.Float64()) + 0.5
+		values = append(values, half, half/10, half/1000, math.Nextafter(half/100, 0), math.Nextafter(half/100, 1e9), math.Exp(60*numbers.Float64()-20))
+	}
+	for _, v := range values {
+		for decimals := range 7 {
+			if got, want := string(appendRounded(nil, v, decimals)), strconv.FormatFloat(v, 'f', decimals, 64); got != want {
+				t.Fatalf("%v with %d decimals is %s, want %s", v, decimals, got, want)
+			}
 		}
 	}
 }

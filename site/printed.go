@@ -185,6 +185,10 @@ func (j *joiner) linked(s *section, text []byte) string {
 		if len(tag) == 0 {
 			return
 		}
+		if keepsAsItIs(tag) {
+			out.Write(tag)
+			return
+		}
 		if level := headingLevel(tag); level > 0 {
 			writeHeading(&out, tag, level, min(level+deeper, 6), prefix)
 			return

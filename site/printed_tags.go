@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"html"
 	"net/url"
+	"slices"
 	"strconv"
 	"strings"
 )
@@ -54,6 +55,14 @@ func nameOf(tag []byte) []byte {
 }
 
 var stroke = []byte("/")
+
+// rewritten are what a tag holds of which something becomes otherwise in an edition: headings, identifiers and links.
+var rewritten = [][]byte{[]byte("<h"), []byte("</h"), []byte(` id="`), []byte(` href="`), []byte(` for="`), []byte(` headers="`), []byte(` aria-`), []byte(` data-to="`), []byte(`url(#`)}
+
+// keepsAsItIs reports a tag that is copied, as most tags of drawings and formulas are.
+func keepsAsItIs(tag []byte) bool {
+	return !slices.ContainsFunc(rewritten, func(part []byte) bool { return bytes.Contains(tag, part) })
+}
 
 // headingLevel gives 1 to 6 for a heading, opening or closing, else 0.
 func headingLevel(tag []byte) int {
@@ -138,6 +147,8 @@ func writeAttributes(out *bytes.Buffer, rest []byte, prefix, to string, labels m
 			out.Write(value[1:])
 		case key == "data-to" && labels[strings.TrimPrefix(to, "#")] != "":
 			out.WriteString(labels[strings.TrimPrefix(to, "#")])
+		case !bytes.Contains(value, []byte("url(#")):
+			out.Write(value)
 		default:
 			out.Write(bytes.ReplaceAll(value, []byte("url(#"), []byte("url(#"+prefix)))
 		}

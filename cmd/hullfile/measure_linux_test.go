@@ -90,8 +90,13 @@ func (b *bench) ran(what string, args ...string) measured {
 	var said bytes.Buffer
 	cmd.Stdout, cmd.Stderr = &said, &said
 	begun := time.Now()
-	err := cmd.Run()
-	m := measured{what: what, took: time.Since(begun)}
+	err := cmd.Start()
+	if err != nil {
+		b.t.Fatalf("%s: %v", what, err)
+	}
+	most := mostOf(cmd.Process)
+	err = cmd.Wait()
+	m := measured{what: what, took: time.Since(begun), peak: most()}
 	if err != nil {
 		b.t.Fatalf("%s: %v: %s", what, err, &said)
 	}

@@ -45,6 +45,9 @@ func Assess(h *record.Hull, loaded weight.Total) Result {
 	r.Sound = len(r.Findings) == 0
 	if !r.Sound {
 		r.Why = "the lines cannot be those of a hull"
+		if len(h.Stations) < fewest {
+			r.Why = "the lines have too few stations to make a hull"
+		}
 		r.Checks = append(r.Checks, r.shape(h, finding.NotShown))
 		return r
 	}
@@ -64,8 +67,10 @@ func (r *Result) shape(h *record.Hull, s finding.Standing) finding.Check {
 		c.Says = fmt.Sprintf("%d stations from x %.2f to %.2f m", len(h.Stations), r.Hull.Stations[0].X, r.Hull.Stations[len(h.Stations)-1].X)
 		return c
 	}
-	c.Says = r.Why + "; see the contradictions"
-	c.Settle = "mend the stations that the contradictions name"
+	c.Says, c.Settle = r.Why, "write more stations"
+	if len(h.Stations) >= fewest {
+		c.Says, c.Settle = r.Why+"; see the contradictions", "mend the stations that the contradictions name"
+	}
 	return c
 }
 

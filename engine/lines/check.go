@@ -5,18 +5,22 @@ import (
 
 	"hullfile/engine/finding"
 	"hullfile/engine/hydrostatics"
+	"hullfile/engine/unit"
 )
 
+// fewest is the least number of stations that make a hull: aft, middle and fore.
+const fewest = 3
+
 // Check looks for what cannot be a hull: stations out of order, edges that cross, a sheer under the chine, recesses and
-// openings outside the hull. A hull with any contradiction must not be floated.
+// openings outside the hull; and for what is no hull yet. A hull with any finding must not be floated.
 func (h *Hull) Check() []finding.Finding {
 	if len(h.Stations) == 0 {
 		return nil
 	}
 	var out []finding.Finding
-	if len(h.Stations) < 3 {
-		out = append(out, wrong("lines-few", "lines", h.Stations[0].Place,
-			fmt.Sprintf("the lines have %d stations; at least three are needed to make a hull", len(h.Stations)), "write more stations"))
+	if n := len(h.Stations); n < fewest {
+		out = append(out, finding.Finding{Kind: finding.Gap, Rule: "lines-few", Subject: "lines", Places: []finding.Place{h.Stations[0].Place},
+			Says: "the lines have " + unit.Count(n, "station", "stations") + "; at least three are needed to make a hull", Settle: "write more stations"})
 	}
 	for i, s := range h.Stations {
 		if i > 0 && s.X <= h.Stations[i-1].X {

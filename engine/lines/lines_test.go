@@ -120,6 +120,17 @@ func TestFindsWhatCannotBe(t *testing.T) {
 	}
 }
 
+// A hull of which the first stations are written contradicts nothing: something is missing.
+func TestFewStationsAreAGap(t *testing.T) {
+	for n, want := range map[int]string{1: "the lines have 1 station;", 2: "the lines have 2 stations;"} {
+		h := prism()
+		h.Stations = h.Stations[:n]
+		if got := h.Check(); len(got) != 1 || got[0].Kind != finding.Gap || !strings.HasPrefix(got[0].Says, want) {
+			t.Errorf("%d stations: %+v", n, got)
+		}
+	}
+}
+
 func TestOneUnfairOrdinateStandsOut(t *testing.T) {
 	h := &Hull{}
 	for i := 0; i <= 12; i++ {

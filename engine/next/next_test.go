@@ -50,6 +50,7 @@ func TestOfTakesTheGravestFirst(t *testing.T) {
 		{func() { in.Findings = append(in.Findings, found(finding.Shortfall, thin.Rule, "panel B4")) }, Contradicts, "weighing W1"},
 		{func() { in.Findings = append(in.Findings, found(finding.Shortfall, thin.Rule, thin.Subject)) }, Unsafe, "panel B3"},
 		{func() { h.Stringers = nil }, Frameless, "frames and stringers"},
+		{func() { h.Stations = h.Stations[:2] }, Frameless, "shape"},
 		{func() { h.Stations = nil }, Frameless, "shape"},
 		{func() { h.Boat.Speed.Set = false }, Principal, "principal data"},
 	}

@@ -81,7 +81,10 @@ func principal(h *record.Hull) []wanted {
 	}
 }
 
-func shape(h *record.Hull) []wanted { return []wanted{{"station", len(h.Stations) > 0}} }
+// shape is begun with one station; three make a hull.
+func shape(h *record.Hull) []wanted {
+	return []wanted{{"station", len(h.Stations) > 0}, {"three stations", len(h.Stations) >= 3}}
+}
 
 // plate is there too where panels are listed by hand.
 func plate(h *record.Hull) []wanted {

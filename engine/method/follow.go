@@ -4,8 +4,9 @@ import "slices"
 
 // Follow reckons one symbol of a scope, with the scopes above it from the top, and nothing on which the symbol does not hang:
 // the steps of the workings are those alone, and Get gives other results without a state. It is for questions that ask one
-// thing, such as a published value. Errors are those of Evaluate.
-func (s *Sheet) Follow(scope, symbol string, given Given) (*Working, error) {
+// thing, such as a published value. What an earlier question left may be handed over and is overwritten; nil without. Errors
+// are those of Evaluate.
+func (s *Sheet) Follow(scope, symbol string, given Given, over *Working) (*Working, error) {
 	at := slices.IndexFunc(s.Scopes, func(one *Scope) bool { return one.Name == scope })
 	if at < 0 {
 		return s.Evaluate(scope, given, nil) // it says so
@@ -22,11 +23,11 @@ func (s *Sheet) Follow(scope, symbol string, given Given) (*Working, error) {
 	}
 	var w *Working
 	for _, sc := range slices.Backward(chain) {
-		w = s.partly(sc, w, needed)
+		w = s.partly(sc, w, needed, over.of(sc))
 		if err := w.takeInputs(given); err != nil {
 			return nil, err
 		}
-		r, at := newReckoner(w), 0
+		r, at := w.desk, 0
 		for _, g := range sc.groups {
 			if needed[g.symbol.slot] {
 				r.one(g, &w.Steps[at])
@@ -54,16 +55,31 @@ func (sc *Scope) mark(needed []bool) {
 	}
 }
 
-// partly is a blank working for the steps that are needed.
-func (s *Sheet) partly(sc *Scope, above *Working, needed []bool) *Working {
+// of finds the working of a scope among this one and those above it, nil where it is not there.
+func (w *Working) of(sc *Scope) *Working {
+	for w != nil && w.Scope != sc {
+		w = w.Above
+	}
+	return w
+}
+
+// partly is a blank working for the steps that are needed, with the room of an earlier one of the scope where there is one.
+func (s *Sheet) partly(sc *Scope, above *Working, needed []bool, over *Working) *Working {
 	n := 0
 	for _, g := range sc.groups {
 		if needed[g.symbol.slot] {
 			n++
 		}
 	}
-	w := &Working{Sheet: s, Scope: sc, Above: above, Inputs: make([]Shown, len(sc.Inputs)), Steps: make([]Shown, n)}
-	w.all, w.cells = make([]*Shown, len(sc.symbols)), make([]cell, len(sc.symbols))
+	w := over
+	if w == nil {
+		w = &Working{Sheet: s, Scope: sc, Inputs: make([]Shown, len(sc.Inputs)), all: make([]*Shown, len(sc.symbols)), cells: make([]cell, len(sc.symbols))}
+		w.desk = newReckoner(w)
+	}
+	w.Above, w.desk.told = above, false
+	w.Steps = slices.Grow(w.Steps[:0], n)[:n]
+	clear(w.Steps)
+	clear(w.cells)
 	if above != nil {
 		copy(w.all, above.all)
 	}

@@ -90,6 +90,7 @@ type runner struct {
 	alloys  *material.Table
 	touched map[*method.Formula]*touch
 	lists   *requirement.Catalog
+	over    *method.Working // of the case before, whose room the next one takes
 }
 
 // touch is which sets used a formula in a case that passed.

@@ -30,9 +30,10 @@ func (r *runner) bySheet(s *set, c *row) (outcome, error) {
 	if err != nil {
 		return out, err
 	}
-	if out.under, err = sheet.Follow(scope, c.Symbol, given.values); err != nil {
+	if out.under, err = sheet.Follow(scope, c.Symbol, given.values, r.over); err != nil {
 		return out, err
 	}
+	r.over = out.under
 	return out, out.take(c.Symbol)
 }
 
@@ -85,17 +86,14 @@ type put struct {
 // given turns the written inputs into a Given, in the order in which the sheet asks for them. An input that no scope
 // asks for is an error: it would be a typing fault that changes nothing.
 func given(chain []*method.Scope, shared, own map[string]any) (put, error) {
-	written := map[string]any{}
-	for _, from := range []map[string]any{shared, own} {
-		for name, v := range from {
-			written[name] = v
-		}
-	}
-	out := put{values: method.GivenMap{}}
+	out := put{values: make(method.GivenMap, len(shared)+len(own))}
 	var parts []string
 	for _, sc := range chain {
 		for _, in := range sc.Inputs {
-			v, ok := written[in.From]
+			v, ok := own[in.From]
+			if !ok {
+				v, ok = shared[in.From]
+			}
 			if !ok {
 				continue
 			}
@@ -108,10 +106,16 @@ func given(chain []*method.Scope, shared, own map[string]any) (put, error) {
 		}
 	}
 	out.text = strings.Join(parts, ", ")
-	for _, name := range sorted(written) {
-		if _, ok := out.values[name]; !ok {
-			return out, fmt.Errorf("no scope asks for %q", name)
+	var idle []string
+	for _, written := range []map[string]any{shared, own} {
+		for name := range written {
+			if _, ok := out.values[name]; !ok {
+				idle = append(idle, name)
+			}
 		}
+	}
+	if len(idle) > 0 {
+		return out, fmt.Errorf("no scope asks for %q", slices.Min(idle))
 	}
 	return out, nil
 }

@@ -1,6 +1,7 @@
 package main
 
 import (
+	"errors"
 	"fmt"
 	"io/fs"
 	"os"
@@ -11,6 +12,12 @@ import (
 // openFile opens a technical file: a folder, or a zip of one.
 func openFile(path string) (from fs.FS, closing func(), err error) {
 	info, err := os.Stat(path)
+	switch {
+	case errors.Is(err, fs.ErrNotExist):
+		return nil, nil, fmt.Errorf("there is no technical file %q, neither a folder nor a zip", path)
+	case err == nil && !info.IsDir() && !info.Mode().IsRegular(): // a pipe would wait for whoever writes into it
+		return nil, nil, fmt.Errorf("%q is neither a folder nor a file", path)
+	}
 	if err != nil || info.IsDir() {
 		root, err := openFolder(path)
 		if err != nil {

@@ -4,6 +4,8 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"io/fs"
+	"os"
 
 	"github.com/spf13/cobra"
 
@@ -46,6 +48,9 @@ func sealFile(ctx context.Context, d *desk, dir, keyFile string, what seal.Signi
 	key, err := readSealKey(d, keyFile, &what)
 	if err != nil {
 		return err
+	}
+	if _, err := os.Stat(dir); errors.Is(err, fs.ErrNotExist) {
+		return fmt.Errorf("there is no technical file %q", dir)
 	}
 	root, err := openFolder(dir)
 	if err != nil {

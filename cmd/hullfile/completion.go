@@ -1,6 +1,8 @@
 package main
 
 import (
+	"bytes"
+	"errors"
 	"fmt"
 	"io"
 
@@ -36,7 +38,7 @@ func completionCommand(d *desk) *cobra.Command {
 func completion(root *cobra.Command, shell string, to io.Writer) error {
 	switch shell {
 	case "bash":
-		return root.GenBashCompletionV2(to, true)
+		return bashCompletion(root, to)
 	case "zsh":
 		return root.GenZshCompletion(to)
 	case "fish":
@@ -45,4 +47,29 @@ func completion(root *cobra.Command, shell string, to io.Writer) error {
 		return root.GenPowerShellCompletionWithDesc(to)
 	}
 	return fmt.Errorf("there is no script for the shell %q; write bash, zsh, fish or powershell", shell)
+}
+
+// What the library's script for bash asks of a package that many machines do not have, Macs among them, and what stands in
+// for it there: the word before the cursor and those around it, as bash itself parts them.
+const (
+	askedWords = `    _get_comp_words_by_ref "$@" cur prev words cword
+`
+	ownWords = `    if declare -F _get_comp_words_by_ref >/dev/null; then
+        _get_comp_words_by_ref "$@" cur prev words cword
+    else
+        cur=${COMP_WORDS[COMP_CWORD]} prev=${COMP_WORDS[COMP_CWORD - 1]} words=("${COMP_WORDS[@]}") cword=$COMP_CWORD
+    fi
+`
+)
+
+func bashCompletion(root *cobra.Command, to io.Writer) error {
+	var script bytes.Buffer
+	if err := root.GenBashCompletionV2(&script, true); err != nil {
+		return err
+	}
+	if !bytes.Contains(script.Bytes(), []byte(askedWords)) {
+		return errors.New("the library's script for bash is not the one that this was written for")
+	}
+	_, err := to.Write(bytes.Replace(script.Bytes(), []byte(askedWords), []byte(ownWords), 1))
+	return err
 }

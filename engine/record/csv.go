@@ -60,6 +60,10 @@ func (c *checker) readCSV(file string, raw []byte, src source) (root *node, ok b
 	head, _, _ := bytes.Cut(text, []byte("\n"))
 	r.rows = csv.NewReader(bytes.NewReader(text))
 	r.rows.Comma, r.comma = separator(head)
+	if at := wideLine(text, byte(r.rows.Comma)); at >= 0 {
+		c.fs.add(newRuler(file, text).at(at), "", "a table has a column for each key, and a row a cell for each column", "the line has more than %d cells", mostInLine)
+		return nil, false
+	}
 	r.rows.FieldsPerRecord = -1
 	r.rows.ReuseRecord = true
 	if !r.head(second(text, r.rows.Comma)) {
@@ -87,6 +91,25 @@ func second(text []byte, comma rune) []string {
 		return nil
 	}
 	return cells
+}
+
+// mostInLine is how many cells a line may have before it is taken apart, which needs memory for each: fifty times what a head
+// may have.
+const mostInLine = 50 * mostColumns
+
+// wideLine gives where a line of more cells than that begins, -1 where there is none.
+func wideLine(text []byte, separator byte) int {
+	for from := 0; from < len(text); {
+		line := text[from:]
+		if end := bytes.IndexByte(line, '\n'); end >= 0 {
+			line = line[:end+1]
+		}
+		if len(line) > mostInLine && bytes.Count(line, []byte{separator}) > mostInLine {
+			return from
+		}
+		from += len(line)
+	}
+	return -1
 }
 
 // separator finds what stands between the columns: a semicolon, if the head has more of them than commas. A spreadsheet

@@ -114,6 +114,8 @@ func TestTooMany(t *testing.T) {
 		{"weights.csv", "id,mass_kg\n" + counting(mostRows+2, "W%d,1\n"), "weights.csv:100002:1: weight: the table has more than 100000 rows"},
 		{"weights.csv", "id\n" + strings.Repeat("\n", 2_000_000) + "W1,\n", "weights.csv"},
 		{"weights.csv", "id\n" + strings.Repeat("1,", mostCSV/2), "weights.csv: the file is larger than 16 MiB"},
+		{"weights.csv", strings.Repeat(";", mostCSV-100) + "\n", "weights.csv:1:1: the line has more than 10000 cells"},
+		{"weights.csv", "id,mass_kg\nW1,2\n" + strings.Repeat(",", mostCSV-100) + "\n", "weights.csv:3:1: the line has more than 10000 cells"},
 		{"hull.toml", counting(260_000, "[panel.%d]\n"), "hull.toml"},
 		{"hull.toml", "x = [\n" + strings.Repeat("1,\n", mostTOML/3-10) + "]\n", "hull.toml"},
 		{"hull.toml", "x = " + strings.Repeat("[", 100_000), "values are nested deeper than a record needs"},

@@ -36,7 +36,7 @@ func openStage(p place) (*stage, error) {
 		return nil, err
 	}
 	s := &stage{place: p, lock: lock, move: os.Rename, trade: trade}
-	if err := sweep(p.out); err != nil {
+	if err := sweep(p.out, os.RemoveAll); err != nil {
 		s.discard()
 		return nil, err
 	}
@@ -64,8 +64,9 @@ func (s *stage) room() error { return plainly(os.MkdirAll(s.fresh(""), 0o755)) }
 func (s *stage) keeping() string { return filepath.Join(s.dir, "kept") }
 
 // sweep clears what an earlier run left when it was killed. If that was during the exchange, what had been set aside
-// is put back first.
-func sweep(out string) error {
+// is put back first. What cannot be removed, because another program looks into it, is in nobody's way and stays until the
+// next run: nothing of it is put back any more.
+func sweep(out string, remove func(string) error) error {
 	entries, err := os.ReadDir(out)
 	if err != nil {
 		return fmt.Errorf("output folder: %w", err)
@@ -75,10 +76,14 @@ func sweep(out string) error {
 			continue
 		}
 		left := filepath.Join(out, e.Name())
-		if err := putBack(filepath.Join(left, "old"), out); err != nil {
+		old := filepath.Join(left, "old")
+		if err := putBack(old, out); err != nil {
 			return err
 		}
-		if err := os.RemoveAll(left); err != nil {
+		if remove(left) == nil {
+			continue
+		}
+		if err := os.Rename(old, filepath.Join(left, "done")); err != nil && !errors.Is(err, fs.ErrNotExist) {
 			return fmt.Errorf("clearing an interrupted run: %w", plainly(err))
 		}
 	}

@@ -191,10 +191,38 @@ func TestKilledExchangeIsPutBack(t *testing.T) {
 	if err := os.Rename(filepath.Join(job.Out, "HL74-012"), filepath.Join(aside, "HL74-012")); err != nil {
 		t.Fatal(err)
 	}
-	if err := sweep(job.Out); err != nil {
+	if err := sweep(job.Out, os.RemoveAll); err != nil {
 		t.Fatal(err)
 	}
 	same(t, "after a killed exchange", before, tree(t, job.Out))
+}
+
+// What an interrupted run left and cannot be removed stays in nobody's way, and nothing of it is put back later.
+func TestWhatCannotBeClearedStays(t *testing.T) {
+	out := t.TempDir()
+	for _, name := range []string{"H1/now", ".part-1/old/H1/before", ".part-1/old/H2/before", ".part-1/new/H1/half"} {
+		if err := errors.Join(os.MkdirAll(filepath.Join(out, filepath.Dir(name)), 0o755), os.WriteFile(filepath.Join(out, name), nil, 0o644)); err != nil {
+			t.Fatal(err)
+		}
+	}
+	held := func(string) error { return errors.New("another program looks into it") }
+	if err := sweep(out, held); err != nil {
+		t.Fatal(err)
+	}
+	for name, want := range map[string]bool{"H1/now": true, "H1/before": false, "H2/before": true} {
+		if _, err := os.Stat(filepath.Join(out, name)); (err == nil) != want {
+			t.Errorf("%s: %v, want it there: %v", name, err, want)
+		}
+	}
+	if err := errors.Join(os.RemoveAll(filepath.Join(out, "H1")), sweep(out, held), sweep(out, os.RemoveAll)); err != nil {
+		t.Fatal(err)
+	}
+	if _, err := os.Stat(filepath.Join(out, "H1")); err == nil {
+		t.Error("a hull that is gone was put back from what was left")
+	}
+	if left, err := filepath.Glob(filepath.Join(out, stagePrefix+"*")); err != nil || len(left) > 0 {
+		t.Errorf("left behind: %v %v", left, err)
+	}
 }
 
 func TestRefusals(t *testing.T) {

@@ -6,6 +6,7 @@ import (
 	"sort"
 
 	"hullfile/engine/finding"
+	"hullfile/engine/record"
 	"hullfile/engine/unit"
 )
 
@@ -25,6 +26,7 @@ type zoneBuild struct {
 	bars    []*bar       // of stock, light first
 	density float64      // of the plate
 	out     *Result
+	asked   record.Member // a member on another bar and plate, from question to question
 }
 
 // builds gives the zone as it is, then the lightest plate and bar of the yard's stock at each spacing, lightest first. It needs
@@ -197,12 +199,13 @@ func (b *zoneBuild) bar(part float64, plate unit.MM) *bar {
 
 func (b *zoneBuild) carries(l *laid, one *bar, part float64, plate unit.MM) bool {
 	m := &b.out.Members[l.member]
-	rec := *m.Record
+	rec := &b.asked
+	*rec = *m.Record
 	if rec.Attached.V > 0 {
 		rec.Attached.V = plate
 	}
 	rec.Spacing.V = unit.MM(float64(rec.Spacing.V) * part)
-	other, ok := b.rule.layOn(l.member, &rec, m.Count, one)
+	other, ok := b.rule.layOn(l.member, rec, m.Count, one)
 	if !ok {
 		return false
 	}

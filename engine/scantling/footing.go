@@ -30,29 +30,23 @@ func underStep(w *method.Working, symbol string) footing {
 // first finds the result with a unit that lies nearest under a step: among what the step used, then among what that used.
 // Inputs do not count: the strength of a metal is not yet the stress that a sheet allows.
 func first(w *method.Working, symbol, sign string) (float64, bool) {
-	level := []string{symbol}
-	var seen []string
-	for len(level) > 0 {
-		var below []string
-		for _, s := range level {
-			shown, ok := w.Get(s)
-			if !ok {
+	all := append(make([]string, 0, 48), symbol) // in the order in which they are come upon, level by level
+	for at := 0; at < len(all); at++ {
+		shown, ok := w.Get(all[at])
+		if !ok {
+			continue
+		}
+		for _, used := range shown.Uses {
+			if slices.Contains(all, used) {
 				continue
 			}
-			for _, used := range shown.Uses {
-				if slices.Contains(seen, used) {
-					continue
+			all = append(all, used)
+			if of, ok := w.Get(used); ok && of.Unit == sign && of.Formula != nil {
+				if v, ok := w.Value(used); ok {
+					return v, true
 				}
-				seen = append(seen, used)
-				if of, ok := w.Get(used); ok && of.Unit == sign && of.Formula != nil {
-					if v, ok := w.Value(used); ok {
-						return v, true
-					}
-				}
-				below = append(below, used)
 			}
 		}
-		level = below
 	}
 	return 0, false
 }

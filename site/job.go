@@ -33,6 +33,8 @@ type Job struct {
 	Print    bool                               // write the print edition of the whole file too
 	Program  string                             // tells two builds of one version apart; it is not printed
 
+	Templates Templates // made once by who renders again and again; may be empty
+
 	// Neighbours gives a digest of what the dossier of a hull takes from the records of other hulls. Without it nothing
 	// is known of what a book was made of, and every one is written anew.
 	Neighbours func(*record.Hull) []byte

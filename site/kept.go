@@ -74,6 +74,20 @@ func (k *kept) writeYard(p *papers) {
 	}
 }
 
+// writeStock remembers the stock. Like writeYard it is of use to the next run alone.
+func (k *kept) writeStock(s *stocked) mark {
+	text, err := json.Marshal(s)
+	if err != nil {
+		return mark{}
+	}
+	dir := k.stage.keeping()
+	if os.MkdirAll(dir, 0o755) != nil || writeAlone(filepath.Join(dir, keptStock), text) != nil {
+		return mark{}
+	}
+	sum := sha256.Sum256(text)
+	return markOf(sum[:])
+}
+
 // lines reads the lines of a file; ok is false where it is not there or not whole.
 func (k *kept) lines(name string) (lines [keptLines][]byte, ok bool) {
 	text, err := os.ReadFile(filepath.Join(k.stage.keeping(), name))

@@ -37,7 +37,10 @@ var pageKinds = []string{
 }
 
 func newPress(job Job) (*press, error) {
-	p := &press{job: job, hands: 1, pages: sync.OnceValues(pageSet)}
+	p := &press{job: job, hands: 1, pages: job.Templates.set}
+	if p.pages == nil {
+		p.pages = NewTemplates().set
+	}
 	p.soon = sync.OnceFunc(func() { go p.pages() })
 	var err error
 	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css", "bench.css", "survey.css", "owner.css", "requirements.css", "structure.css"); err != nil {
@@ -60,6 +63,13 @@ func newPress(job Job) (*press, error) {
 	}
 	return p, nil
 }
+
+// Templates are the page templates of this program. Whoever renders again and again makes them once and gives them to every job;
+// they are read when the first page is printed.
+type Templates struct{ set func() (*typeset.Set, error) }
+
+// NewTemplates gives them unread.
+func NewTemplates() Templates { return Templates{sync.OnceValues(pageSet)} }
 
 // pageSet is the templates, ready to be printed.
 func pageSet() (*typeset.Set, error) {

@@ -56,20 +56,6 @@ func (s *stocked) lay(on *shelf) {
 	on.plates = s.Plates
 }
 
-// writeStock remembers the stock. Like writeYard it is of use to the next run alone.
-func (k *kept) writeStock(s *stocked) mark {
-	text, err := json.Marshal(s)
-	if err != nil {
-		return mark{}
-	}
-	dir := k.stage.keeping()
-	if os.MkdirAll(dir, 0o755) != nil || writeAlone(filepath.Join(dir, keptStock), text) != nil {
-		return mark{}
-	}
-	sum := sha256.Sum256(text)
-	return markOf(sum[:])
-}
-
 // stock gives what is remembered of the stock, where the file belongs to the state.
 func (k *kept) stock(is mark) (*stocked, bool) {
 	text, err := os.ReadFile(filepath.Join(k.stage.final(keptName), keptStock))

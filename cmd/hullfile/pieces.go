@@ -29,7 +29,7 @@ type rendering struct {
 func (r *rendering) write(ctx context.Context, d *desk, out string) (site.Report, error) {
 	defer d.progress.done()
 	return site.Render(ctx, site.Job{
-		Root: r.root, Out: out, Version: version(), Program: build(), Print: r.print, EveryFile: r.every,
+		Root: r.root, Out: out, Version: version(), Program: build(), Print: r.print, EveryFile: r.every, Templates: r.shelf.templates,
 		Pieces: &site.Pieces{Known: func() (record.Known, error) { return r.shelf.begun().Known() }, Choose: r.choose, Ready: r.ready},
 		Tell:   func(p site.Progress) { d.progress.show(progressLine(p)) },
 	})

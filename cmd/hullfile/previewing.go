@@ -41,7 +41,7 @@ func openPreview(d *desk, yard string, port int) (*previewing, error) {
 		return nil, err
 	}
 	root.Close()
-	p := &previewing{d: d, yard: yard}
+	p := &previewing{d: d, yard: yard, shelf: shelf{templates: site.NewTemplates()}}
 	if err := p.open(port); err != nil {
 		p.close()
 		return nil, err

@@ -15,6 +15,7 @@ import (
 	"hullfile/engine/finding"
 	"hullfile/engine/method"
 	"hullfile/engine/record"
+	"hullfile/site"
 )
 
 // reading is a yard folder read without faults, with all that it is reckoned by.
@@ -67,6 +68,8 @@ type shelf struct {
 	shipped *engine.Shipped
 	sheets  []method.Source
 	ref     *engine.Reference
+
+	templates site.Templates // empty where only one rendering is made
 }
 
 // begun is what comes with the program; reading it is begun by the first who asks.

@@ -25,7 +25,7 @@ func sealCommand(d *desk) *cobra.Command {
 			`token or in an agent. It prints the line by which a list of signers names the key.`,
 		Annotations: ends("sealed", "", "the file is not as its lists say, misuse, or nothing could be written"),
 		Example: `  hullfile seal files/HL74-012 --key ~/.ssh/yard --role builder \
-      --name "Maren Tveit" --date 2026-04-20 \
+      --name "Maren Tveit" --date 2026-08-08 \
       --statement "I built this boat as this file says."`,
 		Args: atMost(1),
 		RunE: func(cmd *cobra.Command, args []string) error {
@@ -39,7 +39,7 @@ func sealCommand(d *desk) *cobra.Command {
 	flags.StringVar(&keyFile, "key", "", "the `FILE` with the private SSH key, or the public one of a key on a token")
 	flags.StringVar(&what.Role, "role", "", "`ROLE` in which you sign: builder or surveyor")
 	flags.StringVar(&what.Name, "name", "", "your `NAME` in full")
-	flags.StringVar(&what.Date, "date", "", "the `DAY` on which you sign, 2026-04-20")
+	flags.StringVar(&what.Date, "date", "", "the `DAY` on which you sign, 2026-08-08")
 	flags.StringVar(&what.Says, "statement", "", "what you state, the `TEXT` in your own words")
 	return cmd
 }

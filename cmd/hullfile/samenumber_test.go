@@ -139,7 +139,7 @@ func (h *held) same(what, cell string, want float64) {
 func (h *held) weights() {
 	light, loaded := h.number("weight", "light", "mass_kg"), h.number("weight", "loaded", "mass_kg")
 	h.says("Light craft "+unit.Text(light, 0)+" kg", "index.html", "weight.html")
-	h.says("fully loaded "+unit.Text(loaded, 0)+" kg", "index.html", "weight.html")
+	h.says("fully loaded, as the items add up, "+unit.Text(loaded, 0)+" kg", "index.html", "weight.html")
 	var sum float64
 	for _, row := range h.table("weights.csv") {
 		if row["item"] == "" { // the sums below the items
@@ -165,7 +165,7 @@ func (h *held) afloat() {
 	of := func(key string, decimals int) string {
 		return unit.Text(h.number("afloat", "conditions", "loaded", key), decimals)
 	}
-	h.says("with "+of("mass_kg", 0)+" kg it floats with "+of("least_freeboard_m", 2)+" m of freeboard at least", "index.html", "afloat.html")
+	h.says("with "+of("mass_kg", 0)+" kg, put together from light craft, tanks and people, it floats with "+of("least_freeboard_m", 2)+" m of freeboard at least", "index.html", "afloat.html")
 	h.says("metacentric height of "+of("gm_fluid_m", 2)+" m", "index.html", "afloat.html")
 	h.says(of("least_freeboard_m", 2)+" m above the water", "owner/06-afloat.html", "owner/print.html")
 }

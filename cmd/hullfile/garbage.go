@@ -30,7 +30,7 @@ func roomAfterLook(before uint64) {
 	most := max(used[0].Value.Uint64(), before-before/8)
 	debug.SetGCPercent(garbagePercent(most))
 	if os.Getenv("GOMEMLIMIT") == "" {
-		debug.SetMemoryLimit(int64(most + 3*roomForGarbage))
+		debug.SetMemoryLimit(int64(most + 5*roomForGarbage/2))
 	}
 	runtime.AddCleanup(new(*int), roomAfterLook, most)
 }

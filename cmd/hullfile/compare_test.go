@@ -66,8 +66,11 @@ func TestHullsAndDesignsAreCompared(t *testing.T) {
 	if text := said(t, statusSound, "compare", "--yard", yard, "HL74-012", "HL74-013"); !strings.Contains(text, "HL74-012, issue 4 of 7 August 2026 -> HL74-013") {
 		t.Errorf("two hulls: %.300s", text)
 	}
-	if text := said(t, statusSound, "compare", "--yard", yard, "HL74", "HL74-012"); !strings.Contains(text, "boat.light_mass_kg: 2110 to 2120 kg, 0.5 % more") {
+	if text := said(t, statusSound, "compare", "--yard", yard, "HL74", "HL74-012", "--all"); !strings.Contains(text, "boat.light_mass_kg: 2110 to 2120 kg, 0.5 % more") {
 		t.Errorf("a hull and its design: %.300s", text)
+	}
+	if text := said(t, statusSound, "compare", "--yard", yard, "HL74", "HL74-012"); strings.Count(text, "\n") > 60 || !strings.Contains(text, "In short.") {
+		t.Errorf("more than a screen: %s", text)
 	}
 	if text := said(t, statusFailed, "compare", "--yard", yard, "HL74-12", "HL74-012"); !strings.Contains(text, "did you mean") {
 		t.Errorf("a hull that is none: %s", text)

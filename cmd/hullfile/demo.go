@@ -5,9 +5,6 @@ import (
 	"path/filepath"
 
 	"github.com/spf13/cobra"
-
-	"hullfile/engine"
-	"hullfile/engine/finding"
 )
 
 func demoCommand(d *desk) *cobra.Command {
@@ -54,29 +51,4 @@ func demo(ctx context.Context, d *desk, folder string) error {
 	}
 	d.out.paragraph("", "Yard, people and boats are invented, and what is wrong with them is so on purpose. The records are in "+yard+"; copy that folder, change a record and see what follows.")
 	return nil
-}
-
-// brief prints how a hull stands and one line for each thing that is contradictory, short or missing.
-func (s *screen) brief(h *engine.Dossier) {
-	s.hull(h)
-	for _, kind := range []finding.Kind{finding.Contradiction, finding.Shortfall, finding.Gap} {
-		for _, f := range ofKind(kind, h.Findings) {
-			s.paragraph("    "+label(kind)+" ", about(f.Name(), f.Says))
-		}
-	}
-	if n := len(ofKind(finding.Doubt, h.Findings)); n > 0 {
-		s.paragraph("    ", plural(finding.Doubt, n)+", told in the file")
-	}
-	s.line("")
-}
-
-// label is the word in front of a finding, all of one width.
-func label(kind finding.Kind) string {
-	switch kind {
-	case finding.Contradiction:
-		return "contradicts:"
-	case finding.Shortfall:
-		return "short:      "
-	}
-	return "missing:    "
 }

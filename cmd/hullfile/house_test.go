@@ -276,7 +276,6 @@ var writers = map[string]string{
 	"site/settle.go":    "what an interrupted run left",
 	"site/state.go":     "what the next run remembers of the output",
 	"site/kept.go":      "what it remembers of single hulls",
-	"site/stocked.go":   "what it remembers of the stock",
 	"site/lock.go":      "the lock of an output folder",
 }
 

@@ -17,7 +17,7 @@ import (
 
 // interruptedHulls are so many that a rendering is still on its way when its first file has begun to come out. How much
 // stands on record of each is not what is tried.
-const interruptedHulls = 30
+const interruptedHulls = 100
 
 // interrupted starts a rendering of a fleet over an earlier output, breaks it off in the middle, and gives its status
 // and what it said. The earlier output must be what it was.

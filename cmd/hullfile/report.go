@@ -123,3 +123,28 @@ func summary(hulls []*engine.Dossier, yard []finding.Finding) string {
 
 // plural gives "1 gap", "2 gaps", "2 contradictions".
 func plural(kind finding.Kind, n int) string { return count(n, string(kind), string(kind)+"s") }
+
+// brief prints how a hull stands and one line for each thing that is contradictory, short or missing.
+func (s *screen) brief(h *engine.Dossier) {
+	s.hull(h)
+	for _, kind := range []finding.Kind{finding.Contradiction, finding.Shortfall, finding.Gap} {
+		for _, f := range ofKind(kind, h.Findings) {
+			s.paragraph("    "+label(kind)+" ", about(f.Name(), f.Says))
+		}
+	}
+	if n := len(ofKind(finding.Doubt, h.Findings)); n > 0 {
+		s.paragraph("    ", plural(finding.Doubt, n)+", told in the file")
+	}
+	s.line("")
+}
+
+// label is the word in front of a finding, all of one width.
+func label(kind finding.Kind) string {
+	switch kind {
+	case finding.Contradiction:
+		return "contradicts:"
+	case finding.Shortfall:
+		return "short:      "
+	}
+	return "missing:    "
+}

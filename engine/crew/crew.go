@@ -1,7 +1,9 @@
-// Package crew answers: how is work done side by side so that a fault of the program in one hand is told and ends nothing
-// else? Functions go in; a panic in one of them comes out where the others are waited for, with the place where it arose.
-// Without that it would end the whole program at once: a preview, or a run of a thousand hulls.
-// Source: practice of the language, in which a panic that nobody catches ends the process.
+// Package crew does work side by side so that a fault of the program in one hand is told and ends nothing else.
+//
+//   - Question: how is one fault kept from ending a preview, or a run of a thousand hulls?
+//   - In: functions, each a piece of work.
+//   - Out: a panic in one of them, where the others are waited for, with the place where it arose.
+//   - Source: practice of the language, in which a panic that nobody catches ends the process.
 package crew
 
 import (

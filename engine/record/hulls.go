@@ -148,7 +148,7 @@ func (r *reading) lay(number, dir string, hull *level) {
 	c := completer{fs: &r.faults, names: named(h.root, hullNames), gone: o.absent}
 	c.table(hullTable, h.root, nil)
 	r.doubt(number, c.doubts)
-	if len(r.faults.all) == 0 {
+	if len(r.faults.all) == 0 && !r.faulty {
 		h.fill()
 	}
 }

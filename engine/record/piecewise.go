@@ -17,7 +17,7 @@ type Piecewise struct{ r *reading }
 
 // One is a hull as it was read, by itself.
 type One struct {
-	Hull   *Hull // nil where there are faults
+	Hull   *Hull // nil where there are faults, also in what it shares with others, such as a design
 	Doubts []YardDoubt
 	Files  []File // its own record files
 	faults faults
@@ -126,7 +126,7 @@ func (p *Piecewise) lone() *One {
 
 func (r *reading) one() *One {
 	o := &One{Doubts: r.doubts, Files: r.disk.files, faults: r.faults}
-	if o.Faulty() || len(r.hulls) == 0 {
+	if o.Faulty() || r.faulty || len(r.hulls) == 0 {
 		return o
 	}
 	l := r.hulls[0]

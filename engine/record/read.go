@@ -49,6 +49,7 @@ type reading struct {
 	tables            []SheetSource // tables of limits
 	own               []List        // lists of requirements
 	designs           map[string]*level
+	faulty            bool     // faults were found in what is shared, such as a design, so that no struct is filled from it
 	dirs              []string // folders of hulls
 	hulls             []*laid
 	doubts            []YardDoubt

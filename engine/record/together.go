@@ -24,7 +24,7 @@ func together(n int, do func(i int)) {
 // alone gives a reading of its own for one hull. It shares with the others what is only read by now: what the yard knows
 // and its designs.
 func (r *reading) alone() *reading {
-	one := &reading{known: r.known, names: r.names, lone: r.lone, designs: r.designs}
+	one := &reading{known: r.known, names: r.names, lone: r.lone, designs: r.designs, faulty: len(r.faults.all) > 0}
 	one.disk = &disk{root: r.disk.root, fs: &one.faults}
 	return one
 }

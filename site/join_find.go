@@ -3,6 +3,7 @@ package site
 import (
 	"errors"
 	"fmt"
+	"maps"
 	"os"
 	"path/filepath"
 	"slices"
@@ -22,12 +23,7 @@ func (j *joinable) absent() []string {
 	for _, p := range j.pieces {
 		delete(j.yard, p.line.Number)
 	}
-	var out []string
-	for number := range j.yard {
-		out = append(out, number)
-	}
-	slices.Sort(out)
-	return out
+	return slices.Sorted(maps.Keys(j.yard))
 }
 
 // mayLie sees that the files can lie beside each other in the output, and that nothing of somebody else's lies where they go.

@@ -10,6 +10,7 @@ package requirement
 
 import (
 	"io/fs"
+	"maps"
 	"slices"
 	"strings"
 
@@ -90,12 +91,7 @@ func (c *Catalog) Names() []string {
 
 // Words gives every word for evidence, in order.
 func (c *Catalog) Words() []string {
-	var out []string
-	for w := range c.words {
-		out = append(out, w)
-	}
-	slices.Sort(out)
-	return out
+	return slices.Sorted(maps.Keys(c.words))
 }
 
 // Answers reports whether a rule stands behind some word for evidence, or is one of those that answer no requirement.

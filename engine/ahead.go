@@ -3,6 +3,7 @@ package engine
 import (
 	"slices"
 
+	"hullfile/engine/finding"
 	"hullfile/engine/next"
 )
 
@@ -10,9 +11,14 @@ import (
 func (d *Dossier) Next() next.Step {
 	return next.Of(next.Input{
 		Hull:     d.Hull,
-		Safety:   slices.Concat(d.Structure.Checks, d.Loading.Checks, d.Stability.Checks, d.Capacity.Checks),
+		Safety:   d.Safety(),
 		Findings: d.Findings,
 	})
+}
+
+// Safety is the checks of strength, load and floating: where one is short, people can be hurt.
+func (d *Dossier) Safety() []finding.Check {
+	return slices.Concat(d.Structure.Checks, d.Loading.Checks, d.Stability.Checks, d.Capacity.Checks)
 }
 
 // Parts says how far the parts of this hull's file have come.

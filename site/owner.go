@@ -117,7 +117,7 @@ func (l *leaf) chapterLacks(c *handbook.Chapter, values map[string]Figure) []han
 	for _, name := range c.Names() {
 		n, _ := handbook.Find(name)
 		switch {
-		case name == "list unknown":
+		case name == "list unknown", name == "list short":
 		case n.Block && l.ownerBlock(name).None != "", !n.Block && values[name].Text == "":
 			out = append(out, n)
 		}

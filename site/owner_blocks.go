@@ -75,7 +75,8 @@ type OwnerPart struct {
 	Terms   []glossary.Term
 	Lines   []int // as many lines to write on
 	Unknown []OwnerUnknown
-	None    string // what could not be shown, and why
+	Short   []string // what is not in order
+	None    string   // what could not be shown, and why
 }
 
 // OwnerUnknown is what one chapter does not know.
@@ -86,7 +87,7 @@ type OwnerUnknown struct {
 
 // empty reports whether a part has nothing to show.
 func (p *OwnerPart) empty() bool {
-	return p.Text == "" && p.Picture.SVG == "" && p.Table == nil && len(p.Facts)+len(p.Links)+len(p.Terms)+len(p.Unknown)+len(p.Lines)+len(p.Card.Rows) == 0
+	return p.Text == "" && p.Picture.SVG == "" && p.Table == nil && len(p.Facts)+len(p.Links)+len(p.Terms)+len(p.Unknown)+len(p.Short)+len(p.Lines)+len(p.Card.Rows) == 0
 }
 
 // ownerBlock gives a picture, table or list of the closed set. It is made once: all chapters lie in one folder.
@@ -119,7 +120,7 @@ func (l *leaf) newOwnerBlock(name string) OwnerPart {
 	if p.Table != nil && len(p.Table.Rows) == 0 {
 		p.Table = nil
 	}
-	if p.empty() && name != "list unknown" { // a book that knows all has no such list
+	if p.empty() && name != "list unknown" && name != "list short" { // a book of a boat in order has no such list
 		p.None = ownerLacks(kind, what)
 		if kind != "picture" && what != "speeds" && what != "limits" { // what an owner can find out and write down
 			p.Lines = make([]int, 3)
@@ -180,6 +181,8 @@ func (l *leaf) ownerTable(what string, p *OwnerPart) {
 		p.Table = l.peopleTable()
 	case "openings":
 		p.Table = l.openingTable()
+	case "strong":
+		p.Table = l.strongTable()
 	case "engines":
 		p.Table = l.engineTable()
 	case "speeds":
@@ -335,6 +338,8 @@ func (l *leaf) ownerList(what string, p *OwnerPart) {
 				p.Links = append(p.Links, l.section(s))
 			}
 		}
+	case "short":
+		p.Short = l.ownerShort()
 	case "unknown":
 		p.Unknown = l.ownerUnknown()
 	case "glossary":

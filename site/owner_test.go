@@ -131,6 +131,7 @@ func TestOwnerBook(t *testing.T) {
 	t.Run("KeepsWhatIsPrivate", func(t *testing.T) { keepsWhatIsPrivate(t, job, dir) })
 	t.Run("IsWholeInItself", func(t *testing.T) { isWholeInItself(t, dir) })
 	t.Run("SaysWhatIsMissing", func(t *testing.T) { saysWhatIsMissing(t, dir) })
+	t.Run("SaysWhatIsShort", func(t *testing.T) { saysWhatIsShort(t, dir) })
 	t.Run("IsPrintedAlone", func(t *testing.T) {
 		if _, err := os.Stat(filepath.Join(dir, "HL74-012", printName)); err == nil {
 			t.Error("the print edition of the whole file was written without being asked for")
@@ -240,6 +241,23 @@ func saysWhatIsMissing(t *testing.T, dir string) {
 	}
 	if afloat := files["06-afloat.html"]; strings.Contains(afloat, "Heel with everybody") {
 		t.Error("a heel that is not known has a line of its own")
+	}
+}
+
+// saysWhatIsShort: an owner is told on the first page what his safety hangs on and does not reach what is asked, and beside the load of
+// the plate what the checks leave; a boat in order has no such list. The faults are those planted in the demo.
+func saysWhatIsShort(t *testing.T, dir string) {
+	files := ownerTexts(t, filepath.Join(dir, "LT56-031"))
+	for _, told := range []string{"Not in order</h2>", "the plate permits 775", "reckoned for 25.0", "Member bottom frame 6", "foam and chambers carry 410", "bracket to transom has not been looked at"} {
+		if !strings.Contains(files["index.html"], told) {
+			t.Errorf("the first page does not tell: %s", told)
+		}
+	}
+	if !regexp.MustCompile(`checks leave: <b>3 persons</b> and <b>552`).MatchString(files["05-loading.html"]) {
+		t.Error("the page on loading gives the load of the plate and not what the checks leave")
+	}
+	if strings.Contains(ownerTexts(t, filepath.Join(dir, "HL74-012"))["index.html"], "Not in order") {
+		t.Error("a boat in order is said not to be")
 	}
 }
 

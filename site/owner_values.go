@@ -55,16 +55,11 @@ func (l *leaf) boatValues(v map[string]Figure) {
 	v["plate.load"], v["plate.person"], v["plate.power"] = with(p.MaxLoad, "kg"), with(p.PersonMass, "kg"), with(p.Power, "kW")
 	v["plate.persons"] = has(p.Persons.Set, plural(p.Persons.V, "person", "persons"), "not recorded")
 	v["plate.category"], v["plate.seen"] = word(p.Category), word(p.Seen)
+	s := l.loadingSays()
+	v["load.most"], v["load.persons"] = and(s.Load, "kg"), has(s.People != "", s.People, "not worked out")
 	w := &l.dossier.Weight
-	light := max(float64(w.Light.Mass), float64(b.LightMass.V)) // who lifts it reckons with the greater
-	v["lift.light"] = has(w.Light.Whole(), mass(light)+noBreak+"kg", "the weight breakdown is not complete")
-	full := light
-	for _, t := range l.hull.Tanks {
-		if t.Contents.V == "fuel" {
-			full += float64(float64(t.Volume.V) * float64(t.Density.V) / 1000)
-		}
-	}
-	v["lift.full"] = has(w.Light.Whole() && len(l.hull.Tanks) > 0, mass(full)+noBreak+"kg", "the weight breakdown or the tanks are not complete")
+	v["lift.light"] = has(w.Lift.Shown, mass(float64(w.Lift.Light))+noBreak+"kg", "the weight breakdown is not complete")
+	v["lift.full"] = has(w.Lift.HasFull, mass(float64(w.Lift.Full))+noBreak+"kg", "the weight breakdown or the tanks are not complete")
 	v["lift.centre"] = has(w.Light.HasX, unit.Text(w.Light.X, 2)+noBreak+"m", "the weight breakdown gives no centre")
 }
 

@@ -63,7 +63,7 @@ type HelmRow struct {
 	Speeds []HelmSpeed
 }
 
-// HelmSpeed is the greatest speed for one level: a number, any speed, or off the plane.
+// HelmSpeed is the greatest speed for one level: a number, or off the plane.
 type HelmSpeed struct {
 	Text string
 	Note string
@@ -140,11 +140,8 @@ func (l *leaf) helmCard(r *limits.Result) HelmCard {
 }
 
 func helmSpeed(c limits.CardLimit) HelmSpeed {
-	switch {
-	case c.Slow:
+	if c.Slow {
 		return HelmSpeed{Text: "off the plane"}
-	case c.Any:
-		return HelmSpeed{Text: "any speed"}
 	}
 	return HelmSpeed{Text: unit.Text(c.Knots, 0), Note: "kn"}
 }

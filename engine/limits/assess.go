@@ -63,7 +63,7 @@ func Assess(in Input) Result {
 			}
 		}
 	}
-	r.Card = card(&r)
+	r.Card = card(&r, boat.Speed)
 	in.show(&r)
 	r.Assumptions = in.assumptions(&r)
 	r.Findings = in.findings(&r)

@@ -4,14 +4,16 @@ import (
 	"math"
 
 	"hullfile/engine/record"
+	"hullfile/engine/unit"
 )
 
 // heights are the seas of the card, metres.
 var heights = [...]float64{0.1, 0.2, 0.3, 0.5, 0.75, 1, 1.25, 1.5, 2, 2.5, 3, 4}
 
 // card gives for each sea up to that of the category the greatest whole speed at which no level is passed there or at any
-// slower planing speed. Once every level is reached at the slowest planing speed, harder seas are left off.
-func card(r *Result) []CardRow {
+// slower planing speed; none passes the speed for which the structure is reckoned, whatever the sea. Once every level is reached at the
+// slowest planing speed, harder seas are left off.
+func card(r *Result, reckoned record.Val[unit.Knot]) []CardRow {
 	var out []CardRow
 	for _, h := range heights {
 		if r.Category.Most > 0 && h > r.Category.Most {
@@ -21,6 +23,9 @@ func card(r *Result) []CardRow {
 		slow := true
 		for i := range r.Levels {
 			l := cardLimit(r.Levels[i].Curve, h)
+			if most := math.Floor(float64(reckoned.V)); reckoned.Set && l.Knots > most {
+				l.Knots, l.Any = most, true
+			}
 			slow = slow && l.Slow
 			row.Limits = append(row.Limits, l)
 		}

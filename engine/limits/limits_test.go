@@ -9,6 +9,7 @@ import (
 
 	"hullfile/engine/method"
 	"hullfile/engine/record"
+	"hullfile/engine/trial"
 	"hullfile/engine/unit"
 )
 
@@ -81,6 +82,22 @@ func TestLimitIsWhereTheLevelIsReached(t *testing.T) {
 			}
 		}
 	})
+}
+
+// A boat that runs faster than its structure is reckoned for is not told to: own arithmetic, flat water, 25.6 kn stated and 32 kn on
+// trial.
+func TestCardEndsWithTheSpeedOfTheStructure(t *testing.T) {
+	h := hull(6.3, 2.1, 18, 1800, 25.6)
+	h.Comfort.Level.V = 6
+	fast := trial.Trial{Record: &record.Trial{}, Settings: []trial.Setting{{}}}
+	fast.Settings[0].Speed.Value = 32
+	r := Assess(Input{Hull: h, Library: library(t), Trials: []trial.Trial{fast}})
+	if r.To != 32 {
+		t.Fatalf("reckoned to %g kn", r.To)
+	}
+	if l := r.Card[0].Limits[0]; l.Knots != 25 || !l.Any {
+		t.Errorf("in %g m: %+v, want 25 kn", r.Card[0].Height, l)
+	}
 }
 
 func TestNothingWithoutPrincipalData(t *testing.T) {

@@ -67,10 +67,11 @@ type CardRow struct {
 	Limits []CardLimit
 }
 
-// CardLimit is one speed on the card, rounded down to a whole knot.
+// CardLimit is one speed on the card, rounded down to a whole knot. Where the level is not reached at all it is the speed for which the
+// structure is reckoned.
 type CardLimit struct {
 	Knots float64
-	Any   bool // the level is not reached at any speed reckoned
+	Any   bool // the level is not reached at any speed for which the structure is reckoned
 	Slow  bool // it is reached already at the slowest planing speed
 }
 

@@ -26,11 +26,13 @@ func Assess(h *record.Hull, alloys *material.Table, zones ...Zone) Result {
 		how = append(how, ways)
 	}
 	r.Light, r.Load, r.Loaded = sum(r.Items, light), sum(r.Items, load), sum(r.Items, all)
+	r.Lift = lift(h, &r.Light)
 	r.Groups = groups(r.Items, r.Loaded.Mass)
 	r.sensitivity()
 	r.Checks = append(r.Checks, complete(&r, how), positioned(&r))
 	r.Findings = append(r.Findings, itemFindings(&r, how, alloys)...)
 	r.Findings = append(r.Findings, sumFindings(&r)...)
+	r.Findings = append(r.Findings, liftFindings(h, &r.Lift)...)
 	r.stated(&h.Boat)
 	r.weighed(h)
 	return r

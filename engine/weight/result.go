@@ -19,6 +19,7 @@ type Result struct {
 	Light       Total // light craft, margins included
 	Load        Total // what is carried
 	Loaded      Total // both together
+	Lift        Lift
 	Weighings   []Weighing
 	MostMass    []int // indices into Items: what moves the mass most for a tenth of itself, at most ten
 	MostCentre  []int // likewise what moves the centre fore and aft most

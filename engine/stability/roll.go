@@ -9,8 +9,9 @@ import (
 )
 
 // roll holds the energy that rights the boat against the energy of the roll to windward: area of the lever above the wind's
-// arm to leeward against the area between wind's arm and lever back to windward (recalled: ISO 12217-1, 6.5). The reserve
-// ends at flooding, at 50 degrees, or where the wind's arm is met again.
+// arm to leeward against the area between wind's arm and lever back to windward (recalled: ISO 12217-1, 6.5; roll, wind and
+// bounds as worksheets 6a and 6b of ISO/FDIS 12217-1:2001 print them). The reserve ends at flooding, at 50 degrees, or where
+// the wind's arm is met again.
 func (j *judge) roll(w *method.Working, s *Side, c *Condition) {
 	q := finding.Check{Rule: "waves-area", Subject: j.subject(c), Asks: c.Loading.Title + ": the boat rights itself from a roll to windward in a gust", Standing: finding.NotShown,
 		Basis: finding.Recalled, Source: w.Sheet.Cite("6.5"), Places: finding.Places(j.lines.Stations[0].Place), Settle: "more righting lever, less windage, or ways in that lie higher"}

@@ -13,6 +13,8 @@ type RequirementList struct {
 	Basis    Val[string]   `toml:"basis" must:"yes" oneof:"read|derived|yard|practice|recalled" doc:"how its items are known, where an item does not say otherwise"`
 	When     Val[string]   `toml:"when" doc:"condition over facts of the boat under which the list applies at all"`
 	Else     Val[string]   `toml:"otherwise" doc:"why it does not apply where the condition does not hold, in words"`
+	Scope    Val[string]   `toml:"scope" doc:"condition over facts of the boat under which the work is about such a boat; where it does not hold or is open, a doubt says so"`
+	Beyond   Val[string]   `toml:"beyond" doc:"what the work is about, and what holds for a boat outside it, in words"`
 	Items    []Requirement `toml:"item" doc:"what is asked, item by item, by its number"`
 	Routes   []Route       `toml:"route" doc:"rows of the table that says by which modules conformity may be assessed"`
 	Evidence []Evidence    `toml:"evidence" doc:"further words for evidence"`

@@ -17,6 +17,7 @@ const (
 	ruleAccepted = "requirement-accepted"
 	ruleSigned   = "signed-over-open"
 	ruleRecalled = "requirements-recalled"
+	ruleScope    = "requirements-scope"
 )
 
 // Input is what requirements are held against: checks and findings of all trades, the papers and the record.
@@ -39,6 +40,7 @@ func (c *Catalog) Assess(in Input) Result {
 			continue
 		}
 		a.out.Lists = append(a.out.Lists, a.list(c.lists[i]))
+		a.beyond(c.lists[i])
 		a.routes(c.lists[i])
 	}
 	a.open()
@@ -136,13 +138,18 @@ func because(h method.Held, otherwise string) string {
 	case h.Holds:
 		return ""
 	}
+	return "does not apply, because " + otherwise + " (" + seen(h) + ")"
+}
+
+// seen names the facts that a condition looked at.
+func seen(h method.Held) string {
 	var facts []string
 	for _, s := range h.Seen {
 		if s.State != method.Missing {
 			facts = append(facts, s.Name+" "+s.Text())
 		}
 	}
-	return "does not apply, because " + otherwise + " (" + strings.Join(facts, ", ") + ")"
+	return strings.Join(facts, ", ")
 }
 
 // item judges one item.

@@ -178,6 +178,35 @@ func TestTurningOnTrialIsEvidence(t *testing.T) {
 	}
 }
 
+// A law that is not about such a boat is doubted, and so is one of which that is not known; its items are judged all the same.
+func TestScopeOfALaw(t *testing.T) {
+	scoped := "scope = \"LH >= 2.5 and gas == 'no'\"\nbeyond = \"it is about boats without gas\"\n" + item(`needed = ["seen"]`)
+	for _, r := range []struct { // own arithmetic
+		gas, set bool
+		says     string
+	}{
+		{false, true, ""},
+		{true, true, "this boat may stand outside it: it is about boats without gas (length of hull 5.9\u00a0m, gas on board yes)"},
+		{false, false, "this boat may stand outside it: it is about boats without gas (not written: fitted.gas)"},
+	} {
+		h := hull()
+		h.Fitted.Gas = record.Val[bool]{V: r.gas, Set: r.set, At: at(3)}
+		got := catalog(t, scoped).Assess(input(h))
+		says := ""
+		for _, f := range got.Findings {
+			if f.Rule == ruleScope && f.Kind == finding.Doubt {
+				says = f.Says
+			}
+		}
+		if says != r.says || len(got.Lists[0].Items) != 1 {
+			t.Errorf("gas %v, written %v: %q, want %q", r.gas, r.set, says, r.says)
+		}
+	}
+	if _, err := load(files("scope = \"LH > 2\"\n"+item(`needed = ["seen"]`)), nil); err == nil {
+		t.Error("a scope without words is taken")
+	}
+}
+
 // TestWhenAnItemApplies: the boat at the limit, just under it, and one of which it is not known.
 func TestWhenAnItemApplies(t *testing.T) {
 	under := "needed = [\"seen\"]\nwhen = \"LH < 6\"\notherwise = \"it is 6 m or longer\""

@@ -32,6 +32,7 @@ type Catalog struct {
 type list struct {
 	*record.List
 	when   *method.Condition
+	scope  *method.Condition   // nil where the work sets none
 	items  []*method.Condition // beside List.Items; nil where an item always applies
 	routes []*method.Condition
 }

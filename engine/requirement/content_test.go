@@ -37,8 +37,8 @@ func shipped(t testing.TB) *Catalog {
 func TestListsOfContent(t *testing.T) {
 	c := shipped(t)
 	want := map[string]int{ // items, counted in law.md's rows and in the lists that were read; own arithmetic
-		"eu-2013-53": 29, "eu-technical-file": 10, "eu-declaration": 9, "eu-plate-and-number": 8, "eu-manual": 6,
-		"uk-2017-737": 6, "us-33-cfr": 13, "au-builders-plate": 9, "weld-data-book": 18,
+		"eu-2013-53": 30, "eu-technical-file": 10, "eu-declaration": 9, "eu-plate-and-number": 8, "eu-manual": 6,
+		"uk-2017-737": 6, "us-33-cfr": 14, "au-builders-plate": 9, "weld-data-book": 18,
 	}
 	for name, items := range want {
 		l, ok := c.Find(name)

@@ -3,6 +3,7 @@ package requirement
 import (
 	"fmt"
 	"slices"
+	"strings"
 
 	"hullfile/engine/finding"
 	"hullfile/engine/record"
@@ -40,6 +41,26 @@ func (a *assessor) recalled() {
 		Kind: finding.Doubt, Rule: ruleRecalled, Subject: "requirements",
 		Says:   fmt.Sprintf("%d of %d items that apply are recalled: the text that asks was not at hand, or only its forerunner", soft, asked),
 		Settle: "hold the lists against the texts that they name", Places: known(a.named()),
+	})
+}
+
+// beyond doubts that a list of a law is answered for a boat that the law is not about, or of which that is not known.
+func (a *assessor) beyond(l *list) {
+	if l.scope == nil || !a.out.Lists[len(a.out.Lists)-1].Applies {
+		return
+	}
+	h := l.scope.Hold(a.facts)
+	if h.Known && h.Holds {
+		return
+	}
+	why := "not written: " + strings.Join(h.Lacks, ", ")
+	if h.Known {
+		why = seen(h)
+	}
+	a.out.Findings = append(a.out.Findings, finding.Finding{
+		Kind: finding.Doubt, Rule: ruleScope, Subject: "list " + l.Name, Named: spoken(l.List),
+		Says:   "this boat may stand outside it: " + l.Beyond.V + " (" + why + ")",
+		Settle: "ask the authority of the place which law holds for this boat, and write conformity.intended_use", Places: known(a.named()),
 	})
 }
 

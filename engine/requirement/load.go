@@ -79,6 +79,9 @@ func isKey(key string) bool {
 func (l *loader) list(of *record.List) {
 	out := &list{List: of}
 	out.when = l.condition("when", of.When, of.Else, true)
+	if out.scope = l.condition("scope", of.Scope, record.Val[string]{}, false); of.Scope.Set != of.Beyond.Set {
+		l.fault(finding.Place{File: of.Path, Line: 1, Col: 1}, "scope", "scope and beyond stand together", "write both, or neither")
+	}
 	if len(of.Items) == 0 {
 		l.fault(finding.Place{File: of.Path, Line: 1, Col: 1}, "item", "the list has no item", `write [item."1"]`)
 	}

@@ -19,7 +19,8 @@ import (
 // reference are only read, so hulls may be assessed side by side. Trades that need nothing of each other are, too: each
 // writes fields of its own, so the dossier does not hang on which is done first.
 func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Dossier {
-	go crew.Caught(func() { ref.proofs() }) // wanted at the end, where a fault in them is met again
+	ref, asked := ref.asking(y, h)
+	go crew.Caught(func() { ref.proofs.shipped() }) // wanted at the end, where a fault in them is met again
 	d := &Dossier{Builder: &y.Builder, Hull: h}
 	d.Weight = weight.Assess(h, ref.Alloys, lines.Zones(h)...)
 	d.Lines = lines.Assess(h, d.Weight.Loaded)
@@ -38,7 +39,7 @@ func Assess(y *record.Yard, h *record.Hull, ref *Reference, root *os.Root) *Doss
 		d.seamed(ref)
 		d.questioned(y, ref)
 	})
-	d.Proofs = *ref.Proofs()
+	d.Proofs, d.Asked = *asked.proofs(), asked.files()
 	d.collect(y)
 	d.required(ref)
 	d.surveyed()

@@ -66,6 +66,7 @@ type Dossier struct {
 	Records     crosscheck.Result // the records held against each other
 	Survey      survey.Result     // what to look at on board, and what was found
 	Proofs      proof.Sheet
+	Asked       []string // files of the yard's own that the hull asks for, whether they are there or not: method sheets and lists of requirements
 
 	Requirements requirement.Result // lists of requirements held against all of it
 

@@ -8,7 +8,6 @@ import (
 	"hullfile/engine/handbook"
 	"hullfile/engine/material"
 	"hullfile/engine/method"
-	"hullfile/engine/proof"
 	"hullfile/engine/record"
 	"hullfile/engine/requirement"
 )
@@ -22,13 +21,14 @@ type Reference struct {
 
 	Requirements *requirement.Catalog
 	lists        *requirement.Shipped
+	listed       *requirement.Catalog // without lists of the yard's own
 
 	Handbook *handbook.Book  // chapters of the owner's book
 	Words    *glossary.Table // words that the pages explain
 
 	Building Building // limits by which the record of building is judged
 
-	proofs func() *proof.Sheet
+	proofs *proofs
 }
 
 // NewReference is ReadShipped with the reference of one yard.
@@ -36,10 +36,6 @@ type Reference struct {
 func NewReference(content fs.FS, yard []method.Source) (*Reference, error) {
 	return ReadShipped(content).Reference(yard)
 }
-
-// Proofs are the published values, run through the library of this reference, so that a sheet of the yard's own that no
-// longer gives them is seen to do so. They run beside the first hull, and who asks early waits.
-func (r *Reference) Proofs() *proof.Sheet { return r.proofs() }
 
 // WithChapters gives the same reference with the yard's own chapters laid over those of the owner's book. The error is
 // finding.Faults of the chapters.

@@ -124,9 +124,10 @@ func (s *Shipped) Reference(yard []method.Source) (*Reference, error) {
 	if r.lists, err = s.lists(); err != nil {
 		return nil, err
 	}
-	if r.Requirements, err = s.catalog(); err != nil {
+	if r.listed, err = s.catalog(); err != nil {
 		return nil, err
 	}
+	r.Requirements = r.listed
 	sets, err := s.sets()
 	if err != nil {
 		return nil, err
@@ -143,15 +144,6 @@ func (s *Shipped) Reference(yard []method.Source) (*Reference, error) {
 	if r.Words, err = s.words(); err != nil {
 		return nil, err
 	}
-	r.proofs = r.proving(sets)
+	r.proofs = newProofs(r.Library, func(shipped *method.Library) *proof.Runs { return sets.Runs(shipped, r.Alloys, r.listed) })
 	return r, nil
-}
-
-// proving runs the proofs through the sheets and lists of the reference as they are now, once.
-func (r *Reference) proving(sets proof.Sets) func() *proof.Sheet {
-	library, alloys, catalog := r.Library, r.Alloys, r.Requirements
-	return sync.OnceValue(func() *proof.Sheet {
-		sheet := sets.Run(library, alloys, catalog)
-		return &sheet
-	})
 }

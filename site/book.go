@@ -71,7 +71,7 @@ func newBook(p *press, o *opened, f *folder) *book {
 	}
 	d := o.dossier
 	b := &book{
-		press: p, dossier: d, hull: o.hull, yard: o.yard, near: o.near, records: o.files, folder: f, printer: p.printer(f),
+		press: p, dossier: d, hull: o.hull, yard: o.yard, near: o.near, records: enclosed(o.files, d.Asked), folder: f, printer: p.printer(f),
 		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, rails: map[string][]RailItem{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, seconds: map[int]*section{}, secondAt: map[string]string{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, limitsAt: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{}, named: map[string]lineName{},
 	}
 	for _, s := range slices.Concat(structureSheets(&d.Structure), d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets(), d.Welding.Sheets) {

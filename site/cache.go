@@ -68,7 +68,7 @@ func (p *press) passed(form method.Passed) (template.HTML, error) {
 type ReadyPage struct{ Text template.HTML }
 
 func (l *leaf) readyProofs() (ReadyPage, error) {
-	text, err := get(&l.press.cache, readyKey{"proofs", nil}, func() (template.HTML, error) {
+	text, err := get(&l.press.cache, readyKey{"proofs", l.ownNames()}, func() (template.HTML, error) {
 		body, err := l.proofsPage()
 		if err != nil {
 			return "", err

@@ -44,6 +44,9 @@ func TestIncrementalEqualsFresh(t *testing.T) {
 			t.Fatal(err)
 		}
 		same(t, fmt.Sprintf("round %d, after %v", round, did), tree(t, fresh), tree(t, e.out))
+		if n := len(report.Hulls); n > 0 && round%3 == 0 {
+			e.rebuilds(report.Hulls[e.rand.IntN(n)].Number)
+		}
 		if t.Failed() {
 			return
 		}
@@ -101,7 +104,7 @@ func (e *editor) job(out string) Job {
 
 // edit makes one change and says which. A change that would leave records with faults is taken back.
 func (e *editor) edit() string {
-	edits := []func() string{e.value, e.value, e.line, e.comment, e.paper, e.copyHull, e.removeHull, e.metal, e.damage, e.addFile, e.dropState, e.garble, e.touch, e.nothing}
+	edits := []func() string{e.value, e.value, e.line, e.comment, e.paper, e.copyHull, e.removeHull, e.metal, e.sheet, e.sheet, e.list, e.asks, e.asks, e.damage, e.addFile, e.dropState, e.garble, e.touch, e.nothing}
 	return edits[e.rand.IntN(len(edits))]()
 }
 

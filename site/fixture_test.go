@@ -49,6 +49,12 @@ func jobIn(t testing.TB, dir, out string) Job {
 	if err != nil {
 		t.Fatal(err)
 	}
+	return jobOf(t, root, yard, out)
+}
+
+// jobOf gives the job that writes all hulls of a yard in memory.
+func jobOf(t testing.TB, root *os.Root, yard *record.Yard, out string) Job {
+	t.Helper()
 	ref, err := referenceOf(yard)
 	if err != nil {
 		t.Fatal(err)
@@ -73,6 +79,13 @@ func rootIn(t testing.TB, dir string) *os.Root {
 // referenceOf is what the hulls of a yard are reckoned by.
 func referenceOf(yard *record.Yard) (*engine.Reference, error) {
 	ref, err := reference()
+	if len(yard.Sheets) > 0 {
+		var own []method.Source
+		for _, s := range yard.Sheets {
+			own = append(own, method.Source{Name: s.Name, Path: s.Path, Text: s.Text})
+		}
+		ref, err = shipped().Reference(own)
+	}
 	if err != nil {
 		return nil, err
 	}
@@ -108,8 +121,11 @@ func piecesIn(t testing.TB, dir, out string) Job {
 	}}
 }
 
-// reference is what all hulls of all tests are reckoned by.
-var reference = sync.OnceValues(func() (*engine.Reference, error) { return engine.NewReference(content.Files, nil) })
+// shipped is what comes with the program, and reference what all hulls of all tests are reckoned by.
+var (
+	shipped   = sync.OnceValue(func() *engine.Shipped { return engine.ReadShipped(content.Files) })
+	reference = sync.OnceValues(func() (*engine.Reference, error) { return shipped().Reference(nil) })
+)
 
 // readable reports whether the records in a folder are without faults.
 func readable(t testing.TB, dir string) bool {
@@ -127,7 +143,7 @@ func readable(t testing.TB, dir string) bool {
 	if err != nil {
 		return false
 	}
-	_, err = referenceOf(yard) // lists and tables of limits are looked through when they are laid over the shipped ones
+	_, err = referenceOf(yard) // sheets, lists and tables of limits are looked through when they are laid over the shipped ones
 	return err == nil
 }
 

@@ -5,7 +5,7 @@ import (
 	"strings"
 )
 
-// folderLists are the lists of the folders that books have. Books have hundreds of lists among thousands of them, because the
+// folderLists are lists that books have, such as those of their folders. Books have hundreds of lists among thousands of them, because the
 // folder that bears the number of the hull stands in them without it.
 type folderLists struct {
 	all [][]string
@@ -44,12 +44,17 @@ func (l *folderLists) put(names []string) int {
 	return l.at[key]
 }
 
-// of gives the folders of a book.
-func (l *folderLists) of(number string, at int) []string {
+// shared gives a list as it was put.
+func (l *folderLists) shared(at int) []string {
 	if at < 0 || at >= len(l.all) {
 		return nil
 	}
-	names := slices.Clone(l.all[at])
+	return l.all[at]
+}
+
+// of gives the folders of a book.
+func (l *folderLists) of(number string, at int) []string {
+	names := slices.Clone(l.shared(at))
 	for i, name := range names {
 		if below, own := strings.CutPrefix(name, numberless); own {
 			names[i] = ownRecords + number + below

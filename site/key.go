@@ -16,7 +16,7 @@ import (
 )
 
 // keyForm is the number of the form of keys; it changes when what a book is made of changes.
-const keyForm = 4
+const keyForm = 5
 
 // key names everything that the book of a hull is made of: two runs with the same key make the same bytes. It is empty
 // where the job does not say what the dossier takes from other hulls.
@@ -34,7 +34,8 @@ func (job *Job) programOf() string {
 }
 
 // commonSum hashes the program, what it was built with, and the records of the yard as a whole; of the stock only which plates
-// the yard has at all, among which a sheet may look for one that would do. What a hull draws on of it is its own.
+// the yard has at all, among which a sheet may look for one that would do. What a hull draws on of it is its own, and what it asks
+// for by name of sheets and lists is remembered beside its key (own.go).
 func commonSum(job *Job, shelf *shelf, papers *papers) (sum [sha256.Size]byte, err error) {
 	all := sha256.New()
 	io.WriteString(all, job.programOf())
@@ -45,7 +46,7 @@ func commonSum(job *Job, shelf *shelf, papers *papers) (sum [sha256.Size]byte, e
 		return sum, fmt.Errorf("templates: %w", err)
 	}
 	for _, f := range shelf.common {
-		if !shelf.isStock(f.Path) {
+		if !shelf.isStock(f.Path) && !record.AskedByName(f.Path) {
 			hashFile(all, f)
 		}
 	}

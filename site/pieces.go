@@ -93,6 +93,7 @@ func newPieces(ctx context.Context, press *press, s *stage, was *state, papers *
 func (p *pieces) all() []string    { return p.numbers }
 func (p *pieces) chosen() []string { return p.named }
 func (p *pieces) block() Block     { return p.yard.Block }
+func (p *pieces) own() []ownFile   { return p.yard.Own }
 
 // before is the moment from which on times of files are not trusted.
 func (p *pieces) before() int64 { return p.stage.began - int64(tick) }
@@ -143,7 +144,7 @@ func (p *pieces) lookAround() error {
 		return err
 	}
 	p.numbers = from.Numbers()
-	p.yard = yardMemo{Look: is, Context: from.Context(), Stock: stockSum(from), Designs: from.Designs()}
+	p.yard = yardMemo{Look: is, Context: from.Context(), Stock: stockSum(from), Own: ownOf(from.Files()), Designs: from.Designs()}
 	return nil
 }
 
@@ -187,8 +188,13 @@ func (p *pieces) told() error {
 	}
 	y := p.shared()
 	p.yard.Block = blockOf(&y.Builder)
-	p.yard.Common, err = commonSum(p.job, p.shelved(), p.papers)
+	if p.yard.Common, err = commonSum(p.job, p.shelved(), p.papers); err != nil {
+		return err
+	}
 	p.keys.common = p.yard.Common
+	if !slices.Equal(p.yard.Own, p.was.yard.Own) {
+		_, err = p.ready() // what is wrong in a sheet is told also where no hull asks for it
+	}
 	return err
 }
 

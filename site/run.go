@@ -103,7 +103,7 @@ func (r *run) keep(number string) (outcome, error) {
 	}
 	dir := r.stage.final(number)
 	was, known := r.was.books[number]
-	if known && key != "" && was.Key == key {
+	if known && key != "" && was.Key == key && was.Own == ownMark(r.supply.own(), was.Asked) {
 		if v, as := r.asLeft(number, dir, was); as {
 			return outcome{volume: v, kept: true}, nil
 		}
@@ -169,7 +169,8 @@ func (r *run) write(ctx context.Context, number string, into *outcome) error {
 	if o.changed {
 		into.Key = ""
 	}
-	into.Line = made
+	into.Line, into.Asked = made, o.dossier.Asked
+	into.Own = ownMark(r.supply.own(), into.Asked)
 	tree, folders, err := footprint(r.stage.fresh(number))
 	if err != nil {
 		return err

@@ -17,7 +17,7 @@ import (
 const stateName = ".hullfile-state"
 
 // stateForm is the number of the form of the state.
-const stateForm = 3
+const stateForm = 4
 
 // state is what is remembered.
 type state struct {
@@ -46,6 +46,7 @@ type yardMemo struct {
 	Context [sha256.Size]byte
 	Stock   [sha256.Size]byte
 	Stocked mark // of what is remembered of the stock
+	Own     []ownFile
 	Block   Block
 	Designs []record.DesignName
 }
@@ -66,9 +67,11 @@ type hullMemo struct {
 // volume is one book that a run wrote.
 type volume struct {
 	Key     key
-	Tree    string // footprint of its folder
-	Doors   mark   // the same of its folders and lists alone
-	Folders int    // which list of the state has its folders
+	Tree    string   // footprint of its folder
+	Doors   mark     // the same of its folders and lists alone
+	Folders int      // which list of the state has its folders
+	Asked   []string // files of the yard's own that it asks for by name; most books ask for the same
+	Own     mark     // of those of them that there were
 	Line    line
 }
 

@@ -19,6 +19,11 @@ func (w *memoWriter) state(s *state) {
 	w.put(s.yard.Context[:])
 	w.put(s.yard.Stock[:])
 	w.put(s.yard.Stocked[:])
+	w.num(int64(len(s.yard.Own)))
+	for i := range s.yard.Own {
+		w.text(s.yard.Own[i].Path)
+		w.put(s.yard.Own[i].Sum[:])
+	}
 	w.text(s.yard.Block.Builder)
 	w.flag(s.yard.Block.Invented)
 	w.num(int64(len(s.yard.Designs)))
@@ -28,17 +33,21 @@ func (w *memoWriter) state(s *state) {
 	}
 	w.put(s.register.Of[:])
 	w.put(s.register.Tree[:])
-	w.num(int64(len(s.folders.all)))
-	for _, list := range s.folders.all {
-		w.texts(list)
+	w.lists(&s.folders)
+	var asked folderLists
+	numbers := slices.Sorted(maps.Keys(s.books))
+	for _, number := range numbers {
+		asked.put(s.books[number].Asked)
 	}
+	w.lists(&asked)
 	w.num(int64(len(s.hulls)))
 	for i := range s.hulls {
 		w.hull(&s.hulls[i])
 	}
 	w.num(int64(len(s.books)))
-	for _, number := range slices.Sorted(maps.Keys(s.books)) {
+	for _, number := range numbers {
 		v := s.books[number]
+		w.num(int64(asked.put(v.Asked)))
 		w.volume(&v)
 	}
 }
@@ -58,23 +67,43 @@ func (r *memoReader) state() *state {
 	r.fill(s.yard.Context[:])
 	r.fill(s.yard.Stock[:])
 	r.fill(s.yard.Stocked[:])
+	for n := r.count(); n > 0 && r.err == nil; n-- {
+		own := ownFile{Path: r.text()}
+		r.fill(own.Sum[:])
+		s.yard.Own = append(s.yard.Own, own)
+	}
 	s.yard.Block = Block{Builder: r.text(), Invented: r.flag()}
 	for n := r.count(); n > 0 && r.err == nil; n-- {
 		s.yard.Designs = append(s.yard.Designs, record.DesignName{Name: r.text(), BasedOn: r.text()})
 	}
 	r.fill(s.register.Of[:])
 	r.fill(s.register.Tree[:])
-	for n := r.count(); n > 0 && r.err == nil; n-- {
-		s.folders.put(r.texts())
-	}
+	var asked folderLists
+	r.lists(&s.folders)
+	r.lists(&asked)
 	for n := r.count(); n > 0 && r.err == nil; n-- {
 		s.hulls = append(s.hulls, r.hull())
 	}
 	for n := r.count(); n > 0 && r.err == nil; n-- {
+		list := asked.shared(int(r.num()))
 		v := r.volume()
+		v.Asked = list
 		s.books[v.Line.Number] = v
 	}
 	return s
+}
+
+func (w *memoWriter) lists(l *folderLists) {
+	w.num(int64(len(l.all)))
+	for _, list := range l.all {
+		w.texts(list)
+	}
+}
+
+func (r *memoReader) lists(l *folderLists) {
+	for n := r.count(); n > 0 && r.err == nil; n-- {
+		l.put(r.texts())
+	}
 }
 
 func (w *memoWriter) texts(all []string) {
@@ -135,6 +164,7 @@ func (w *memoWriter) volume(v *volume) {
 		w.text(s)
 	}
 	w.put(v.Doors[:])
+	w.put(v.Own[:])
 	for _, n := range []int64{int64(v.Folders), int64(l.Pages), int64(l.Files), l.Bytes} {
 		w.num(n)
 	}
@@ -161,6 +191,7 @@ func (r *memoReader) volume() volume {
 	l := &v.Line
 	l.Number, v.Key, v.Tree, l.Title, l.Design, l.State, l.Issue, l.Builder, l.Standing, l.Sums, l.Root = r.text(), key(r.text()), r.text(), r.text(), r.text(), r.text(), r.text(), r.text(), finding.Standing(r.text()), r.text(), r.text()
 	r.fill(v.Doors[:])
+	r.fill(v.Own[:])
 	v.Folders, l.Pages, l.Files, l.Bytes = int(r.num()), int(r.num()), int(r.num()), r.num()
 	l.Invented, l.Counts = r.flag(), map[finding.Kind]int{}
 	for _, k := range finding.Kinds() {

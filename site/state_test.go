@@ -16,7 +16,7 @@ import (
 func someState() *state {
 	s := newState()
 	s.began, s.program, s.next = 1<<60, "hullfile", "H2"
-	s.yard = yardMemo{Look: mark{1}, Common: [32]byte{2}, Context: [32]byte{3}, Stock: [32]byte{14}, Stocked: mark{16}, Block: Block{Builder: "Yard", Invented: true}, Designs: []record.DesignName{{Name: "A"}, {Name: "B", BasedOn: "A"}}}
+	s.yard = yardMemo{Look: mark{1}, Common: [32]byte{2}, Context: [32]byte{3}, Stock: [32]byte{14}, Stocked: mark{16}, Own: []ownFile{{"methods/own.toml", [32]byte{20}}}, Block: Block{Builder: "Yard", Invented: true}, Designs: []record.DesignName{{Name: "A"}, {Name: "B", BasedOn: "A"}}}
 	s.folders.add("H1", []string{".", "records/hulls/H1/logs", "seams"})
 	s.register = registered{mark{17}, mark{18}}
 	s.folders.add("H2", []string{"."})
@@ -25,7 +25,7 @@ func someState() *state {
 			Token: engine.Token{Number: "H1", Design: "A", HIN: "XX-1", Cracked: true, Marked: engine.Mark{9}, Boat: engine.Mark{10}, Life: engine.Mark{11}, Shares: []engine.Share{{Group: 1 << 63, What: engine.Mark{12}}}}},
 		{Token: engine.Token{Number: "H2"}},
 	}
-	s.books["H1"] = volume{Key: "k", Tree: "t", Doors: mark{13}, Folders: 0, Line: line{Number: "H1", Title: "launch", Design: "A", State: "finished", Issue: "2", Builder: "Yard", Invented: true, Standing: finding.Short,
+	s.books["H1"] = volume{Key: "k", Tree: "t", Doors: mark{13}, Folders: 0, Asked: []string{"methods/own.toml", "methods/renewal.toml"}, Own: mark{19}, Line: line{Number: "H1", Title: "launch", Design: "A", State: "finished", Issue: "2", Builder: "Yard", Invented: true, Standing: finding.Short,
 		Counts: map[finding.Kind]int{finding.Gap: 3}, Weighed: &weighed{"W1", 2100.5, 2000}, Least: &least{"B3", -0.25}, Sums: "s", Root: "r", Pages: 4, Files: 5, Bytes: 6}}
 	s.books["H2"] = volume{Folders: 1, Line: line{Number: "H2", Counts: map[finding.Kind]int{}}}
 	return s

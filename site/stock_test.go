@@ -1,7 +1,6 @@
 package site
 
 import (
-	"context"
 	"os"
 	"path/filepath"
 	"slices"
@@ -12,43 +11,23 @@ import (
 // because a sheet may now find a plate of it that would do.
 func TestMetalThatComesIn(t *testing.T) {
 	e := newEditor(t)
-	written := func() []string {
-		t.Helper()
-		report, err := Render(context.Background(), e.job(e.out))
-		if err != nil {
-			t.Fatal(err)
-		}
-		var all []string
-		for _, h := range report.Hulls {
-			if !h.Kept {
-				all = append(all, h.Number)
-			}
-		}
-		fresh := filepath.Join(t.TempDir(), "fresh")
-		if _, err := Render(context.Background(), jobIn(t, e.yard, fresh)); err != nil {
-			t.Fatal(err)
-		}
-		same(t, "over what was there, and fresh", tree(t, fresh), tree(t, e.out))
-		os.RemoveAll(fresh)
-		return all
-	}
 	lot := func(file, key, thickness string) {
 		e.put(filepath.Join(e.yard, "stock", file), []byte("[lot."+key+"]\nkind = \"plate\"\nalloy = \"5083-H116\"\nthickness_mm = "+thickness+"\n"))
 	}
 	all := []string{"HL74-012", "HL74-013", "LT56-031"}
-	if got := written(); !slices.Equal(got, all) {
+	if got := e.written(); !slices.Equal(got, all) {
 		t.Fatalf("at first %v are written", got)
 	}
 	lot("later.toml", "Z900", "5.0")
-	if got := written(); len(got) > 0 {
+	if got := e.written(); len(got) > 0 {
 		t.Errorf("a lot of a thickness that was there writes %v anew", got)
 	}
 	lot("later.toml", "Z900", "7.0")
-	if got := written(); !slices.Equal(got, all) {
+	if got := e.written(); !slices.Equal(got, all) {
 		t.Errorf("a new thickness writes %v anew, want all", got)
 	}
 	os.Remove(filepath.Join(e.yard, "stock", "later.toml"))
-	if got := written(); !slices.Equal(got, all) {
+	if got := e.written(); !slices.Equal(got, all) {
 		t.Errorf("a thickness that is gone writes %v anew, want all", got)
 	}
 }

@@ -15,6 +15,7 @@ type supply interface {
 	open(number string) (*opened, error) // a hull whose book is to be made
 	absent(number string) line           // what the register says of a hull without a file
 	block() Block                        // title block of the yard
+	own() []ownFile                      // files of the yard that hulls ask for by name
 	note(next *state)                    // what the next run wants to know
 }
 
@@ -33,12 +34,13 @@ type opened struct {
 type whole struct {
 	job   *Job
 	shelf *shelf
+	asked []ownFile
 	keys  *keyring
 	by    map[string]*record.Hull
 }
 
 func newWhole(job *Job, papers *papers) (*whole, error) {
-	w := &whole{job: job, shelf: newShelf(job.Yard), by: map[string]*record.Hull{}}
+	w := &whole{job: job, shelf: newShelf(job.Yard), asked: ownOf(job.Yard.Files), by: map[string]*record.Hull{}}
 	for _, h := range job.Yard.Hulls {
 		w.by[h.Number] = h
 	}
@@ -53,6 +55,7 @@ func newWhole(job *Job, papers *papers) (*whole, error) {
 func (w *whole) all() []string    { return numbersOf(w.job.Yard.Hulls) }
 func (w *whole) chosen() []string { return numbersOf(w.job.Hulls) }
 func (w *whole) block() Block     { return blockOf(&w.job.Yard.Builder) }
+func (w *whole) own() []ownFile   { return w.asked }
 func (w *whole) note(*state)      {}
 
 func numbersOf(hulls []*record.Hull) []string {

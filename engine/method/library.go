@@ -21,7 +21,9 @@ type Source struct {
 // Library is every sheet that can be asked for: those shipped with the tool and those of the yard. It is never changed
 // after it is made.
 type Library struct {
-	sheets []*Sheet // by name
+	sheets   []*Sheet          // by name
+	replaced []*Sheet          // shipped ones in whose place one of the yard stands
+	asked    func(name string) // told of every name that is asked for; may be nil
 }
 
 // Shipped is the sheets that come with the program, read before it is known which of them a yard replaces.
@@ -70,14 +72,57 @@ func (s *Shipped) Library(yards []Source) (*Library, error) {
 	for i, name := range s.names {
 		if own[name] == "" {
 			lib.add(s.read[i], &faults)
+		} else if was := s.read[i].sheet; was != nil {
+			lib.replaced = append(lib.replaced, was)
 		}
 	}
 	if len(faults) > 0 {
 		faults.Sort()
 		return nil, faults
 	}
-	slices.SortFunc(lib.sheets, func(a, b *Sheet) int { return strings.Compare(a.Name, b.Name) })
+	lib.sort()
 	return lib, nil
+}
+
+func (l *Library) sort() {
+	slices.SortFunc(l.sheets, func(a, b *Sheet) int { return strings.Compare(a.Name, b.Name) })
+}
+
+// Watched is the same library, which tells what it is asked for: the file name of a sheet, whether there is such a sheet or not.
+// It may be told from several goroutines.
+func (l *Library) Watched(asked func(name string)) *Library {
+	return &Library{sheets: l.sheets, replaced: l.replaced, asked: asked}
+}
+
+// With is the library of a yard that has of its own sheets only those named, by file name.
+func (l *Library) With(own []string) *Library {
+	out := &Library{}
+	stands := map[string]bool{}
+	for _, s := range l.sheets {
+		if !s.Yards || slices.Contains(own, s.Name) {
+			out.sheets, stands[s.Name] = append(out.sheets, s), true
+		}
+	}
+	for _, s := range l.replaced {
+		if !stands[s.Name] {
+			out.sheets = append(out.sheets, s)
+		} else {
+			out.replaced = append(out.replaced, s)
+		}
+	}
+	out.sort()
+	return out
+}
+
+// Own gives the file names of the yard's own sheets, in order.
+func (l *Library) Own() []string {
+	var out []string
+	for _, s := range l.sheets {
+		if s.Yards {
+			out = append(out, s.Name)
+		}
+	}
+	return out
 }
 
 // result is a sheet or what is wrong in it.
@@ -119,6 +164,9 @@ func (l *Library) add(r result, faults *finding.Faults) {
 // Sheet finds a sheet by its file name, with or without .toml.
 func (l *Library) Sheet(name string) (*Sheet, bool) {
 	name = strings.TrimSuffix(name, ".toml") + ".toml"
+	if l.asked != nil {
+		l.asked(name)
+	}
 	for _, s := range l.sheets {
 		if s.Name == name {
 			return s, true
@@ -130,11 +178,15 @@ func (l *Library) Sheet(name string) (*Sheet, bool) {
 // Sheets gives every sheet, by name.
 func (l *Library) Sheets() []*Sheet { return slices.Clone(l.sheets) }
 
-// Names gives the name of every sheet without .toml, for messages.
-func (l *Library) Names() []string {
+// Shipped gives the name of every sheet that comes with the program without .toml, for messages. The yard's own are not among
+// them: what a hull does not name takes no part in its file.
+func (l *Library) Shipped() []string {
 	var out []string
-	for _, s := range l.sheets {
-		out = append(out, strings.TrimSuffix(s.Name, ".toml"))
+	for _, s := range slices.Concat(l.sheets, l.replaced) {
+		if !s.Yards {
+			out = append(out, strings.TrimSuffix(s.Name, ".toml"))
+		}
 	}
+	slices.Sort(out)
 	return out
 }

@@ -21,7 +21,7 @@ func TestLibrary(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if got := strings.Join(lib.Names(), " "); got != "a b own" {
+	if got := namesOf(lib); got != "a b own" {
 		t.Errorf("sheets %s, want a b own", got)
 	}
 	rows := []struct {
@@ -93,5 +93,57 @@ func TestStrengths(t *testing.T) {
 	}
 	if _, err := Load("knots.toml", []byte(strings.Replace(text, "'kN'", "'KN'", 1))); err == nil || !strings.Contains(err.Error(), `write unit = "kn"`) {
 		t.Errorf("KN passed: %v", err)
+	}
+}
+
+// namesOf gives the names of all sheets of a library, as one text.
+func namesOf(lib *Library) string {
+	var all []string
+	for _, s := range lib.Sheets() {
+		all = append(all, strings.TrimSuffix(s.Name, ".toml"))
+	}
+	return strings.Join(all, " ")
+}
+
+// A library with some of the yard's own sheets has the shipped ones in the place of those that are left out, and tells by what
+// name it is asked, also in vain.
+func TestLibraryWithSomeOfItsOwnSheets(t *testing.T) {
+	shipped := fstest.MapFS{"b.toml": sheetFile(step("2")), "a.toml": sheetFile(step("1"))}
+	lib, err := ReadShipped(shipped).Library([]Source{{Name: "own.toml", Path: "methods/own.toml", Text: []byte(step("3"))}, {Name: "b.toml", Path: "methods/b.toml", Text: []byte(step("4"))}})
+	if err != nil {
+		t.Fatal(err)
+	}
+	if got := strings.Join(lib.Own(), " "); got != "b.toml own.toml" {
+		t.Errorf("own sheets %s", got)
+	}
+	if got := strings.Join(lib.Shipped(), " "); got != "a b" {
+		t.Errorf("shipped sheets %s", got)
+	}
+	for _, r := range []struct {
+		own  []string
+		all  string
+		b    string
+		does string
+	}{
+		{nil, "a b", "2", "none"},
+		{[]string{"own.toml"}, "a b own", "2", "one that replaces none"},
+		{[]string{"b.toml", "gone.toml"}, "a b", "4", "one that replaces another"},
+		{lib.Own(), "a b own", "4", "all"},
+	} {
+		with := lib.With(r.own)
+		b, _ := with.Sheet("b")
+		if got := namesOf(with); got != r.all || b.Scopes[0].Steps[0].Formula.String() != r.b {
+			t.Errorf("with %s: sheets %s, b is %s; want %s and %s", r.does, got, b.Scopes[0].Steps[0].Formula, r.all, r.b)
+		}
+		if again := with.With(nil); namesOf(again) != "a b" {
+			t.Errorf("with %s, and then with none: %s", r.does, namesOf(again))
+		}
+	}
+	var asked []string
+	watched := lib.Watched(func(name string) { asked = append(asked, name) })
+	_, own := watched.Sheet("own")
+	_, gone := watched.Sheet("gone.toml")
+	if got := strings.Join(asked, " "); got != "own.toml gone.toml" || !own || gone {
+		t.Errorf("asked for %s, own there %v, gone there %v", got, own, gone)
 	}
 }

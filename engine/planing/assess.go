@@ -34,19 +34,15 @@ const (
 // beside it. A boat without the values that are needed has no prediction and is told which are missing; that is no gap,
 // because no rule asks for a prediction.
 func Assess(in Input) Result {
-	m, why := in.sheets()
-	if why != "" {
-		return Result{Why: why}
-	}
-	r := Result{Sheets: m.list()}
+	var r Result
 	for i := range in.Trials {
 		if t := &in.Trials[i]; t.Record.Mass.Set {
-			in.add(&r, m, t, record.Val[float64]{V: float64(t.Record.Mass.V), Set: true, At: t.Record.Mass.At})
+			in.add(&r, t, record.Val[float64]{V: float64(t.Record.Mass.V), Set: true, At: t.Record.Mass.At})
 		}
 	}
 	boat := &in.Hull.Boat
 	if len(r.Cases) == 0 && r.Why == "" && boat.LoadedMass.Set {
-		in.add(&r, m, nil, record.Val[float64]{V: float64(boat.LoadedMass.V), Set: true, At: boat.LoadedMass.At})
+		in.add(&r, nil, record.Val[float64]{V: float64(boat.LoadedMass.V), Set: true, At: boat.LoadedMass.At})
 	}
 	if len(r.Cases) == 0 && r.Why == "" {
 		r.Why = "neither a trial nor the boat states a mass"
@@ -57,7 +53,7 @@ func Assess(in Input) Result {
 	return r
 }
 
-// models are the sheets, found once.
+// models are the sheets. They are asked for once it is known that the boat has what they need.
 type models struct {
 	planing, spray, porpoising, power, sister *method.Sheet
 }
@@ -84,7 +80,7 @@ func (in *Input) sheets() (*models, string) {
 }
 
 // add reckons one case.
-func (in *Input) add(r *Result, m *models, t *trial.Trial, mass record.Val[float64]) {
+func (in *Input) add(r *Result, t *trial.Trial, mass record.Val[float64]) {
 	var rec *record.Trial
 	if t != nil {
 		rec = t.Record
@@ -94,6 +90,12 @@ func (in *Input) add(r *Result, m *models, t *trial.Trial, mass record.Val[float
 		r.Why = "not written: " + strings.Join(w.lacks, ", ")
 		return
 	}
+	m, why := in.sheets()
+	if why != "" {
+		r.Why = why
+		return
+	}
+	r.Sheets = m.list()
 	c := Case{Trial: rec, Mass: mass.V, LCG: w.hull.LCG, VCG: w.hull.VCG, HasVCG: w.hasVCG, Full: w.fullForm, Waterline: w.length, Installed: float64(in.Hull.Boat.Power.V)}
 	s := in.newSweep(m, &w)
 	c.Points = s.over(in.fastest(t))

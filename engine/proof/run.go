@@ -32,38 +32,79 @@ func Read(files fs.FS) (Sets, error) {
 // Run runs them against the method sheets, the alloys, the lists of requirements and the functions of the calculator. A case
 // that does not give what its source prints is a Case that does not pass.
 func (s Sets) Run(lib *method.Library, alloys *material.Table, lists *requirement.Catalog) Sheet {
-	whole := &runner{lib: lib, touched: map[*method.Formula]*touch{}}
-	var out Sheet
-	for _, one := range runSets(s.all, func() *runner {
-		return &runner{lib: lib, alloys: alloys, touched: map[*method.Formula]*touch{}, lists: lists}
-	}) {
-		out.Cases = append(out.Cases, one.cases...)
-		whole.take(one.runner)
-	}
-	out.Without, out.Reasons = whole.without(), s.reasons
-	return out
+	return s.Runs(lib, alloys, lists).sheet(lib)
 }
 
-// ran is what came of one set.
-type ran struct {
-	*runner
-	cases []Case
+// Runs are proofs that were run through one library, from which those through another that differs from it in a few sheets follow
+// without running all again. They may be asked from many goroutines.
+type Runs struct {
+	Sets
+	alloys *material.Table
+	lists  *requirement.Catalog
+	ran    []ran
 }
 
-// runSets runs sets side by side, each with a runner of its own, and gives what came of them in their order.
-func runSets(sets []*set, fresh func() *runner) []ran {
-	out := make([]ran, len(sets))
+// Runs runs them, as Run does.
+func (s Sets) Runs(lib *method.Library, alloys *material.Table, lists *requirement.Catalog) *Runs {
+	r := &Runs{Sets: s, alloys: alloys, lists: lists, ran: make([]ran, len(s.all))}
+	r.through(lib)
+	return r
+}
+
+// Through gives what comes of another library: the sets that used a sheet for which it has another are run again.
+func (r *Runs) Through(lib *method.Library) Sheet {
+	other := *r
+	other.ran = slices.Clone(r.ran)
+	other.through(lib)
+	return other.sheet(lib)
+}
+
+// through runs what was not run with the sheets of a library, side by side, each set with a runner of its own.
+func (r *Runs) through(lib *method.Library) {
 	var each crew.Crew
-	for k, s := range sets {
+	for k, s := range r.all {
+		if r.ran[k].by(lib) {
+			continue
+		}
 		each.Go(func() {
-			one := ran{fresh(), make([]Case, len(s.Cases))}
+			one := ran{runner: &runner{alloys: r.alloys, lists: r.lists, touched: map[*method.Formula]*touch{}}, cases: make([]Case, len(s.Cases)), used: map[string]*method.Sheet{}}
+			one.lib = lib.Watched(func(name string) { one.used[name], _ = lib.Sheet(name) })
 			for i := range s.Cases {
 				one.cases[i] = one.run(s, &s.Cases[i])
 			}
-			out[k] = one
+			one.lib, one.over = nil, nil
+			r.ran[k] = one
 		})
 	}
 	each.Wait()
+}
+
+// ran is what came of one set, and of which sheets.
+type ran struct {
+	*runner
+	cases []Case
+	used  map[string]*method.Sheet
+}
+
+// by reports whether a set was run, and with the sheets of a library.
+func (one *ran) by(lib *method.Library) bool {
+	for name, used := range one.used {
+		if s, _ := lib.Sheet(name); s != used {
+			return false
+		}
+	}
+	return one.runner != nil
+}
+
+// sheet gathers what came of all sets, in their order.
+func (r *Runs) sheet(lib *method.Library) Sheet {
+	whole := &runner{lib: lib, touched: map[*method.Formula]*touch{}}
+	var out Sheet
+	for _, one := range r.ran {
+		out.Cases = append(out.Cases, one.cases...)
+		whole.take(one.runner)
+	}
+	out.Without, out.Reasons = whole.without(), r.reasons
 	return out
 }
 
@@ -72,8 +113,8 @@ func (r *runner) take(other *runner) {
 	for f, t := range other.touched {
 		mine := r.touched[f]
 		if mine == nil {
-			r.touched[f] = t
-			continue
+			mine = &touch{}
+			r.touched[f] = mine
 		}
 		mine.outside = mine.outside || t.outside
 		for _, name := range t.softly {

@@ -80,6 +80,19 @@ func looked(file string, text []byte, t *table, wrong *faults, names map[string]
 	return n, len(told) == 0
 }
 
+// OwnSheet gives the path in the yard folder of a method sheet of the yard's own, by its file name.
+func OwnSheet(file string) string { return methodsDir + "/" + file }
+
+// OwnList does the same of a list of requirements, by its name.
+func OwnList(name string) string { return requirementsDir + "/" + name + ".toml" }
+
+// AskedByName reports whether a file of the yard is one of those that take part only in hulls that ask for them by name: method
+// sheets and lists of requirements.
+func AskedByName(file string) bool {
+	top, _, _ := strings.Cut(file, "/")
+	return top == methodsDir || top == requirementsDir
+}
+
 // stem is the name of a list.
 func stem(file string) string { return strings.TrimSuffix(path.Base(file), ".toml") }
 

@@ -17,6 +17,10 @@ const steps = 20
 
 // renewals finds how thin each panel may become and holds the readings against it.
 func (j *judge) renewals(out *Result) {
+	if len(out.Panels) == 0 {
+		j.gaugings(out, nil)
+		return
+	}
 	wear, _ := j.in.Library.Sheet(renewalSheet)
 	var slate *method.Slate
 	if wear != nil {

@@ -42,7 +42,7 @@ func newRule(name string, in *Input, w wires) *rule {
 	r := &rule{name: strings.TrimSuffix(name, ".toml"), boat: &in.Hull.Boat, rules: &in.Hull.Rules, desk: newDesk()}
 	sheet, found := in.Library.Sheet(name)
 	if !found {
-		r.refuses = fmt.Sprintf("method sheet %q is not among the sheets at hand: %s", name, strings.Join(in.Library.Names(), ", "))
+		r.refuses = fmt.Sprintf("method sheet %q is neither in the yard's folder methods nor among those of the program: %s", name, strings.Join(in.Library.Shipped(), ", "))
 		return r
 	}
 	r.sheet = sheet

@@ -85,8 +85,11 @@ func (l *Line) within(moments, tangents []float64, per float64) float64 {
 
 // inclinings reduces every inclining test and holds it against the weights.
 func (j *judge) inclinings() {
+	if len(j.hull.HeelTests) == 0 {
+		return
+	}
 	sheet, ok := j.library.Sheet("inclining")
-	if !ok || len(j.hull.HeelTests) == 0 {
+	if !ok {
 		return
 	}
 	j.out.Sheets = append(j.out.Sheets, sheet)

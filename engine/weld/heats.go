@@ -110,6 +110,9 @@ func measure[T ~float64](sign string, v record.Val[T]) (q method.Quantity, ok bo
 
 // heats reckons every weld, and the hottest is shown.
 func (a *assessor) heats() {
+	if len(a.hull.Welds) == 0 {
+		return
+	}
 	procedures := map[string]*record.Procedure{}
 	for i := range a.yard.Welding.Procedures {
 		p := &a.yard.Welding.Procedures[i]

@@ -13,6 +13,7 @@ func Questions() []Question {
 	)
 	return []Question{
 		{"part-needed", shortfall, "a part is thinner than the structure asks of its panel", thinnerThanNeeded},
+		{"part-sheet", contradiction, "a part in one piece is larger than a sheet of its lot", largerThanSheet},
 		{"lot-unused", doubt, "the certificate of a lot lies in the file and nothing was cut from the lot", orphanLot},
 
 		{"joint-part-twice", contradiction, "a joint names one part on both sides", partTwice},

@@ -28,6 +28,7 @@ func ofMaterialAndMap() []row {
 	return []row{
 		{"11", "part-needed", "part P1", "5.40 mm thick; the structure asks 5.50 mm", func(_ *record.Yard, h *record.Hull) { h.Parts[0].Measured = put(unit.MM(5.4)) },
 			func(_ *record.Yard, h *record.Hull) { h.Parts[0].Measured = put(unit.MM(5.5)) }},
+		{"sheet", "part-sheet", "part P1", "mm in one piece, a sheet of lot L6", cutTo(6.4), cutTo(6)},
 		{"12", "lot-unused", "lot L4", "no part of this hull", func(_ *record.Yard, h *record.Hull) { h.Parts[2].Lot = put("L6") },
 			func(_ *record.Yard, h *record.Hull) { h.Parts[1].Lot = put("L4") }},
 		{"input", "joint-part-twice", "joint J1", "on both sides", func(_ *record.Yard, h *record.Hull) { h.Joints[0].Other = put("P1") },

@@ -70,12 +70,19 @@ func (p *press) fieldNames(t reflect.Type) []fieldName {
 				continue
 			}
 			quantity, _ := unit.Of(f.Type.Field(valueV).Type.Name())
-			out = append(out, fieldName{i, key, label(key, quantity.Suffix), quantity.Sign, f.Tag.Get("doc"), f.Tag.Get("ref")})
+			name := label(key, quantity.Suffix)
+			if slices.Contains(positions, key) {
+				name, _, _ = strings.Cut(f.Tag.Get("doc"), ";") // measured from elsewhere in each kind of record
+			}
+			out = append(out, fieldName{i, key, name, quantity.Sign, f.Tag.Get("doc"), f.Tag.Get("ref")})
 		}
 		return out, nil
 	})
 	return names
 }
+
+// positions are keys of which only the record says from where they are measured.
+var positions = []string{"x_m", "y_m", "z_m"}
 
 // name puts the name of a person or an instrument in place of the key by which a record names it.
 func (l *leaf) name(fact *Fact, kind string) {
@@ -113,7 +120,7 @@ func onlyWritten(all []Fact) []Fact {
 var labels = map[string]string{
 	"length_overall_m": "length over all", "length_hull_m": "length of hull", "length_waterline_m": "length of waterline", "beam_hull_m": "beam of hull",
 	"beam_chine_m": "beam between chines", "fuel_usable_l": "fuel that can be used", "fuel_tank_l": "fuel tanks",
-	"hin": "hull identification number", "x_m": "centre, forward of the aft end of the waterline", "z_m": "centre, above the loaded waterline",
+	"hin":        "hull identification number",
 	"hull_top_m": "edge of the hull above the loaded waterline", "by": "by", "reason": "why this issue was made", "number": "number of the issue",
 	"date": "date", "load_aboard": "load on board", "ashore": "not on board", "structure": "method sheet for the structure", "maker_code": "maker's code",
 

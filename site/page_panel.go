@@ -1,7 +1,7 @@
 package site
 
 import (
-	"strings"
+	"slices"
 
 	"hullfile/engine/method"
 	"hullfile/engine/scantling"
@@ -88,11 +88,11 @@ func (l *leaf) panelFacts(p *scantling.Panel) []Fact {
 	all := l.fields(p.Record, "zone", "where", "count")
 	var out []Fact
 	for _, f := range all {
-		if f.Value.Text == "" && !strings.Contains("x z edges alloy", f.Name) {
+		if f.Value.Text == "" && !slices.Contains([]string{"edges", "alloy"}, f.Key) {
 			continue
 		}
-		if f.Name == "document" {
-			f.Link = l.subjectAs("document "+f.Value.Text, f.Value.Text)
+		if f.Key == "document" || f.Key == "lot" {
+			f.Link = l.subjectAs(f.Key+" "+f.Value.Text, f.Value.Text)
 		}
 		out = append(out, f)
 	}

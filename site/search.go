@@ -63,7 +63,12 @@ func (x *index) pages() {
 		if s.kind == "record" || s.kind == "panel" && s.above != nil || s.kind == "joint" && x.jointPage != nil {
 			continue
 		}
-		x.all = append(x.all, entry{Title: s.title, No: s.no, Way: escapePath(s.path), Words: pageWords[s.path]})
+		words := pageWords[s.path]
+		if s.path == boatPath {
+			id := &x.hull.Identity
+			words = strings.Join([]string{words, id.Name.V, id.HIN.V, id.Owner.V}, " ")
+		}
+		x.all = append(x.all, entry{Title: s.title, No: s.no, Way: escapePath(s.path), Words: words})
 	}
 }
 
@@ -92,11 +97,19 @@ func (x *index) recorded() {
 	for _, t := range d.Trials.Trials {
 		x.at("Trial "+t.Record.ID, "trial "+t.Record.ID, t.Record.Place.V, t.Record.Date.V.String())
 	}
+	for i := range d.Logs.Logs {
+		log := &d.Logs.Logs[i]
+		x.at(log.Record.File.V, log.Subject(), log.Record.Kind.V)
+	}
 	for _, r := range x.hull.Rides {
 		x.at("Ride "+r.ID, "ride "+r.ID, r.Place.V, r.Date.V.String())
 	}
 	for _, k := range x.hull.Looks {
-		x.at("Look "+k.ID, "look "+k.ID, append([]string{k.Method.V, k.Date.V.String()}, k.Places.V...)...)
+		words := append([]string{k.Method.V, k.Date.V.String()}, k.Places.V...)
+		for _, found := range k.Indications {
+			words = append(words, found.Is.V, found.Action.V)
+		}
+		x.at("Look "+k.ID, "look "+k.ID, words...)
 	}
 	for _, p := range d.Documents.Documents {
 		x.at(p.Record.Title.V, "document "+p.Record.ID, p.Record.ID, p.Record.Kind.V, p.Record.Number.V, p.Record.By.V)
@@ -117,6 +130,18 @@ func (x *index) built() {
 	}
 	for _, p := range d.Welding.Procedures {
 		x.at("Procedure "+p.Record.ID, "procedure "+p.Record.ID, p.Record.Title.V)
+	}
+	for i := range x.yard.Stock.Consumables {
+		c := &x.yard.Stock.Consumables[i]
+		x.at(capital(c.Kind.V)+" "+c.ID, "consumable "+c.ID, c.Classification.V, c.Batch.V, c.Cast.V, c.Certificate.V)
+	}
+	for i := range x.hull.Nonconformities {
+		n := &x.hull.Nonconformities[i]
+		x.at("Nonconformity "+n.ID, "nonconformity "+n.ID, n.About.V, n.Joint.V)
+	}
+	for i := range x.hull.Repairs {
+		r := &x.hull.Repairs[i]
+		x.at("Repair "+r.ID, "repair "+r.ID, r.Joint.V, r.Nonconformity.V)
 	}
 	for _, w := range d.Welding.Welders {
 		x.at("Welder, stamp "+w.Record.Stamp.V, "welder "+w.Record.ID, w.Record.Person.V)
@@ -147,7 +172,14 @@ func (b *book) deeper() []entry {
 	if m := b.dossier.Seams; m != nil {
 		for _, j := range m.Joints {
 			if t, ok := b.find("joint " + j.Record.ID); ok {
-				out = append(out, entry{"Joint " + j.Record.ID, t.no, escapePath(t.path) + anchored(t.anchor), j.Record.Where.V + " " + j.Record.Category.V, "joint"})
+				words := []string{j.Record.Where.V, j.Record.Category.V}
+				for _, w := range j.Welds {
+					words = append(words, w.ID)
+				}
+				for _, look := range j.Looks {
+					words = append(words, look.ID)
+				}
+				out = append(out, entry{"Joint " + j.Record.ID, t.no, escapePath(t.path) + anchored(t.anchor), strings.Join(words, " "), "joint"})
 			}
 		}
 	}

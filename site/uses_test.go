@@ -96,7 +96,7 @@ func searchIndex(t *testing.T, dir string) {
 			t.Errorf("%s: %s has no %s", e.Title, file, anchor)
 		}
 	}
-	for _, kind := range []string{"", "joint", "lot", "person", "word", "value", "owner's book", "record", "to look at", "document"} {
+	for _, kind := range []string{"", "joint", "lot", "person", "word", "value", "owner's book", "record", "to look at", "document", "consumable", "look"} {
 		if kinds[kind] == 0 {
 			t.Errorf("no entry of the kind %q", kind)
 		}

@@ -2,6 +2,7 @@ package site
 
 import (
 	"html/template"
+	"math"
 	"strconv"
 	"strings"
 
@@ -132,14 +133,19 @@ func caseRow(c *proof.Case) CaseRow {
 	}
 }
 
-// gotText gives the reckoned value with one decimal more than the source prints, so that the difference can be seen.
+// gotText gives the reckoned value with one decimal more than the source prints, so that the difference can be seen; where it
+// prints a formula, words or another unit, with one more than the value that they ask for, or than the tolerance where the
+// difference uses it.
 func gotText(c *proof.Case) string {
-	_, part, has := strings.Cut(c.Printed, ".")
-	n := 0
-	for has && n < len(part) && part[n] >= '0' && part[n] <= '9' {
-		n++
+	if n, plain := decimalsOf(c.Printed); plain {
+		return unit.Text(c.Got, min(n+1, 9))
 	}
-	return unit.Text(c.Got, min(n+1, 9))
+	n, _ := decimalsOf(strconv.FormatFloat(c.Want, 'f', -1, 64))
+	fine := max(0, int(math.Ceil(-math.Log10(max(c.Tolerance, 1e-9))))+1)
+	if n++; n > fine || math.Abs(c.Got-c.Want) > c.Tolerance/20 {
+		n = fine
+	}
+	return unit.Text(c.Got, min(n, 9))
 }
 
 func tolerance(v float64) string { return "± " + strconv.FormatFloat(v, 'g', 3, 64) }

@@ -112,10 +112,14 @@ func topNames(job Job) []string {
 	return out
 }
 
-// onlyOurs refuses a folder with contents unless an earlier run made it.
+// onlyOurs refuses a folder with contents unless an earlier run made it. What a run remembers is a file and a folder: by way of
+// a link in their place it would write elsewhere, and a pipe would wait for a writer.
 func onlyOurs(out string, entries []os.DirEntry, named string) error {
 	others := false
 	for _, e := range entries {
+		if e.Name() == stateName && !e.Type().IsRegular() || e.Name() == keptName && !e.IsDir() {
+			return fmt.Errorf("%s is in the way: no run made it", filepath.Join(named, e.Name()))
+		}
 		others = others || !strings.HasPrefix(e.Name(), stagePrefix) && e.Name() != stateName && e.Name() != keptName
 	}
 	if others && !ours(out) && !halfway(out) {

@@ -23,8 +23,9 @@ import (
 // The browser tests open the demo's technical files as a reader does: from a folder, over file://, with no network.
 // They are left out, with a word, where there is no Chromium; HULLFILE_BROWSER=required makes that a failure.
 
-// browserNames are the names under which a Chromium is looked for.
-var browserNames = []string{"chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"}
+// browserNames are the names under which a Chromium is looked for. The first is the same engine without windows and menus,
+// which opens a page with three quarters of the work.
+var browserNames = []string{"chromium-headless-shell", "chromium", "chromium-browser", "google-chrome", "google-chrome-stable", "chrome"}
 
 // needed ends a test for want of a tool: a failure where the run says that it must be there, else left out with a word.
 func needed(t *testing.T, what string) {

@@ -52,6 +52,13 @@ func interrupted(t *testing.T, by os.Signal) (out string, status int, said strin
 	if !errors.As(err, &ended) {
 		t.Fatalf("the rendering was over before it could be interrupted: %v", err)
 	}
+	unchanged(t, out, before)
+	return out, ended.ExitCode(), errs.String()
+}
+
+// unchanged holds an output against what it was, but for what a run that broke off left beside it.
+func unchanged(t *testing.T, out string, before map[string]string) {
+	t.Helper()
 	after, err := treeOf(out)
 	if err != nil {
 		t.Fatal(err)
@@ -64,7 +71,6 @@ func interrupted(t *testing.T, by os.Signal) (out string, status int, said strin
 	if diff := differences(before, after); len(diff) > 0 {
 		t.Errorf("the earlier output changed: %v", diff)
 	}
-	return out, ended.ExitCode(), errs.String()
 }
 
 // changeHull makes the next output differ from the last in every hull.

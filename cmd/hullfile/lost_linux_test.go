@@ -54,18 +54,7 @@ func TestRightsLostHalfWay(t *testing.T) {
 		t.Errorf("status %d, said %q", status, errs.String())
 	}
 	rights(t, out, 0o755)
-	after, err := treeOf(out)
-	if err != nil {
-		t.Fatal(err)
-	}
-	for name := range after {
-		if strings.HasPrefix(name, ".part-") {
-			delete(after, name)
-		}
-	}
-	if diff := differences(before, after); len(diff) > 0 {
-		t.Errorf("the earlier output changed: %v", diff)
-	}
+	unchanged(t, out, before)
 	verified(t, out)
 	if status, said := statusOf(t, asNobody(t, render)); status != statusSound {
 		t.Fatalf("the run after it: status %d, said %q", status, said)

@@ -3,7 +3,6 @@ package main
 import (
 	"bytes"
 	"fmt"
-	"os/exec"
 	"path/filepath"
 	"regexp"
 	"strings"
@@ -40,17 +39,7 @@ func TestPagesPrintWithPageNumbers(t *testing.T) {
 // onPaper holds each sheet: A4 wide text with its own number and the number of sheets on it.
 func onPaper(t *testing.T, name string, pdf []byte, sheets int) {
 	t.Helper()
-	tool, err := exec.LookPath("pdftotext")
-	if err != nil {
-		needed(t, "pdftotext (poppler-utils)")
-	}
-	cmd := exec.Command(tool, "-layout", "-", "-")
-	cmd.Stdin = bytes.NewReader(pdf)
-	text, err := cmd.Output()
-	if err != nil {
-		t.Fatalf("pdftotext: %v", err)
-	}
-	papers := strings.Split(strings.TrimSuffix(string(text), "\f"), "\f")
+	papers := sheetsOf(t, pdf)
 	if len(papers) != sheets {
 		t.Errorf("%s: %d sheets, %d of them with text", name, sheets, len(papers))
 	}

@@ -7,6 +7,7 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"runtime"
 	"slices"
 	"strings"
 	"testing"
@@ -89,6 +90,26 @@ func TestDemoIsSealedAndProvedByPlainTools(t *testing.T) {
 		t.Errorf("the sealed file: %s", text)
 	}
 	checkPlainly(t, file, signers)
+}
+
+// A key that others can read is told, and one that they cannot is not.
+func TestKeyThatOthersCanReadIsTold(t *testing.T) {
+	t.Parallel()
+	key := filepath.Join(t.TempDir(), "key")
+	for rights, told := range map[os.FileMode]bool{0o600: false, 0o400: false, 0o640: true, 0o604: true} {
+		if err := os.WriteFile(key, nil, 0o600); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.Chmod(key, rights); err != nil {
+			t.Fatal(err)
+		}
+		if openToOthers(key) != (told && runtime.GOOS != "windows") {
+			t.Errorf("rights %o: told is %t", rights, !told)
+		}
+		if err := os.Remove(key); err != nil {
+			t.Fatal(err)
+		}
+	}
 }
 
 // The lines of a shell that content/notes/proving.md shows, step by step.

@@ -13,26 +13,83 @@ import (
 // notRead goes with every fault behind which nothing of the file could be read: there may be more of them.
 const notRead = "the rest of this file is not read until this is mended"
 
+// misread is one place at which text stops being TOML, in plain words.
+type misread struct {
+	at              finding.Place
+	key, says, hint string
+	message         string // of the decoder
+}
+
 // syntaxFault tells in plain words where text stops being TOML.
-func syntaxFault(file string, text []byte, err error, fs *faults) {
+func syntaxFault(file string, text []byte, err error) misread {
 	var parse toml.ParseError
 	if !errors.As(err, &parse) {
-		fs.add(finding.Place{File: file}, "", notRead, "cannot be read as TOML: %v", err)
-		return
+		return misread{at: finding.Place{File: file}, says: "cannot be read as TOML: " + err.Error()}
 	}
 	offset := min(max(0, parse.Position.Start), len(text))
-	at, key := newRuler(file, text).at(offset), lastKey(parse, text, offset)
-	if says, hint := slip(parse.Message, text, offset, key); says != "" {
-		fs.add(at, key, hint+"; "+notRead, "%s", says)
-		return
+	m := misread{at: newRuler(file, text).at(offset), key: lastKey(parse, text, offset), message: parse.Message}
+	if m.says, m.hint = slip(parse.Message, text, offset, m.key); m.says != "" {
+		return m
 	}
 	for _, s := range sayings {
 		if strings.Contains(parse.Message, s.message) && strings.Contains(parse.Message, s.and) {
-			fs.add(at, key, s.hint+"; "+notRead, "%s", s.says)
-			return
+			m.says, m.hint = s.says, s.hint
+			return m
 		}
 	}
-	fs.add(at, key, notRead, "not TOML: %s", clean(parse.Message))
+	m.says = "not TOML: " + clean(parse.Message)
+	return m
+}
+
+// mostMisread is after how many lines that are no TOML a file is given up.
+const mostMisread = 20
+
+// decode reads TOML. Where a line is no TOML and ends by itself, it is told, and the lines behind it are looked at as if it were not
+// there, so that a file that somebody wrote by hand is mended in one go. ok is false where anything was told.
+func decode(file string, text []byte, fs *faults) (values map[string]any, ok bool) {
+	var told []misread
+	for len(told) < mostMisread {
+		values = map[string]any{}
+		_, err := toml.Decode(string(text), &values)
+		if err == nil {
+			break
+		}
+		m := syntaxFault(file, text, err)
+		told = append(told, m)
+		if text, ok = without(text, m); !ok {
+			break
+		}
+	}
+	for i, m := range told {
+		if i == len(told)-1 {
+			m.hint = strings.TrimPrefix(m.hint+"; "+notRead, "; ")
+		}
+		fs.add(m.at, m.key, m.hint, "%s", m.says)
+	}
+	return values, len(told) == 0
+}
+
+// without blanks the line of a fault; ok is false where more than that line may be wrong: a heading, to which other lines belong, or
+// text and lists that go over several lines.
+func without(text []byte, m misread) (rest []byte, ok bool) {
+	lines := bytes.SplitAfter(bytes.Clone(text), []byte("\n"))
+	if m.at.Line < 1 || m.at.Line > len(lines) {
+		return text, false
+	}
+	line := lines[m.at.Line-1]
+	is := bytes.TrimSpace(line)
+	if len(is) == 0 || is[0] == '[' || !bytes.Contains(is, []byte("=")) || bytes.Contains(is, []byte(`"""`)) || bytes.Contains(is, []byte("'''")) {
+		return text, false
+	}
+	if strings.Contains(m.message, "terminator") || strings.Contains(m.message, "unexpected EOF") {
+		return text, false
+	}
+	for i := range line {
+		if line[i] != '\n' {
+			line[i] = ' '
+		}
+	}
+	return bytes.Join(lines, nil), true
 }
 
 // slip tells what was written where a value stands, or behind it, and what to write instead.

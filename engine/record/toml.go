@@ -3,8 +3,6 @@ package record
 import (
 	"time"
 
-	"github.com/BurntSushi/toml"
-
 	"hullfile/engine/finding"
 )
 
@@ -19,9 +17,8 @@ func readTOML(file string, raw []byte, fs *faults) (root *node, ok bool) {
 		fs.add(newRuler(file, text).at(offset), "", notRead, "%s", says)
 		return nil, false
 	}
-	values := map[string]any{}
-	if _, err := toml.Decode(string(text), &values); err != nil {
-		syntaxFault(file, text, err, fs)
+	values, ok := decode(file, text, fs)
+	if !ok {
 		return nil, false
 	}
 	root, err := layout(file, text)

@@ -48,6 +48,9 @@ func (t *table) spelled(name, what string) (guess, bool) {
 	if f := otherUnit(t, name); f != nil {
 		return guess{what + "; this value is kept in " + f.unit.Sign, "write " + f.key + ", with the value in " + f.unit.Sign, f}, true
 	}
+	if f := t.otherWord(name); f != nil {
+		return guess{what + "; this is called otherwise here", "write " + f.key + ", which is: " + f.doc, f}, true
+	}
 	return guess{}, false
 }
 

@@ -9,7 +9,7 @@ var otherWords = map[string]string{
 	"heat": "cast lot", "heat_number": "cast lot", "heat_no": "cast lot", "melt": "cast lot", "charge": "cast lot", "batch": "batch lot", "lot_no": "lot",
 	"mtc": "certificate", "cert": "certificate", "mill_certificate": "certificate", "certificate_no": "certificate number",
 	"grade": "alloy", "material": "alloy", "temper": "alloy", "wire": "filler", "electrode": "filler", "rod": "filler", "shielding_gas": "gas",
-	"operator": "welder", "stamp": "welder", "inspector": "by", "examiner": "by", "ndt": "method", "seam": "joint", "weld_no": "id joint", "weld_number": "id joint",
+	"operator": "welder", "stamp": "welder", "inspector": "by", "examiner": "by", "ndt": "method", "seam": "joint", "weld_no": "joint", "weld_number": "joint",
 	"qty": "count pieces", "quantity": "count pieces", "pcs": "count pieces", "off": "count pieces", "description": "name title where", "remarks": "note", "comment": "note",
 	"loa": "length_overall_m", "lwl": "length_waterline_m", "boa": "beam_hull_m", "draft": "draught_m", "displacement": "loaded_mass_kg", "passengers": "persons", "crew": "persons",
 	"weight": "mass_kg", "lcg": "x_m", "vcg": "z_m", "kg": "z_m", "tcg": "y_m", "rpm": "engine_rpm", "course": "heading_deg", "sog": "speed_kn",

@@ -27,7 +27,8 @@ const (
 	mostEnclosed = 100_000  // papers or records
 )
 
-// Enclosed says which files inside a technical file lay where in the yard, and what the file rests on beyond them.
+// Enclosed says which files inside a technical file lay where in the yard, and what the file rests on beyond them: the few values
+// that it takes from other boats, so that one file can be made again without the files of other owners.
 type Enclosed struct {
 	Form    int                `json:"form"`
 	Hull    string             `json:"hull"`

@@ -1,11 +1,3 @@
-// Package site makes technical files out of dossiers: one folder of pages a hull, whole in itself, and above them the
-// register of the yard. It reckons nothing; it only says where a number stands and how it came about.
-//
-//	Dossier -> page structs of ready strings -> templates -> files -> contents list -> SHA256SUMS
-//
-// job.go is the way in, book.go the order of the pages, link.go the one place that knows which page shows what,
-// figure.go the one place where a number becomes text. run.go goes through the hulls of a run; output.go, stage.go and
-// settle.go alone write what readers get, state.go and kept.go what the next run remembers.
 package site
 
 import (

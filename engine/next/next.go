@@ -13,7 +13,8 @@
 //  7. what is missing in the parts that are there;
 //  8. what is doubtful.
 //
-// Within one step the order is that of the findings.
+// Within one step the order is that of the findings. A score would have to weigh a weak frame against a missing paper; an order
+// says its reasons in words.
 //
 //   - Question: what is the one thing to do next?
 //   - In: the findings, checks and records of a hull.

@@ -73,5 +73,7 @@
 // # Inside
 //
 // Open plot.go first. go-chart lays out axes, ranges and ticks; pen.go is its renderer, which hands everything on to
-// sheet.go, the only place that writes markup. Pictures that are no curves draw on a sheet directly.
+// sheet.go, the only place that writes markup: go-chart's own does not escape text, rounds to whole pixels, and cannot follow the
+// page into dark or print. Texts are measured with an embedded font and shown with one of the same widths, so that a label fits
+// on the reader's machine, which has other fonts. Pictures that are no curves draw on a sheet directly.
 package chart

@@ -35,8 +35,9 @@ func (job *Job) programOf() string {
 
 // commonSum hashes the program, what it was built with, and the records of the yard as a whole; of the stock only which plates
 // the yard has at all, among which a sheet may look for one that would do. What a hull draws on of it is its own, and what it asks
-// for by name of sheets and lists is remembered beside its key (own.go).
-func commonSum(job *Job, shelf *shelf, papers *papers) (sum [sha256.Size]byte, err error) {
+// for by name of sheets and lists is remembered beside its key (own.go). Papers lie beside the records of a hull or of its designs;
+// what else lies in the yard's own folder of documents nobody reads.
+func commonSum(job *Job, shelf *shelf) (sum [sha256.Size]byte, err error) {
 	all := sha256.New()
 	io.WriteString(all, job.programOf())
 	if err := hashFiles(all, content.Files, "demo", "start"); err != nil {
@@ -55,13 +56,6 @@ func commonSum(job *Job, shelf *shelf, papers *papers) (sum [sha256.Size]byte, e
 		if !d.Within(shelf.isStock) {
 			fmt.Fprintf(all, "%q", fmt.Sprint(d))
 		}
-	}
-	for _, dir := range []string{".", "stock", "procedures"} {
-		text, err := papers.shared(dir)
-		if err != nil {
-			return sum, err
-		}
-		io.WriteString(all, text)
 	}
 	return [sha256.Size]byte(all.Sum(nil)), nil
 }

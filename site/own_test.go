@@ -161,6 +161,16 @@ func TestAChangedSheetWritesWhatUsedIt(t *testing.T) {
 	}
 }
 
+// A paper in the yard's own folder of documents, such as the scan of a certificate that yard.toml names by number, is in no file.
+func TestAPaperOfTheYardWritesNothing(t *testing.T) {
+	e := threeBoats(t)
+	e.expect("at first", "H1", "H2", "H3")
+	e.put(filepath.Join(e.yard, "documents", "calibration.pdf"), []byte("%PDF-"))
+	e.expect("a paper of the yard")
+	e.put(filepath.Join(e.yard, "hulls", "H2", "documents", "calibration.pdf"), []byte("%PDF-"))
+	e.expect("a paper of a hull", "H2")
+}
+
 // A list of requirements of the yard's own is a matter of the hulls that must answer it, and of those that need a word of it.
 func TestAChangedListWritesWhatMustAnswerIt(t *testing.T) {
 	e := threeBoats(t)

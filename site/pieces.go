@@ -188,7 +188,7 @@ func (p *pieces) told() error {
 	}
 	y := p.shared()
 	p.yard.Block = blockOf(&y.Builder)
-	if p.yard.Common, err = commonSum(p.job, p.shelved(), p.papers); err != nil {
+	if p.yard.Common, err = commonSum(p.job, p.shelved()); err != nil {
 		return err
 	}
 	p.keys.common = p.yard.Common

@@ -47,7 +47,7 @@ func newWhole(job *Job, papers *papers) (*whole, error) {
 	if job.Neighbours == nil {
 		return w, nil
 	}
-	common, err := commonSum(job, w.shelf, papers)
+	common, err := commonSum(job, w.shelf)
 	w.keys = &keyring{papers: papers, common: common}
 	return w, err
 }

@@ -46,7 +46,7 @@ func demo(ctx context.Context, d *desk, folder string) error {
 	}
 	d.out.paragraph("", "Open "+shown(made.Register)+" in a browser; it needs no network.")
 	d.out.line("")
-	for _, h := range r.dossiers() {
+	for _, h := range r.dossiers(r.yard.Hulls) {
 		d.out.brief(h)
 	}
 	d.out.paragraph("", "Yard, people and boats are invented, and what is wrong with them is so on purpose. The records are in "+yard+"; copy that folder, change a record and see what follows.")

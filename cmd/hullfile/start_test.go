@@ -85,7 +85,7 @@ func TestStartedRecordsCanBeFilledAsTheySay(t *testing.T) {
 		t.Fatal(err)
 	}
 	defer r.close()
-	all := r.dossiers()
+	all := r.dossiers(r.yard.Hulls)
 	if len(all) != 1 {
 		t.Fatalf("%d hulls, want 1", len(all))
 	}

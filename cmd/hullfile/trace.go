@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"errors"
 	"fmt"
 	"strings"
@@ -84,7 +85,10 @@ func seamsOf(r trace.Result) int {
 func (s *screen) touched(t trace.Touch) {
 	s.line("")
 	s.head("%s", strings.TrimSpace(t.Hull+"  "+t.Title))
-	s.paragraph("  ", strings.Join(without(t.State, t.Owner, count(len(t.Parts), "part", "parts"), count(len(t.Joints), "seam", "seams"), unit.Text(t.Metres, 1)+" m"), ", "))
+	s.paragraph("  ", strings.Join(without(t.State, count(len(t.Parts), "part", "parts"), count(len(t.Joints), "seam", "seams"), unit.Text(t.Metres, 1)+" m"), ", "))
+	if t.Owner != "" {
+		s.paragraph("  owner  ", strings.Join(without(t.Owner, cmp.Or(t.Reach, "how to reach them is not on record: identity.owner_contact")), ", "))
+	}
 	s.nodes("parts", t.Parts)
 	if len(t.Joints) > 0 {
 		s.line("  seams")

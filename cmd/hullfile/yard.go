@@ -115,10 +115,10 @@ func (s *shelf) of(y *record.Yard) (*engine.Reference, error) {
 	return ref.WithChapters(y)
 }
 
-// dossiers reckons every hull, in order of number.
-func (r *reading) dossiers() []*engine.Dossier {
+// dossiers reckons hulls, in their order.
+func (r *reading) dossiers(hulls []*record.Hull) []*engine.Dossier {
 	var all []*engine.Dossier
-	for _, h := range r.yard.Hulls {
+	for _, h := range hulls {
 		all = append(all, r.dossier(h))
 	}
 	return all

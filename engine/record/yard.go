@@ -218,6 +218,7 @@ type Identity struct {
 	HIN      Val[string] `toml:"hin" doc:"hull identification number as marked on the boat"`
 	Name     Val[string] `toml:"name" doc:"name of the boat"`
 	Owner    Val[string] `toml:"owner" doc:"who owns the boat"`
+	Contact  Val[string] `toml:"owner_contact" eg:"555-0112, Long Quay" doc:"how the owner is reached, for a recall"`
 	State    Val[string] `toml:"state" oneof:"design|in build|finished|in service" doc:"how far the boat has come"`
 	KeelLaid Val[Date]   `toml:"keel_laid" doc:"day on which building began"`
 	Launched Val[Date]   `toml:"launched" after:"keel_laid" doc:"day on which the boat first floated"`

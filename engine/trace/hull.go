@@ -194,7 +194,7 @@ func (w *touched) measured() {
 
 // touch puts it together. Only the joints that are touched are linked with what stands behind them.
 func (w *touched) touch() Touch {
-	t := Touch{Hull: w.h.Number, Title: w.h.Title.V, State: w.h.Identity.State.V, Owner: w.h.Identity.Owner.V, Others: w.others}
+	t := Touch{Hull: w.h.Number, Title: w.h.Title.V, State: w.h.Identity.State.V, Owner: w.h.Identity.Owner.V, Reach: w.h.Identity.Contact.V, Others: w.others}
 	for i := range w.h.Parts {
 		if p := &w.h.Parts[i]; w.parts[p.ID] {
 			t.Parts = append(t.Parts, Node{"part", p.ID, strings.Join(words(p.Name.V, said("lot ", p.Lot.V), said("panel ", p.Panel.V)), ", "), p.At})

@@ -42,6 +42,7 @@ type Touch struct {
 	Title  string  `json:"title,omitempty"`
 	State  string  `json:"state,omitempty"`
 	Owner  string  `json:"owner,omitempty"`
+	Reach  string  `json:"owner_contact,omitempty"` // how the owner is reached
 	Parts  []Node  `json:"parts"`
 	Joints []Joint `json:"joints"`
 	Others []Node  `json:"others"` // welds, inspections, repairs, tests, panels and documents

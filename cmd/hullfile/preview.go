@@ -12,7 +12,7 @@ func previewCommand(d *desk) *cobra.Command {
 		Use:   "preview [YARD]",
 		Short: "Show the technical files in a browser on this machine, made again as records are saved.",
 		Long: `Makes the technical files of a yard folder (this folder if none is named) in a folder of its own, shows them at an ` +
-			`address that only this machine can reach, and makes them again whenever a record is saved; a page that is open ` +
+			`address that only this machine can reach and that is told at once, and makes them again whenever a record is saved; a page that is open ` +
 			`loads itself anew. Records that cannot be read are told on the page and here, and the last good pages stay. ` +
 			`Ends with Ctrl-C and leaves nothing behind.`,
 		Annotations: ends("ended by Ctrl-C", "", "the yard folder or the port cannot be used"),

@@ -102,11 +102,11 @@ func (w *watched) listen() {
 	w.news = bufio.NewScanner(answer.Body)
 }
 
-// hear gives the name of the next event: "sound" or "faults".
+// hear gives the name of the next event but for "making", which only who came early hears: "sound" or "faults".
 func (w *watched) hear() string {
 	w.t.Helper()
 	for w.news.Scan() {
-		if name, ok := strings.CutPrefix(w.news.Text(), "event: "); ok {
+		if name, ok := strings.CutPrefix(w.news.Text(), "event: "); ok && name != "making" {
 			return name
 		}
 	}

@@ -80,7 +80,8 @@ func (p *previewing) close() {
 	}
 }
 
-// run serves until it is interrupted, which is its usual end.
+// run serves until it is interrupted, which is its usual end. The address is told first: the pages of a fleet take long, and who
+// asks meanwhile waits in the browser.
 func (p *previewing) run(ctx context.Context) error {
 	ctx, stop := context.WithCancel(ctx)
 	defer stop()
@@ -90,11 +91,11 @@ func (p *previewing) run(ctx context.Context) error {
 	}
 	served := make(chan error, 1)
 	go func() { served <- p.server.Serve(ctx, p.at) }()
-	p.make(ctx, nil)
-	p.d.out.line("Preview at http://%s/ ; Ctrl-C ends it.", p.at.Addr())
+	p.d.out.line("Preview at http://%s/ ; the pages are being made and open there by themselves. Ctrl-C ends it.", p.at.Addr())
 	if err := p.d.out.flush(); err != nil {
 		return err
 	}
+	p.make(ctx, nil)
 	err = p.follow(ctx, saved, served)
 	stop()
 	return err

@@ -44,8 +44,8 @@ const plainText = "text/plain; charset=utf-8"
 // file answers with a file of the output.
 func (s *Server) file(w http.ResponseWriter, r *http.Request) {
 	name := strings.TrimPrefix(r.URL.Path, "/")
-	if name == "" && !s.ready() {
-		http.Redirect(w, r, faultsPath, http.StatusSeeOther)
+	if !s.ready() && (name == "" || strings.HasSuffix(name, "/") || path.Ext(name) == ".html") {
+		http.Redirect(w, r, waitAt(r.URL.Path), http.StatusSeeOther)
 		return
 	}
 	if name == "" || strings.HasSuffix(name, "/") {
@@ -70,6 +70,14 @@ func (s *Server) file(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	s.send(w, r, name, f)
+}
+
+// waitAt is the page that stands for one that is not made yet, and goes on to it.
+func waitAt(asked string) string {
+	if asked == "/" {
+		return faultsPath
+	}
+	return faultsPath + "?back=" + url.QueryEscape(asked)
 }
 
 // open opens a file or a folder of the output. What is neither is looked at and not opened: a pipe would wait for a writer.

@@ -10,7 +10,7 @@ import (
 	"hullfile/templates"
 )
 
-// faultPage is the page that stands for the records while they cannot be read.
+// faultPage is the page that stands for the records while they cannot be read, and for the pages while the first are being made.
 type faultPage struct{ page *template.Template }
 
 func newFaultPage() (*faultPage, error) {
@@ -22,11 +22,12 @@ func newFaultPage() (*faultPage, error) {
 type Page struct {
 	Policy string
 	Seen   string // name of the state that the page tells of
-	Back   string // page to go back to; empty where no page was made yet
+	Back   string // page to go back to, or on to; empty where there is none
 	Count  string
 	Faults []Row
 	Error  string // what else went wrong
 	Sound  bool
+	Making bool // the first pages are being made
 }
 
 // Row is one fault and what to write instead.
@@ -35,8 +36,8 @@ type Row struct{ Place, Key, Says, Hint string }
 // faults shows every fault of the last reading.
 func (s *Server) faults(w http.ResponseWriter, r *http.Request) {
 	name, o, _ := s.state.now()
-	p := Page{Policy: previewPolicy, Seen: name, Sound: o.sound(), Count: o.Faults.Count()}
-	if s.ready() {
+	p := Page{Policy: previewPolicy, Seen: name, Sound: o.sound(), Making: o.making, Count: o.Faults.Count()}
+	if s.ready() || o.making {
 		p.Back = backTo(r.URL.Query().Get("back"))
 	}
 	for _, f := range o.Faults {

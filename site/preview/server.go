@@ -4,7 +4,7 @@
 //	gate.go    who may ask: this machine, by its own name, with GET or HEAD
 //	files.go   what is given: files below the output folder, nothing else
 //	state.go   what the pages are made of now, and who waits to hear of a change
-//	page.go    the page of the faults
+//	page.go    the page of the faults, and of waiting
 //	watch.go   which records were saved
 //
 // What is written to disk stays clean: the script exists only in what is sent.

@@ -221,8 +221,24 @@ func TestWayBackStaysHere(t *testing.T) {
 	}
 }
 
+func TestWithoutAPageOneWaitsForTheFirst(t *testing.T) {
+	s := serving(t, t.TempDir())
+	for asked, want := range map[string]string{"/": faultsPath, "/H 1/": faultsPath + "?back=%2FH+1%2F", "/H 1/boat.html": faultsPath + "?back=%2FH+1%2Fboat.html"} {
+		if got, _ := answer(s, "GET", asked); got.StatusCode != 303 || got.Header.Get("Location") != want {
+			t.Errorf("%s: %d to %q, want %q", asked, got.StatusCode, got.Header.Get("Location"), want)
+		}
+	}
+	if got, _ := answer(s, "GET", "/H 1/assets/book.css"); got.StatusCode != 404 {
+		t.Errorf("a style sheet that is not there: %d", got.StatusCode)
+	}
+	if _, text := answer(s, "GET", faultsPath); !strings.Contains(text, "are being made") || strings.Contains(text, "No page has been made yet") {
+		t.Errorf("the page does not ask to wait: %s", text)
+	}
+}
+
 func TestWithoutAPageTheFaultsAreShown(t *testing.T) {
 	s := serving(t, t.TempDir())
+	s.Show(Outcome{Faults: finding.Faults{{Says: "wrong"}}})
 	got, _ := answer(s, "GET", "/")
 	if got.StatusCode != 303 || got.Header.Get("Location") != faultsPath {
 		t.Errorf("%d to %q", got.StatusCode, got.Header.Get("Location"))

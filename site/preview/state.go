@@ -15,9 +15,11 @@ type Outcome struct {
 	Faults finding.Faults // what is wrong in the records
 	Err    error          // what else kept the pages from being made
 	Pages  string         // the list of hashes of all pages
+
+	making bool // before the first: the pages are being made
 }
 
-func (o Outcome) sound() bool { return len(o.Faults) == 0 && o.Err == nil }
+func (o Outcome) sound() bool { return len(o.Faults) == 0 && o.Err == nil && !o.making }
 
 // mostWaiting is how many browser tabs may wait for news; a page that opens more is none of ours.
 const mostWaiting = 64
@@ -34,14 +36,14 @@ type state struct {
 }
 
 func newState() *state {
-	return &state{run: rand.Text(), changed: make(chan struct{})}
+	return &state{run: rand.Text(), outcome: Outcome{making: true}, changed: make(chan struct{})}
 }
 
 // Show makes an outcome known to every page that is open. Good pages that are the same as before are no news.
 func (s *Server) Show(o Outcome) {
 	s.state.mu.Lock()
 	defer s.state.mu.Unlock()
-	if before := s.state.outcome; s.state.turn > 0 && before.sound() && o.sound() && o.Pages == before.Pages {
+	if before := s.state.outcome; before.sound() && o.sound() && o.Pages == before.Pages {
 		return
 	}
 	s.state.turn++
@@ -79,7 +81,7 @@ func (s *state) leave() {
 	s.waiting--
 }
 
-// events tells a page the state now and each time it changes, as server-sent events named "sound" or "faults". A line
+// events tells a page the state now and each time it changes, as server-sent events named "sound" or "faults", at first "making". A line
 // now and then finds out whether anybody still listens.
 func (s *Server) events(w http.ResponseWriter, r *http.Request) {
 	if !s.state.enter() {
@@ -114,7 +116,10 @@ func (s *Server) events(w http.ResponseWriter, r *http.Request) {
 }
 
 func (o Outcome) word() string {
-	if o.sound() {
+	switch {
+	case o.making:
+		return "making"
+	case o.sound():
 		return "sound"
 	}
 	return "faults"

@@ -155,7 +155,7 @@ func TestPagesHearOfAChange(t *testing.T) {
 		return event
 	}
 	first := heard()
-	if !strings.HasPrefix(first, "event: sound data: ") {
+	if !strings.HasPrefix(first, "event: making data: ") {
 		t.Errorf("at first: %q", first)
 	}
 	s.Show(Outcome{Faults: finding.Faults{{Says: "wrong"}}})

@@ -208,6 +208,7 @@ func (o *Neighbour) hull() (*record.Hull, error) {
 	if o.Power != nil {
 		h.Boat.Power = record.Written(unit.KW(o.Power.V), o.Power.At)
 	}
+	h.Hours = slices.Grow(h.Hours, len(o.Hours)) // there are many, of long rows, and a hull has forty neighbours
 	for _, span := range o.Hours {
 		h.Hours = append(h.Hours, record.Hours{From: record.Written(unit.Hour(span[0]), finding.Place{}), To: record.Written(unit.Hour(span[1]), finding.Place{})})
 	}

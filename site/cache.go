@@ -10,7 +10,8 @@ import (
 )
 
 // cache holds markup that is the same in the books of all hulls, so that it is made once a run: formulas of method
-// sheets, and pages of which only the frame differs. Its keys are the formulas and the sheets themselves.
+// sheets, and pages of which only the frame differs. Its keys are the formulas and the sheets themselves. What is kept
+// for later runs too goes by keys that say all that it is made of.
 type cache struct{ made sync.Map }
 
 // get gives what stands under a key, and makes it where nothing does. Two goroutines may make it at once; both make
@@ -40,7 +41,7 @@ func (p *press) fixed(s *method.Shown) (StepFixed, error) {
 	if s.Formula == nil {
 		return p.makeFixed(s)
 	}
-	return get(&p.cache, s.Formula, func() (StepFixed, error) { return p.makeFixed(s) })
+	return get(p.lasting, s.Formula, func() (StepFixed, error) { return p.makeFixed(s) })
 }
 
 func (p *press) makeFixed(s *method.Shown) (out StepFixed, err error) {
@@ -59,7 +60,7 @@ func (p *press) makeFixed(s *method.Shown) (out StepFixed, err error) {
 type passedKey struct{ formula *method.Formula }
 
 func (p *press) passed(form method.Passed) (template.HTML, error) {
-	return get(&p.cache, passedKey{form.Formula}, func() (template.HTML, error) {
+	return get(p.lasting, passedKey{form.Formula}, func() (template.HTML, error) {
 		return p.part("steppassed", StepWords{Formula: formulaMath(form.Formula), When: formulaMath(form.When)})
 	})
 }
@@ -79,7 +80,7 @@ func (l *leaf) readyProofs() (ReadyPage, error) {
 }
 
 func (l *leaf) readySheet(s *method.Sheet) (ReadyPage, error) {
-	text, err := get(&l.press.cache, readyKey{"sheet", s}, func() (template.HTML, error) {
+	text, err := get(l.press.lasting, readyKey{"sheet", s}, func() (template.HTML, error) {
 		body, err := l.sheetPage(s)
 		if err != nil {
 			return "", err
@@ -90,7 +91,7 @@ func (l *leaf) readySheet(s *method.Sheet) (ReadyPage, error) {
 }
 
 func (l *leaf) readyLimitRows(t held.Table) (ReadyPage, error) {
-	text, err := get(&l.press.cache, readyKey{"limitrows", [3]string{t.File, t.Rows, l.at.no}}, func() (template.HTML, error) {
+	text, err := get(l.press.lasting, readyKey{"limitrows", [...]string{t.File, t.Rows, t.Says(), l.at.no}}, func() (template.HTML, error) {
 		body, err := l.limitRowsPage(t)
 		if err != nil {
 			return "", err
@@ -103,12 +104,13 @@ func (l *leaf) readyLimitRows(t held.Table) (ReadyPage, error) {
 // readyKey names the body of a page that is the same in every book.
 type readyKey struct {
 	kind string
-	of   any // the sheet or table, nil where there is one such page
+	of   any // the sheet or table, or whose sheets take part
 }
 
 // body executes what stands inside the frame of a page.
 func (p *press) body(kind string, data any) (template.HTML, error) {
-	out, err := p.set(nil, "main "+kind, data)
+	out, err := p.set(p.rooms.take(usualTable), "main "+kind, data)
+	defer func() { p.rooms.back(out) }()
 	if err != nil {
 		return "", fmt.Errorf("page %s: %w", kind, err)
 	}

@@ -24,8 +24,13 @@ func sealed(dir string) bool {
 // another. It looks at names, sizes and times and reads no file. Seals are left out. It gives the folders too, the top one
 // first.
 func footprint(dir string) (text string, folders []string, err error) {
-	t := treading{dir: dir, folders: []string{"."}}
-	if err := t.tread(""); err != nil {
+	top, err := lookFrom(dir)
+	if err != nil {
+		return "", nil, err
+	}
+	defer top.close()
+	t := treading{folders: []string{"."}}
+	if err := t.tread(top, ""); err != nil {
 		return "", nil, err
 	}
 	return hashOf(t.text), t.folders, nil
@@ -33,38 +38,32 @@ func footprint(dir string) (text string, folders []string, err error) {
 
 // treading is a footprint in the making.
 type treading struct {
-	dir     string
 	text    []byte
 	folders []string
 }
 
 // tread appends what stands for the files of a folder, in order of name. A run does it for many files of the output, so it is
 // written out by hand.
-func (t *treading) tread(below string) error {
-	from, err := lookFrom(filepath.Join(t.dir, below)) // a link to a folder is none of ours
-	if err != nil {
-		return err
-	}
-	defer from.close()
+func (t *treading) tread(from lookout, below string) error {
 	entries, err := from.entries()
 	if err != nil {
 		return err
 	}
 	for _, e := range entries {
-		name := below + e.Name()
+		name := below + e.name
 		if name == sealsName {
 			continue
 		}
 		t.text = strconv.AppendQuote(t.text, name)
-		if e.IsDir() {
+		if e.kind == fs.ModeDir {
 			t.text = append(t.text, '/')
 			t.folders = append(t.folders, name)
-			if err := t.tread(name + "/"); err != nil {
+			if err := t.treadBelow(from, e.name, name+"/"); err != nil {
 				return err
 			}
 			continue
 		}
-		is, err := from.see(e.Name())
+		is, err := from.see(e.name)
 		if err != nil {
 			return err
 		}
@@ -73,6 +72,15 @@ func (t *treading) tread(below string) error {
 		t.text = strconv.AppendInt(append(t.text, ' '), is.written, 10)
 	}
 	return nil
+}
+
+func (t *treading) treadBelow(from lookout, name, below string) error {
+	in, err := from.below(name) // a link to a folder is none of ours
+	if err != nil {
+		return err
+	}
+	defer in.close()
+	return t.tread(in, below)
 }
 
 // doors gives a hash that changes when a file in one of the folders is added, taken away, renamed or put in the place of

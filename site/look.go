@@ -4,7 +4,6 @@ import (
 	"crypto/sha256"
 	"errors"
 	"io/fs"
-	"os"
 	"path/filepath"
 	"slices"
 	"strconv"
@@ -31,16 +30,24 @@ func (l *look) mark(before int64) mark {
 	return markOf(sum[:])
 }
 
-// add takes another look, e.g. at the design that a hull is laid over.
-func (l *look) add(other *look) {
-	l.text = append(append(l.text, other.text...), 0)
+// add takes another look that was made before, e.g. at the design that a hull is laid over.
+func (l *look) add(other *looked) {
+	l.text = append(l.text, other.sum[:]...)
 	l.newest = max(l.newest, other.newest)
 }
 
-// tree looks at all files below a folder. A folder that is not there looks like nothing.
-func (l *look) tree(dir, below string) error {
-	from, err := lookFrom(filepath.Join(dir, below))
+// looked is a look that many others take, as a hash.
+type looked struct {
+	sum    [sha256.Size]byte
+	newest int64
+}
+
+func (l *look) done() looked { return looked{sha256.Sum256(l.text), l.newest} }
+
+// tree looks at all files below a folder. A folder that is not there looks like an empty one.
+func (l *look) tree(from lookout, err error) error {
 	if errors.Is(err, fs.ErrNotExist) {
+		l.text = append(l.text, '.')
 		return nil
 	}
 	if err != nil {
@@ -52,12 +59,11 @@ func (l *look) tree(dir, below string) error {
 		return err
 	}
 	for _, e := range entries {
-		name := filepath.Join(below, e.Name())
-		if err := l.entry(from, e, name); err != nil {
+		if err := l.entry(from, e); err != nil {
 			return err
 		}
-		if e.IsDir() {
-			if err := l.tree(dir, name); err != nil {
+		if e.kind == fs.ModeDir {
+			if err := l.tree(from.below(e.name)); err != nil {
 				return err
 			}
 		}
@@ -67,13 +73,13 @@ func (l *look) tree(dir, below string) error {
 }
 
 // entry looks at one file; of a folder or a link only its name and kind count.
-func (l *look) entry(from lookout, e fs.DirEntry, name string) error {
-	l.text = strconv.AppendQuote(l.text, name)
-	if !e.Type().IsRegular() {
-		l.text = append(l.text, e.Type().String()...)
+func (l *look) entry(from lookout, e seen) error {
+	l.text = strconv.AppendQuote(l.text, e.name)
+	if e.kind != 0 {
+		l.text = strconv.AppendInt(append(l.text, ':'), int64(e.kind), 36)
 		return nil
 	}
-	is, err := from.see(e.Name())
+	is, err := from.see(e.name)
 	if errors.Is(err, fs.ErrNotExist) {
 		return nil // it went away just now, and reading will tell
 	}
@@ -90,13 +96,13 @@ func (l *look) entry(from lookout, e fs.DirEntry, name string) error {
 // ground is what lies in a yard folder beside the folders of its hulls.
 type ground struct {
 	look
-	lone    bool            // a hull.toml that stands alone
-	designs map[string]look // by name
+	lone    bool              // a hull.toml that stands alone
+	designs map[string]looked // by name
 }
 
 // lookAtGround looks at the yard folder. Folders that hold no records count by their names only: the output may be one of them.
 func lookAtGround(yard string) (ground, error) {
-	g := ground{designs: map[string]look{}}
+	g := ground{designs: map[string]looked{}}
 	from, err := lookFrom(yard)
 	if err != nil {
 		return g, err
@@ -108,20 +114,20 @@ func lookAtGround(yard string) (ground, error) {
 	}
 	there := map[string]bool{}
 	for _, e := range entries {
-		there[e.Name()] = true
-		if err := g.entry(from, e, e.Name()); err != nil {
+		there[e.name] = true
+		if err := g.entry(from, e); err != nil {
 			return g, err
 		}
-		if !e.IsDir() || !slices.Contains(recordFolders, e.Name()) && e.Name() != "logs" {
+		if e.kind != fs.ModeDir || !slices.Contains(recordFolders, e.name) && e.name != "logs" {
 			continue
 		}
-		switch e.Name() {
+		switch e.name {
 		case "hulls":
-			err = g.names(yard, "hulls")
+			err = g.names(from.below(e.name))
 		case "designs":
-			err = g.lookAtDesigns(yard)
+			err = g.lookAtDesigns(from.below(e.name))
 		default:
-			err = g.tree(yard, e.Name())
+			err = g.tree(from.below(e.name))
 		}
 		if err != nil {
 			return g, err
@@ -132,19 +138,19 @@ func lookAtGround(yard string) (ground, error) {
 }
 
 // names looks at names and kinds alone.
-func (l *look) names(yard, dir string) error {
-	entries, err := os.ReadDir(filepath.Join(yard, dir))
+func (l *look) names(from lookout, err error) error {
+	if err != nil {
+		return err
+	}
+	defer from.close()
+	entries, err := from.entries()
 	for _, e := range entries {
-		l.text = append(strconv.AppendQuote(l.text, e.Name()), e.Type().String()...)
+		l.text = strconv.AppendInt(append(strconv.AppendQuote(l.text, e.name), ':'), int64(e.kind), 36)
 	}
 	return err
 }
 
-func (g *ground) lookAtDesigns(yard string) error {
-	if err := g.names(yard, "designs"); err != nil {
-		return err
-	}
-	from, err := lookFrom(filepath.Join(yard, "designs"))
+func (g *ground) lookAtDesigns(from lookout, err error) error {
 	if err != nil {
 		return err
 	}
@@ -155,22 +161,21 @@ func (g *ground) lookAtDesigns(yard string) error {
 	}
 	for _, e := range entries {
 		var one look
-		if e.IsDir() {
-			err = one.tree(yard, filepath.Join("designs", e.Name()))
-		} else {
-			err = one.entry(from, e, e.Name())
+		err := one.entry(from, e)
+		if err == nil && e.kind == fs.ModeDir {
+			err = one.tree(from.below(e.name))
 		}
 		if err != nil {
 			return err
 		}
-		g.add(&one)
-		g.designs[e.Name()] = one
+		is := one.done()
+		g.add(&is)
+		g.designs[e.name] = is
 	}
 	return nil
 }
 
-// lookAtHull looks at the folder of a hull.
-func lookAtHull(yard, number string) (look, error) {
-	var one look
-	return one, one.tree(yard, filepath.Join("hulls", number))
+// hull looks at the folder of a hull.
+func (l *look) hull(yard, number string) error {
+	return l.tree(lookFrom(filepath.Join(yard, "hulls", number)))
 }

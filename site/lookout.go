@@ -2,7 +2,6 @@ package site
 
 import (
 	"io/fs"
-	"os"
 	"slices"
 	"strings"
 )
@@ -16,18 +15,13 @@ type sight struct {
 	changed int64 // when anything of it was changed last, which no program can set back; nought where the system does not tell
 }
 
-// lookout is an open folder from which files are looked at by their names. From it the system need not go the whole path
-// for every file, of which a run over a fleet looks at tens of thousands.
-type lookout struct{ at *os.File }
+// seen is one entry of a folder.
+type seen struct {
+	name string
+	kind fs.FileMode // type bits alone
+}
 
-func (l lookout) close() { l.at.Close() }
-
-// entries lists the folder in order of name.
-func (l lookout) entries() ([]fs.DirEntry, error) {
-	all, err := l.at.ReadDir(-1)
-	if err != nil {
-		return nil, err
-	}
-	slices.SortFunc(all, func(a, b fs.DirEntry) int { return strings.Compare(a.Name(), b.Name()) })
-	return all, nil
+// byNames sorts entries by their names.
+func byNames(all []seen) {
+	slices.SortFunc(all, func(a, b seen) int { return strings.Compare(a.name, b.name) })
 }

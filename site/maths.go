@@ -9,12 +9,12 @@ import (
 
 // This file is the only one that calls the renderer of formulas.
 
-// symbolKey is a symbol among what is made once a run.
+// symbolKey is a symbol among what is made once.
 type symbolKey string
 
 // symbol gives symbolMath, made once.
 func (p *press) symbol(symbol string) template.HTML {
-	out, _ := get(&p.cache, symbolKey(symbol), func() (template.HTML, error) { return symbolMath(symbol), nil })
+	out, _ := get(p.lasting, symbolKey(symbol), func() (template.HTML, error) { return symbolMath(symbol), nil })
 	return out
 }
 

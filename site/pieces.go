@@ -41,6 +41,7 @@ type pieces struct {
 	papers *papers
 	kept   *kept
 	keys   keyring
+	rooms  *rooms
 
 	ground  ground
 	anew    bool     // what belongs to no hull was read again
@@ -64,7 +65,7 @@ type pieces struct {
 
 func newPieces(ctx context.Context, press *press, s *stage, was *state, papers *papers) (*pieces, error) {
 	job := &press.job
-	p := &pieces{job: job, soon: press.soon, stage: s, was: was, papers: papers, kept: newKept(s), held: map[string]*record.One{}, faulty: map[string]*record.One{}}
+	p := &pieces{job: job, soon: press.soon, stage: s, was: was, papers: papers, kept: newKept(s), rooms: &press.rooms, held: map[string]*record.One{}, faulty: map[string]*record.One{}}
 	if was.program != job.programOf() {
 		p.was = newState() // another program may read the same records otherwise
 	}
@@ -80,6 +81,9 @@ func newPieces(ctx context.Context, press *press, s *stage, was *state, papers *
 		return nil, err
 	}
 	if err := p.told(); err != nil {
+		return nil, err
+	}
+	if err := p.letGoOfStock(); err != nil {
 		return nil, err
 	}
 	if err := p.neighbours(ctx); err != nil {
@@ -226,12 +230,13 @@ func (p *pieces) lookAtHulls(ctx context.Context) error {
 
 func (p *pieces) lookAtHull(i int) error {
 	number := p.numbers[i]
-	own, err := lookAtHull(p.job.Root.Name(), number)
-	if err != nil {
+	own := look{text: append(p.rooms.take(usualLook), p.yard.Context[:]...)} // with the names that its records may use
+	defer func() { p.rooms.back(own.text) }()
+	if err := own.hull(p.job.Root.Name(), number); err != nil {
 		return err
 	}
 	was, known := p.was.hull(number)
-	if known && was.Look != (mark{}) && p.lookOf(own, was.Token.Design) == was.Look {
+	if known && was.Look != (mark{}) && p.lookOf(&own, was.Token.Design) == was.Look {
 		p.hulls[i] = *was
 		if !p.anew || p.yard.Stock == p.was.yard.Stock || p.restock(&p.hulls[i]) {
 			return nil
@@ -255,7 +260,7 @@ func (p *pieces) lookAtHull(i int) error {
 	if p.hulls[i], err = p.memo(one); err != nil {
 		return err
 	}
-	p.hulls[i].Look = p.lookOf(own, one.Hull.Design.V)
+	p.hulls[i].Look = p.lookOf(&own, one.Hull.Design.V)
 	return nil
 }
 
@@ -270,10 +275,9 @@ func (p *pieces) restock(m *hullMemo) bool {
 	return true
 }
 
-// lookOf gives the look of a hull together with those of the designs that it is laid over, and with the names that it may use.
-func (p *pieces) lookOf(own look, design string) mark {
-	all := look{text: slices.Clone(p.yard.Context[:])}
-	all.add(&own)
+// lookOf gives the look of a hull together with those of the designs that it is laid over.
+func (p *pieces) lookOf(own *look, design string) mark {
+	all := *own // what is added lies behind its text, where the next may write over it
 	for range p.yard.Designs {
 		d, known := p.ground.designs[design]
 		if !known {

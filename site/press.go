@@ -15,13 +15,14 @@ import (
 	"hullfile/templates"
 )
 
-// press is what all books of a run share. It may be used from many goroutines; only its cache grows.
+// press is what all books of a run share. It may be used from many goroutines; only its caches grow.
 type press struct {
 	job     Job
 	hands   int                          // how many print the pages of one book
 	pages   func() (*typeset.Set, error) // the frame, the parts, and "base KIND" and "main KIND" for every page kind
 	soon    func()                       // begins to make them, because a book or the register will be printed
 	cache   cache
+	lasting *cache // that of the templates: what later runs can use too
 	rooms   rooms
 	style   []byte
 	script  []byte
@@ -37,10 +38,10 @@ var pageKinds = []string{
 }
 
 func newPress(job Job) (*press, error) {
-	p := &press{job: job, hands: 1, pages: job.Templates.set}
-	if p.pages == nil {
-		p.pages = NewTemplates().set
+	if job.Templates.set == nil {
+		job.Templates = NewTemplates()
 	}
+	p := &press{job: job, hands: 1, pages: job.Templates.set, lasting: job.Templates.made}
 	p.soon = sync.OnceFunc(func() { go p.pages() })
 	var err error
 	if p.style, err = joined(templates.Files, "book.css", "chart.css", "helm.css", "print.css", "bench.css", "survey.css", "owner.css", "requirements.css", "structure.css"); err != nil {
@@ -64,12 +65,18 @@ func newPress(job Job) (*press, error) {
 	return p, nil
 }
 
-// Templates are the page templates of this program. Whoever renders again and again makes them once and gives them to every job;
-// they are read when the first page is printed.
-type Templates struct{ set func() (*typeset.Set, error) }
+// Templates are the page templates of this program, with the markup of method sheets, proofs and limits. Whoever renders again and
+// again makes them once and gives them to every job; they are read when the first page is printed.
+type Templates struct {
+	set  func() (*typeset.Set, error)
+	made *cache
+}
 
 // NewTemplates gives them unread.
-func NewTemplates() Templates { return Templates{sync.OnceValues(pageSet)} }
+func NewTemplates() Templates { return Templates{sync.OnceValues(pageSet), &cache{}} }
+
+// Anew gives the same templates without that markup, for sheets that were read anew: that of the old ones is of no use any more.
+func (t Templates) Anew() Templates { return Templates{t.set, &cache{}} }
 
 // pageSet is the templates, ready to be printed.
 func pageSet() (*typeset.Set, error) {

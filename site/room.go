@@ -12,6 +12,7 @@ type rooms struct {
 
 // About how long texts are, bytes.
 const (
+	usualLook    = 8 << 10
 	usualRows    = 16 << 10
 	usualPage    = 64 << 10
 	usualTable   = 768 << 10

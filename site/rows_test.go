@@ -11,7 +11,7 @@ import (
 
 // The hand-written rows hold as much markup with hostile text as with plain text: nothing of a record becomes markup.
 func FuzzRows(f *testing.F) {
-	p := &press{pages: sync.OnceValues(pageSet)}
+	p := &press{pages: sync.OnceValues(pageSet), lasting: &cache{}}
 	f.Add(hostile)
 	f.Add("&<>\"'\x00")
 	f.Fuzz(func(t *testing.T, text string) {

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"fmt"
 	"os"
 	"path/filepath"
 	"slices"
@@ -29,5 +30,33 @@ func TestMetalThatComesIn(t *testing.T) {
 	os.Remove(filepath.Join(e.yard, "stock", "later.toml"))
 	if got := e.written(); !slices.Equal(got, all) {
 		t.Errorf("a thickness that is gone writes %v anew, want all", got)
+	}
+}
+
+// Metal that lies in many files is let go of when all hulls were read, and each hull reads its own again: what is written is the
+// same, also where files differ in what a hull draws on, and where one has a doubt.
+func TestMuchMetalIsLetGo(t *testing.T) {
+	e := newEditor(t)
+	for i := range fewStockFiles {
+		key, cast := fmt.Sprintf("M%02d", i), ""
+		if i%3 == 0 {
+			cast = castOf(t, e.yard)
+		}
+		text := laterLot(key, cast)
+		if i%4 == 0 {
+			text = append(text, "tensile_n_mm2 = 480\n"...)
+		}
+		e.put(filepath.Join(e.yard, "stock", key+".toml"), text)
+	}
+	for _, again := range []bool{false, true} {
+		if again {
+			e.remark("LT56-031")
+		}
+		if e.lookedAt(); !e.lean {
+			t.Error("the metal of all hulls is in memory")
+		}
+		fresh := filepath.Join(t.TempDir(), "fresh")
+		rendered(t, jobIn(t, e.yard, fresh))
+		same(t, fmt.Sprintf("one hull again: %v", again), tree(t, fresh), tree(t, e.out))
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+	"sync"
 
 	"hullfile/engine/record"
 )
@@ -37,6 +38,29 @@ func stockedOn(s *shelf) *stocked {
 		}
 	}
 	return all
+}
+
+// fewStockFiles is how many files of the stock stay in memory. Metal that fills more is kept by boat or by year: each hull then
+// reads its own, and a fleet is not held in memory for it.
+const fewStockFiles = 32
+
+// letGoOfStock forgets what is in the files of the stock, where they are many, as if it had been remembered by an earlier run.
+func (p *pieces) letGoOfStock() error {
+	if !p.anew || p.stocked != nil {
+		return nil
+	}
+	of := stockedOn(p.shelved())
+	if len(of.Files) <= fewStockFiles {
+		return nil
+	}
+	whole, err := p.begin()
+	if err != nil {
+		return err
+	}
+	lean := whole.WithoutStock(of.has)
+	p.stocked, p.begin = of, func() (*record.Piecewise, error) { return lean, nil }
+	p.shared, p.shelved, p.files = sync.OnceValue(p.yardOnly), sync.OnceValue(p.shelve), sync.OnceValue(p.byPath)
+	return nil
 }
 
 // has reports whether something is remembered of a file.

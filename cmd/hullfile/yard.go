@@ -92,6 +92,9 @@ func (s *shelf) reference(own []method.Source) (*engine.Reference, error) {
 	if err != nil {
 		return nil, err
 	}
+	if s.ref != nil {
+		s.templates = s.templates.Anew()
+	}
 	s.sheets, s.ref = own, ref
 	return ref, nil
 }

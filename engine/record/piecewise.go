@@ -41,6 +41,20 @@ func BeginWithout(root *os.Root, known Known, stock func(file string) bool) (*Pi
 	return p, nil
 }
 
+// WithoutStock gives the same without the files of the stock that are named, in which nothing is wrong; Stock reads them again when
+// they are needed.
+func (p *Piecewise) WithoutStock(named func(file string) bool) *Piecewise {
+	r := *p.r
+	r.stock, r.disk = nil, &disk{root: p.r.disk.root, fs: &r.faults}
+	for _, f := range p.r.disk.files {
+		if !named(f.Path) {
+			r.disk.files = append(r.disk.files, f)
+		}
+	}
+	r.doubts = slices.DeleteFunc(slices.Clone(p.r.doubts), func(d YardDoubt) bool { return d.Within(named) })
+	return &Piecewise{&r}
+}
+
 // Some is what some files of the stock hold.
 type Some struct {
 	Stock  Stock

@@ -83,9 +83,6 @@ func newPieces(ctx context.Context, press *press, s *stage, was *state, papers *
 	if err := p.told(); err != nil {
 		return nil, err
 	}
-	if err := p.letGoOfStock(); err != nil {
-		return nil, err
-	}
 	if err := p.neighbours(ctx); err != nil {
 		return nil, err
 	}
@@ -196,6 +193,9 @@ func (p *pieces) told() error {
 		return err
 	}
 	p.keys.common = p.yard.Common
+	if err := p.letGoOfStock(); err != nil {
+		return err
+	}
 	if !slices.Equal(p.yard.Own, p.was.yard.Own) {
 		_, err = p.ready() // what is wrong in a sheet is told also where no hull asks for it
 	}

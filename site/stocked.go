@@ -46,7 +46,7 @@ const fewStockFiles = 32
 
 // letGoOfStock forgets what is in the files of the stock, where they are many, as if it had been remembered by an earlier run.
 func (p *pieces) letGoOfStock() error {
-	if !p.anew || p.stocked != nil {
+	if p.stocked != nil {
 		return nil
 	}
 	of := stockedOn(p.shelved())

@@ -10,6 +10,7 @@ import (
 	"slices"
 	"sync/atomic"
 
+	"hullfile/engine/document"
 	"hullfile/engine/record"
 )
 
@@ -139,11 +140,12 @@ func copyBook(ctx context.Context, p piece, to string) error {
 		return err
 	}
 	defer f.close()
-	err = fs.WalkDir(from.FS(), ".", func(name string, e fs.DirEntry, err error) error {
+	files := document.Plain(from.FS())
+	err = fs.WalkDir(files, ".", func(name string, e fs.DirEntry, err error) error {
 		if err != nil || e.IsDir() {
 			return err
 		}
-		in, err := from.Open(name)
+		in, err := files.Open(name)
 		if err != nil {
 			return err
 		}

@@ -2,10 +2,11 @@ package site
 
 import (
 	"encoding/json"
+	"io/fs"
 	"os"
-	"path/filepath"
 	"strconv"
 
+	"hullfile/engine/document"
 	"hullfile/engine/finding"
 )
 
@@ -102,11 +103,12 @@ type resultsHead struct {
 
 // earlier reads what the file of a hull that lies there says of itself.
 func earlier(dir, number string) (line, bool) {
-	text, err := os.ReadFile(filepath.Join(dir, resultsName))
+	from := document.Plain(os.DirFS(dir))
+	text, err := fs.ReadFile(from, resultsName)
 	if err != nil {
 		return line{}, false
 	}
-	sums, err := os.ReadFile(filepath.Join(dir, sumsName))
+	sums, err := fs.ReadFile(from, sumsName)
 	if err != nil {
 		return line{}, false
 	}

@@ -80,7 +80,11 @@ func newState() *state { return &state{books: map[string]volume{}} }
 // readState reads what an earlier run remembered. A state that is not there, not whole, or of another form remembers
 // nothing: it is never a reason to fail.
 func readState(out string) *state {
-	f, err := os.Open(filepath.Join(out, stateName))
+	name := filepath.Join(out, stateName)
+	if info, err := os.Lstat(name); err != nil || !info.Mode().IsRegular() { // a pipe would wait for a writer
+		return newState()
+	}
+	f, err := os.Open(name)
 	if err != nil {
 		return newState()
 	}

@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 
+	"hullfile/engine/document"
 	"hullfile/engine/finding"
 	"hullfile/site/seal"
 )
@@ -54,7 +55,8 @@ func (h *handing) pack(ctx context.Context, dir string) (packedFile, error) {
 		return packedFile{}, err
 	}
 	defer root.Close()
-	r, err := seal.Verify(ctx, root.FS(), seal.Given{})
+	from := document.Plain(root.FS())
+	r, err := seal.Verify(ctx, from, seal.Given{})
 	if err != nil {
 		return packedFile{}, fmt.Errorf("%q: %w", dir, err)
 	}
@@ -67,11 +69,11 @@ func (h *handing) pack(ctx context.Context, dir string) (packedFile, error) {
 	if h.whom == "surveyor" {
 		list = seal.ForSurveyor
 	}
-	entries, err := list(root.FS(), r)
+	entries, err := list(from, r)
 	if err != nil {
 		return packedFile{}, fmt.Errorf("%q: %w", dir, err)
 	}
-	bytes, err := replace(h.out, func(to io.Writer) error { return seal.Pack(ctx, root.FS(), entries, to) })
+	bytes, err := replace(h.out, func(to io.Writer) error { return seal.Pack(ctx, from, entries, to) })
 	return packedFile{path: h.out, of: "hull " + r.Hull + ", " + issueWords(r.Issue, r.Issued), entries: len(entries), bytes: bytes, seals: len(r.Seals)}, err
 }
 

@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"os"
 
+	"hullfile/engine/document"
 	"hullfile/site/seal"
 )
 
@@ -23,7 +24,7 @@ func openFile(path string) (from fs.FS, closing func(), err error) {
 		if err != nil {
 			return nil, nil, err
 		}
-		return root.FS(), func() { root.Close() }, nil
+		return document.Plain(root.FS()), func() { root.Close() }, nil
 	}
 	f, err := os.Open(path)
 	if err != nil {

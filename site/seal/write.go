@@ -11,6 +11,7 @@ import (
 
 	"golang.org/x/crypto/ssh"
 
+	"hullfile/engine/document"
 	"hullfile/engine/finding"
 )
 
@@ -25,7 +26,7 @@ type Signing struct {
 // set beside those that lie there; nothing else is written. It gives the name of the statement.
 // The error says what is not whole, or what could not be written.
 func Set(ctx context.Context, root *os.Root, what Signing) (name string, err error) {
-	r, err := Verify(ctx, root.FS(), Given{})
+	r, err := Verify(ctx, document.Plain(root.FS()), Given{})
 	if err != nil {
 		return "", err
 	}

@@ -272,6 +272,10 @@ func shortPath(p string) string {
 	return path.Base(dir) + "/" + file
 }
 
+// recordFolder and recordLine part the name of a record line: "HL74/" and "parts.csv:5". Without a folder the first is empty.
+func recordFolder(text string) string { return text[:strings.LastIndexByte(text, '/')+1] }
+func recordLine(text string) string   { return text[len(recordFolder(text)):] }
+
 // recordPage is where the text of a record file is shown.
 func recordPage(file string) string { return "records/" + file + ".html" }
 

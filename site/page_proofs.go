@@ -148,7 +148,13 @@ func gotText(c *proof.Case) string {
 	return unit.Text(c.Got, min(n, 9))
 }
 
-func tolerance(v float64) string { return "± " + strconv.FormatFloat(v, 'g', 3, 64) }
+func tolerance(v float64) string {
+	short, err := strconv.ParseFloat(strconv.FormatFloat(v, 'g', 3, 64), 64)
+	if err != nil {
+		short = v
+	}
+	return "± " + strconv.FormatFloat(short, 'f', -1, 64)
+}
 
 var keysInWords = strings.NewReplacer(".", ", ", "_", " ")
 

@@ -110,7 +110,9 @@ func parsePages(files fs.FS) (*template.Template, error) {
 }
 
 // pageFuncs are the functions that templates may call beside the built-in ones.
-func pageFuncs() template.FuncMap { return template.FuncMap{"capital": capital, "cells": cells} }
+func pageFuncs() template.FuncMap {
+	return template.FuncMap{"capital": capital, "cells": cells, "recordFolder": recordFolder, "recordLine": recordLine}
+}
 
 // joined puts style sheets one after the other. One that is not there is left out: not every part of the site has its own.
 func joined(files fs.FS, names ...string) ([]byte, error) {

@@ -236,7 +236,7 @@ func (j *joiner) lists() (figures, tables []PrintedLine, onlyTops bool) {
 }
 
 // longList is the number of figures and tables that a list at the front still tells all of.
-const longList = 200
+const longList = 100
 
 // contents lists the sections with their pages.
 func (j *joiner) contents() []PrintedLine {

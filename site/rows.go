@@ -209,13 +209,22 @@ func (m *markup) place(l Link) {
 		m.raw(`<a class="rec" href="`)
 		m.text(l.Href)
 		m.raw(`">`)
-		m.text(l.Text)
+		m.recline(l.Text)
 		m.raw("</a>")
 	case l.Text != "":
 		m.raw(`<span class="rec">`)
-		m.text(l.Text)
+		m.recline(l.Text)
 		m.raw("</span>")
 	}
+}
+
+// recline writes the name of a record line, which may be broken behind the folder, as the part of the same name does.
+func (m *markup) recline(text string) {
+	if dir := recordFolder(text); dir != "" {
+		m.text(dir)
+		m.raw("<wbr>")
+	}
+	m.text(recordLine(text))
 }
 
 // figure writes a figure, or the reason why there is none, as the part of the same name does.

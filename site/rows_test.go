@@ -18,10 +18,14 @@ func FuzzRows(f *testing.F) {
 		if text == "" {
 			return
 		}
-		wild, tame := rowsOf(t, p, text), rowsOf(t, p, "x")
+		plain := "x"
+		if strings.Contains(text, "/") {
+			plain = "x/x" // a record line may be broken behind its folder
+		}
+		wild, tame := rowsOf(t, p, text), rowsOf(t, p, plain)
 		for _, sign := range []string{"<", ">", `"`, "'"} {
 			if a, b := strings.Count(wild, sign), strings.Count(tame, sign); a != b {
-				t.Fatalf("%q stands %d times with the text and %d times with an x: %s", sign, a, b, wild)
+				t.Fatalf("%q stands %d times with the text and %d times with plain text: %s", sign, a, b, wild)
 			}
 		}
 	})

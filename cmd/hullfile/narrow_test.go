@@ -11,7 +11,8 @@ import (
 )
 
 // TestPagesFitANarrowScreen holds WCAG 2.2, 1.4.10 Reflow: at 320 CSS px nothing scrolls sideways but tables and
-// formulas in boxes of their own; and 1.4.4 Resize Text: at twice the size, which is half the width, everything is there.
+// formulas in boxes of their own; and 1.4.4 Resize Text: at twice the size, which is half the width, everything is there. As
+// each page is open already, it is held against a sheet of paper as well.
 func TestPagesFitANarrowScreen(t *testing.T) {
 	t.Parallel()
 	dir := demoFiles(t)
@@ -31,6 +32,9 @@ func TestPagesFitANarrowScreen(t *testing.T) {
 			if who := sideways(r); who != "" {
 				t.Errorf("%s scrolls sideways at %d px: %s", short(dir, page), width, who)
 			}
+		}
+		for _, fault := range paperFaults(r) {
+			t.Errorf("%s on paper: %s", short(dir, page), fault)
 		}
 	})
 }

@@ -15,8 +15,8 @@ import (
 )
 
 // TestPrintEditions prints the owner's book of one hull and one volume of the file of another, and holds the paper against
-// the contents: the page that a line names is the one on which its section begins. That nothing is wider than the paper is
-// looked for in the book and in every volume.
+// the contents: the page that a line names is the one on which its section begins. That everything fits the paper and can be
+// read on it is looked for in the book and in every volume.
 func TestPrintEditions(t *testing.T) {
 	t.Parallel()
 	r := openBrowser(t)
@@ -41,12 +41,12 @@ func TestPrintEditions(t *testing.T) {
 	printed(t, r, filepath.Join(out, "LT56-031", "print-4.html"), 40, 20)
 }
 
-// fitsPaper opens an edition and tells what would be cut off on paper.
+// fitsPaper opens an edition and tells what would be cut off on paper or be too small there.
 func fitsPaper(t *testing.T, r *reader, page string) {
 	t.Helper()
 	r.open(page)
-	for _, clipped := range tooWide(r) {
-		t.Errorf("%s: wider than the paper: %s", filepath.Base(page), clipped)
+	for _, fault := range paperFaults(r) {
+		t.Errorf("%s: %s", filepath.Base(page), fault)
 	}
 }
 
@@ -133,26 +133,61 @@ func sheetsOf(t *testing.T, pdf []byte) []string {
 // sheetWidth is A4 less the margins of print.css, in CSS pixels: 210 - 16 - 18 = 176 mm (own arithmetic).
 const sheetWidth = 665
 
-// tooWide lays the open page out as on paper and gives what sticks out at the right.
-func tooWide(r *reader) []string {
+// paperFaults lays the open page out as on paper and tells what sticks out at the right, what runs over the cell beside it,
+// and what is printed smaller than 7.5 pt, 10 CSS px, below which few read with ease (practice). Signs above and below the
+// line, and shapes that stand beside a word, may be smaller.
+func paperFaults(r *reader) []string {
 	r.t.Helper()
 	media := func(name string) {
 		if _, err := chromedp.Call(r.ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: name}); err != nil {
 			r.t.Fatal(err)
 		}
 	}
-	size := func(width int64) {
-		if _, err := chromedp.Call(r.ctx, emulation.SetDeviceMetricsOverride, emulation.SetDeviceMetricsOverrideParams{Width: width, Height: 960, DeviceScaleFactor: 1}); err != nil {
-			r.t.Fatal(err)
-		}
-	}
 	media("print")
-	size(sheetWidth)
+	r.do(chromedp.EmulateViewport(sheetWidth, 960))
 	defer func() {
 		media("")
-		size(1280)
+		r.do(chromedp.EmulateViewport(1280, 900))
 	}()
-	return decode[[]string](r.t, ask[string](r, `JSON.stringify(Array.from(document.querySelectorAll("table, svg, pre, p, math, dl")).filter(e => {
-  const b = e.getBoundingClientRect(); return b.width > 0 && b.right > document.documentElement.clientWidth + 2;
-}).slice(0, 12).map(e => e.tagName + " " + Math.round(e.getBoundingClientRect().right) + " in " + (e.closest("section.part") || {id: "?"}).id + ": " + e.textContent.trim().slice(0, 60)))`))
+	return decode[[]string](r.t, ask[string](r, `(() => {
+  const told = new Map(), wide = document.documentElement.clientWidth;
+  const tell = (fault, e) => told.set(fault + " in " + (e.closest("section.part")?.id || "the page") + ": " + (e.closest("table")?.className || "") + " " + e.tagName + "." + (e.className.baseVal ?? e.className), e.textContent.trim().slice(0, 60));
+  document.querySelectorAll("table, svg, pre, p, math, dl").forEach(e => {
+    const b = e.getBoundingClientRect();
+    if (b.width > 0 && b.right > wide + 2) tell("wider than the paper", e);
+  });
+  const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT), range = document.createRange();
+  for (let n = walk.nextNode(); n; n = walk.nextNode()) {
+    const e = n.parentElement;
+    if (!n.data.trim() || e.closest("script, .aside, .shape, title, desc, sub, sup, msub, msup, msubsup, mfrac, mroot, munder") || !e.checkVisibility()) continue;
+    range.selectNodeContents(n);
+    const b = range.getBoundingClientRect(), cell = e.closest("td, th"), m = e.closest("svg") && e.getScreenCTM();
+    if (b.width < 1) continue;
+    if (cell && b.right > cell.getBoundingClientRect().right + 1) tell("over the next cell", cell);
+    if (parseFloat(getComputedStyle(e).fontSize) * (m ? Math.hypot(m.b, m.d) : 1) < 9.9) tell("below 7.5 pt", e);
+  }
+  return JSON.stringify([...told].slice(0, 12).map(([k, v]) => k + ": " + v));
+})()`))
+}
+
+// TestPaperCheckSeesWhatItMust proves that the check above can fail.
+func TestPaperCheckSeesWhatItMust(t *testing.T) {
+	t.Parallel()
+	r := openBrowser(t)
+	page := filepath.Join(t.TempDir(), "faulty.html")
+	text := `<!doctype html><html lang="en"><title>faulty</title><style>@media print { small { font-size: 7pt } }
+td { max-width: 3em; padding: 0 }</style><p>plain <small>tiny</small><p style="width: 800px">long<table><tr><td>unbreakablelongword<td>next</table>`
+	if err := os.WriteFile(page, []byte(text), 0o644); err != nil {
+		t.Fatal(err)
+	}
+	r.open(page)
+	all := strings.Join(paperFaults(r), "\n")
+	for _, want := range []string{"below 7.5 pt in the page:  SMALL.: tiny", "wider than the paper in the page:  P.: long", "over the next cell in the page:  TD.: unbreakable"} {
+		if !strings.Contains(all, want) {
+			t.Errorf("not seen: %s in\n%s", want, all)
+		}
+	}
+	if strings.Contains(all, "P.: plain") {
+		t.Errorf("what is in order is told: %s", all)
+	}
 }

@@ -130,8 +130,12 @@ func sheetsOf(t *testing.T, pdf []byte) []string {
 	return strings.Split(strings.TrimSuffix(string(text), "\f"), "\f")
 }
 
-// sheetWidth is A4 less the margins of print.css, in CSS pixels: 210 - 16 - 18 = 176 mm (own arithmetic).
-const sheetWidth = 665
+// The room on A4 less the margins, in CSS pixels: 210 - 16 - 18 = 176 mm (print.css), and for bench sheets, which lie on
+// their side, 297 - 2 × 10 = 277 mm (bench.css; own arithmetic).
+const (
+	sheetWidth = 665
+	benchWidth = 1047
+)
 
 // paperFaults lays the open page out as on paper and tells what sticks out at the right, what runs over the cell beside it,
 // and what is printed smaller than 7.5 pt, 10 CSS px, below which few read with ease (practice). Signs above and below the
@@ -143,8 +147,12 @@ func paperFaults(r *reader) []string {
 			r.t.Fatal(err)
 		}
 	}
+	width := int64(sheetWidth)
+	if ask[bool](r, `document.querySelector(".bench") !== null`) {
+		width = benchWidth
+	}
 	media("print")
-	r.do(chromedp.EmulateViewport(sheetWidth, 960))
+	r.do(chromedp.EmulateViewport(width, 960))
 	defer func() {
 		media("")
 		r.do(chromedp.EmulateViewport(1280, 900))

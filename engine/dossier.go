@@ -75,11 +75,14 @@ type Dossier struct {
 	Assumptions []finding.Assumption // of all disciplines
 }
 
-// Standing is that of all checks together.
+// Standing is that of all checks and findings together: a file in which two records contradict each other is not met, whatever its checks say.
 func (d *Dossier) Standing() finding.Standing {
-	all := make([]finding.Standing, len(d.Checks))
-	for i, c := range d.Checks {
-		all[i] = c.Standing
+	all := make([]finding.Standing, 0, len(d.Checks)+len(d.Findings))
+	for _, c := range d.Checks {
+		all = append(all, c.Standing)
+	}
+	for _, f := range d.Findings {
+		all = append(all, f.Kind.Standing())
 	}
 	return finding.Worst(all...)
 }

@@ -26,6 +26,7 @@ type book struct {
 	head       string     // of the group that the next of them begins
 	order      []*section // all pages in reading order
 	open       map[*section]int
+	leaves     map[*section][]finding.Standing // what the findings of a page and of those below it leave of its standing
 	railLines  map[railKey]template.HTML
 	rails      map[string][]RailItem // the contents without a page of its own, by the way up to the folder
 	targets    map[string]target
@@ -72,7 +73,7 @@ func newBook(p *press, o *opened, f *folder) *book {
 	d := o.dossier
 	b := &book{
 		press: p, dossier: d, hull: o.hull, yard: o.yard, near: o.near, records: enclosed(o.files, d.Asked), folder: f, printer: p.printer(f),
-		open: map[*section]int{}, cited: uses{}, railLines: map[railKey]template.HTML{}, rails: map[string][]RailItem{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, seconds: map[int]*section{}, secondAt: map[string]string{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, limitsAt: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{}, named: map[string]lineName{},
+		open: map[*section]int{}, leaves: map[*section][]finding.Standing{}, cited: uses{}, railLines: map[railKey]template.HTML{}, rails: map[string][]RailItem{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, seconds: map[int]*section{}, secondAt: map[string]string{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, limitsAt: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{}, named: map[string]lineName{},
 	}
 	for _, s := range slices.Concat(structureSheets(&d.Structure), d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets(), d.Welding.Sheets) {
 		if !slices.Contains(b.sheets, s) {

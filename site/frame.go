@@ -207,6 +207,7 @@ func (b *book) countOpen() {
 		}
 		for s := at[t.path]; s != nil; s = s.above {
 			b.open[s]++
+			b.leaves[s] = append(b.leaves[s], f.Kind.Standing())
 		}
 	}
 }

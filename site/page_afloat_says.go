@@ -10,7 +10,7 @@ import (
 // afloatSays is the answer: the loaded condition first, because it is the one that the plate speaks of.
 func (l *leaf) afloatSays() AfloatSays {
 	d := l.dossier
-	s := AfloatSays{Tally: tally(l.afloatChecks()), Of: len(d.Loading.Conditions)}
+	s := AfloatSays{Tally: l.tallyAt(afloatPath, l.afloatChecks()), Of: len(d.Loading.Conditions)}
 	for i := range d.Loading.Conditions {
 		if d.Loading.Conditions[i].Floats {
 			s.Conditions++

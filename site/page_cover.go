@@ -118,13 +118,14 @@ func (l *leaf) verdict() Verdict {
 	v := Verdict{Tally: tally(l.dossier.Checks), Counts: l.counts()}
 	n := tellKinds(l.findings)
 	v.Contradictions = n[finding.Contradiction]
+	v.Standing = standing(l.dossier.Standing())
 	v.Soft = n[finding.Doubt] > 0
 	return v
 }
 
 func (l *leaf) discipline(path string, checks []finding.Check) Discipline {
 	s := l.sectionOf(path)
-	return Discipline{Link: l.section(s), Tally: tally(checks), Open: l.open[s]}
+	return Discipline{Link: l.section(s), Tally: l.tallyAt(path, checks), Open: l.open[s]}
 }
 
 // seamDiscipline counts joints where others count checks: one that has a whole chain is met.
@@ -137,7 +138,7 @@ func (l *leaf) seamDiscipline() Discipline {
 	for _, j := range l.dossier.Seams.Joints {
 		joints = append(joints, finding.Check{Standing: l.dossier.Seams.Standing(j)})
 	}
-	out.Tally = tally(joints)
+	out.Tally = l.tallyAt(seamsPath, joints)
 	return out
 }
 

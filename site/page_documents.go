@@ -130,7 +130,7 @@ func (l *leaf) paperStanding(d *document.Document) (string, Standing) {
 
 func (l *leaf) documentsSays() DocumentsSays {
 	r := &l.dossier.Documents
-	s := DocumentsSays{Tally: tally(r.Checks), Papers: len(r.Documents), Strays: len(r.Strays)}
+	s := DocumentsSays{Tally: l.tallyAt(documentsPath, r.Checks), Papers: len(r.Documents), Strays: len(r.Strays)}
 	for i := range r.Documents {
 		d := &r.Documents[i]
 		switch {

@@ -148,7 +148,7 @@ func (l *leaf) hoursPage() (HoursPage, error) {
 
 func (l *leaf) hoursSays() HoursSays {
 	r := &l.dossier.Hours
-	s := HoursSays{Tally: tally(r.Checks), Rows: len(r.Rows), Hours: unit.Text(r.Logged, 0), Brief: closed(r.Claim.Short), Claim: closed(r.Claim.Says), But: closed(r.Claim.But), Risk: closed(r.Claim.Risk)}
+	s := HoursSays{Tally: l.tallyAt(hoursPath, r.Checks), Rows: len(r.Rows), Hours: unit.Text(r.Logged, 0), Brief: closed(r.Claim.Short), Claim: closed(r.Claim.Says), But: closed(r.Claim.But), Risk: closed(r.Claim.Risk)}
 	if !r.Claim.Has {
 		s.Why = r.Claim.Why
 	}

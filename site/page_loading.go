@@ -199,7 +199,7 @@ func (l *leaf) labelPart(label capacity.Label, at int) LabelPart {
 
 func (l *leaf) loadingSays() LoadingSays {
 	r, plate := &l.dossier.Capacity, &l.hull.Plate
-	s := LoadingSays{Tally: tally(r.Checks), Plate: r.Stated}
+	s := LoadingSays{Tally: l.tallyAt(loadingPath, r.Checks), Plate: r.Stated}
 	if plate.MaxLoad.Set {
 		s.PlateLoad = unit.Text(plate.MaxLoad.V, 0)
 	}

@@ -138,7 +138,7 @@ var analysisKeys = []string{
 
 func (l *leaf) materialsSays() MaterialsSays {
 	r := &l.dossier.Stock
-	s := MaterialsSays{Tally: tally(r.Checks), Lots: len(r.Lots), Parts: len(r.Parts)}
+	s := MaterialsSays{Tally: l.tallyAt(materialsPath, r.Checks), Lots: len(r.Lots), Parts: len(r.Parts)}
 	area := 0.0
 	for _, p := range r.Parts {
 		if p.Lot != nil {

@@ -123,7 +123,7 @@ func (l *leaf) requirementsSays() RequirementsSays {
 		s.Met, s.Short, s.NotShown = s.Met+of.Met, s.Short+of.Short, s.NotShown+of.NotShown
 	}
 	s.Asked = s.Met + s.Short + s.NotShown
-	s.Checks, s.Standing = s.Asked, standing(finding.Worst(all...))
+	s.Checks, s.Standing = s.Asked, l.leftAt(requirementsPath, all)
 	if len(r.Open) > 0 {
 		s.Gravest, s.Blocks = l.itemLink(r.Open[0]), requirement.Blocks(r.Open[0].Record.Blocks.V)
 	}

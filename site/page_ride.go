@@ -71,7 +71,7 @@ func (l *leaf) ridePage() (RidePage, error) {
 
 func (l *leaf) rideSays() RideSays {
 	r := &l.dossier.Ride
-	s := RideSays{Tally: tally(r.Checks), Rides: len(r.Rides)}
+	s := RideSays{Tally: l.tallyAt(ridePath, r.Checks), Rides: len(r.Rides)}
 	var hardest *ride.Ride
 	for i := range r.Rides {
 		if one := &r.Rides[i]; one.Whole() && (hardest == nil || one.Tenth.G > hardest.Tenth.G) {

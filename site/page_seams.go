@@ -118,7 +118,7 @@ func (l *leaf) seamsSays() SeamsSays {
 	for _, j := range d.Seams.Joints {
 		all = append(all, d.Seams.Standing(j))
 	}
-	s.Standing = standing(finding.Worst(all...))
+	s.Standing = l.leftAt(seamsPath, all)
 	return s
 }
 

@@ -199,7 +199,7 @@ func governing(p *scantling.Panel) string {
 
 func (l *leaf) structureSays() StructureSays {
 	r := &l.dossier.Structure
-	s := StructureSays{Tally: tally(r.Checks), Panels: len(r.Panels), Members: len(r.Members), Locals: len(r.Brackets) + len(r.Fittings), Assumed: r.Assumed}
+	s := StructureSays{Tally: l.tallyAt(structurePath, r.Checks), Panels: len(r.Panels), Members: len(r.Members), Locals: len(r.Brackets) + len(r.Fittings), Assumed: r.Assumed}
 	if r.Sheet != nil {
 		s.Sheet, s.Work = l.sheetLink(r.Sheet), workOf(r.Sheet)
 	}

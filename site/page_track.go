@@ -61,7 +61,7 @@ func (l *leaf) trackPage(log *tracklog.Log) (TrackPage, error) {
 	r := &log.Report
 	checks := checksOf(l.dossier.Logs.Checks, log.Subject())
 	p := TrackPage{
-		Key: log.Record.ID, Trial: l.subjectAs("trial "+log.Trial.ID, log.Trial.ID), Standing: tally(checks).Standing,
+		Key: log.Record.ID, Trial: l.subjectAs("trial "+log.Trial.ID, log.Trial.ID), Standing: l.leftOn(log.Subject(), checks),
 		Samples: unit.Text(float64(r.Samples), 0), From: tracklog.Spoken(r.First), To: tracklog.Clock(r.Last), Lines: unit.Text(float64(r.Lines), 0),
 		Size: fileSize(log.Bytes), Hash: log.SHA256[:min(12, len(log.SHA256))], File: Link{Text: "the log as written", Href: l.to(log.Out, ""), To: log.Out},
 		Track: l.logPicture(log), Speed: l.logHistory(log), Rule: steadyRule(), Engines: r.RPM.Has() || r.Fuel.Has(), More: r.More,

@@ -193,7 +193,7 @@ func (l *leaf) trialsSays() TrialsSays {
 			best = l.trialSays(t)
 		}
 	}
-	best.Tally, best.Trials = tally(r.Checks), len(r.Trials)
+	best.Tally, best.Trials = l.tallyAt(trialsPath, r.Checks), len(r.Trials)
 	return best
 }
 

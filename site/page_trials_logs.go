@@ -45,7 +45,7 @@ func (l *leaf) logRows(trialID string) []LogRow {
 			continue
 		}
 		row := LogRow{Link: l.logLink(i), Kind: log.Record.Kind.V, Samples: unit.Text(float64(log.Report.Samples), 0), Why: log.Why, Place: l.place(log.Record.At),
-			Standing: tally(checksOf(l.dossier.Logs.Checks, log.Subject())).Standing}
+			Standing: l.leftOn(log.Subject(), checksOf(l.dossier.Logs.Checks, log.Subject()))}
 		row.Link.Text = log.Record.ID
 		if log.Report.Samples > 0 {
 			row.From, row.To = tracklog.Clock(log.Report.First), tracklog.Clock(log.Report.Last)

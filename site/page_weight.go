@@ -217,7 +217,7 @@ func (l *leaf) moveRows(r *weight.Result) []MoveRow {
 
 func (l *leaf) weightSays() WeightSays {
 	r := &l.dossier.Weight
-	s := WeightSays{Tally: tally(r.Checks), Items: len(r.Items), Without: len(r.Light.Without) + len(r.Load.Without)}
+	s := WeightSays{Tally: l.tallyAt(weightPath, r.Checks), Items: len(r.Items), Without: len(r.Light.Without) + len(r.Load.Without)}
 	if r.Light.Items > 0 {
 		s.Light = mass(float64(r.Light.Mass))
 	}

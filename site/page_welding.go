@@ -171,7 +171,7 @@ func (l *leaf) weldingPage() (WeldingPage, error) {
 
 func (l *leaf) weldingSays() WeldingSays {
 	r := &l.dossier.Welding
-	s := WeldingSays{Tally: tally(r.Checks), Procedures: len(r.Procedures), Welders: len(r.Welders)}
+	s := WeldingSays{Tally: l.tallyAt(weldingPath, r.Checks), Procedures: len(r.Procedures), Welders: len(r.Welders)}
 	if r.Sums.Joints > 0 {
 		s.Metres = unit.Text(r.Sums.Metres, 1)
 	}

@@ -1,6 +1,7 @@
 package site
 
 import (
+	"slices"
 	"strconv"
 	"strings"
 
@@ -18,9 +19,7 @@ type Tally struct {
 
 func tally(checks []finding.Check) Tally {
 	t := Tally{Checks: len(checks)}
-	all := make([]finding.Standing, len(checks))
-	for i, c := range checks {
-		all[i] = c.Standing
+	for _, c := range checks {
 		switch c.Standing {
 		case finding.Met:
 			t.Met++
@@ -30,8 +29,38 @@ func tally(checks []finding.Check) Tally {
 			t.NotShown++
 		}
 	}
-	t.Standing = standing(finding.Worst(all...))
+	t.Standing = standing(finding.Worst(standingsIn(checks)...))
 	return t
+}
+
+// tallyAt counts the checks of a page, of which the standing is never better than the findings that it tells leave it.
+func (l *leaf) tallyAt(path string, checks []finding.Check) Tally {
+	t := tally(checks)
+	t.Standing = l.leftAt(path, standingsIn(checks))
+	return t
+}
+
+func (l *leaf) leftAt(path string, all []finding.Standing) Standing {
+	return standing(finding.Worst(slices.Concat(all, l.leaves[l.sectionOf(path)])...))
+}
+
+// leftOn is the standing of one subject, by its checks and by what is found about it.
+func (l *leaf) leftOn(subject string, checks []finding.Check) Standing {
+	all := standingsIn(checks)
+	for _, f := range l.dossier.Findings {
+		if f.Subject == subject {
+			all = append(all, f.Kind.Standing())
+		}
+	}
+	return standing(finding.Worst(all...))
+}
+
+func standingsIn(checks []finding.Check) []finding.Standing {
+	all := make([]finding.Standing, len(checks))
+	for i, c := range checks {
+		all[i] = c.Standing
+	}
+	return all
 }
 
 // otherChecks gives the checks that belong to no discipline with a page of its own: those of the boat as a whole, of its

@@ -135,6 +135,18 @@ const (
 // Kinds lists them in the order in which they are told.
 func Kinds() []Kind { return []Kind{Contradiction, Shortfall, Gap, Doubt} }
 
+// Standing is what a finding of this kind leaves of a standing: where two records contradict each other or a requirement is not
+// reached it is short, where evidence is missing not shown. A doubt leaves it as it is.
+func (k Kind) Standing() Standing {
+	switch k {
+	case Contradiction, Shortfall:
+		return Short
+	case Gap:
+		return NotShown
+	}
+	return Met
+}
+
 // Finding is one thing a reader must be told.
 type Finding struct {
 	Kind    Kind    `json:"kind"`

@@ -167,6 +167,6 @@ func (l *leaf) lookTable() *OwnerTable {
 			t.row(Figure{Text: unit.Text(s.Hours, 0)}, Figure{Why: "to come"}, Figure{Text: "visual, penetrant where in doubt"}, Figure{Text: places}, Figure{Why: "to come"})
 		}
 	}
-	t.blank(2)
+	t.blank(blankLines)
 	return t
 }

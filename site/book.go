@@ -32,6 +32,8 @@ type book struct {
 	targets    map[string]target
 	rulePage   map[string]string // page of the discipline that a rule belongs to
 	findings   []finding.Finding // in the order in which they are told
+	toldOn     map[string][]int  // the findings that a page shows, by their place in that order
+	toldAt     map[spot][]int    // the same at one anchor of it, or at none
 	anchors    slugs
 	panelSlugs slugs
 	jointSlugs slugs
@@ -73,7 +75,7 @@ func newBook(p *press, o *opened, f *folder) *book {
 	d := o.dossier
 	b := &book{
 		press: p, dossier: d, hull: o.hull, yard: o.yard, near: o.near, records: enclosed(o.files, d.Asked), folder: f, printer: p.printer(f),
-		open: map[*section]int{}, leaves: map[*section][]finding.Standing{}, cited: uses{}, railLines: map[railKey]template.HTML{}, rails: map[string][]RailItem{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, seconds: map[int]*section{}, secondAt: map[string]string{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, limitsAt: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{}, named: map[string]lineName{},
+		open: map[*section]int{}, toldOn: map[string][]int{}, toldAt: map[spot][]int{}, leaves: map[*section][]finding.Standing{}, cited: uses{}, railLines: map[railKey]template.HTML{}, rails: map[string][]RailItem{}, targets: map[string]target{}, rulePage: map[string]string{}, anchors: slugs{}, panelSlugs: slugs{}, jointSlugs: slugs{}, zones: map[string]*section{}, panelAt: map[string]*section{}, modelAt: map[int]*section{}, seconds: map[int]*section{}, secondAt: map[string]string{}, fittingAt: map[string]*section{}, jointPage: map[string]string{}, tracks: map[string]string{}, limitsAt: map[string]string{}, isRecord: map[string]bool{}, copied: map[string]string{}, named: map[string]lineName{},
 	}
 	for _, s := range slices.Concat(structureSheets(&d.Structure), d.Stability.Sheets, d.Capacity.Sheets, b.underwaySheets(), d.Welding.Sheets) {
 		if !slices.Contains(b.sheets, s) {
@@ -189,7 +191,7 @@ func (b *book) latePages() error {
 		if text, err = b.press.print(text, s.kind, page); err != nil {
 			return err
 		}
-		if err := b.folder.write(s.path, text); err != nil {
+		if err := b.folder.writePage(s.path, text); err != nil {
 			return err
 		}
 	}

@@ -188,7 +188,7 @@ func (l *leaf) railLine(s *section) (template.HTML, error) {
 	return line, err
 }
 
-// countOpen counts, for each page and the pages above it, the findings that call for something: all but doubts.
+// countOpen notes where each finding is shown, and counts, for each page and the pages above it, the findings that call for something: all but doubts.
 // The findings page counts all of them.
 func (b *book) countOpen() {
 	at := map[string]*section{}
@@ -196,12 +196,16 @@ func (b *book) countOpen() {
 		at[s.path] = s
 	}
 	all := at[findingsPath]
-	for _, f := range b.findings {
+	for i, f := range b.findings {
+		t, ok := b.shownAt(f.Rule, f.Subject)
+		if ok {
+			b.toldOn[t.path] = append(b.toldOn[t.path], i)
+			b.toldAt[spot{t.path, t.anchor}] = append(b.toldAt[spot{t.path, t.anchor}], i)
+		}
 		if f.Kind == finding.Doubt {
 			continue
 		}
 		b.open[all]++
-		t, ok := b.shownAt(f.Rule, f.Subject)
 		if !ok || at[t.path] == all {
 			continue
 		}

@@ -31,6 +31,9 @@ type target struct {
 	no     string // section number, for print
 }
 
+// spot is a page, or an anchor on it.
+type spot struct{ path, anchor string }
+
 // subjects maps every subject that the engine speaks of to the page that shows it. It is the only such map.
 func (b *book) subjects() {
 	no := map[string]string{}

@@ -1,8 +1,6 @@
 package site
 
 import (
-	"slices"
-
 	"hullfile/engine/finding"
 )
 
@@ -58,19 +56,4 @@ func (b *book) metalDisciplines(of func(path string, checks []finding.Check, fin
 		of(materialsPath, d.Stock.Checks, d.Stock.Findings)
 	}
 	of(weldingPath, d.Welding.Checks, d.Welding.Findings)
-}
-
-// findingsAmong gives the findings that are shown on this page at any of the anchors, in the order of the file.
-func (l *leaf) findingsAmong(anchors []string) []FindingRow {
-	var out []FindingRow
-	for i, f := range l.findings {
-		t, ok := l.shownAt(f.Rule, f.Subject)
-		if !ok || t.path != l.at.path || !slices.Contains(anchors, t.anchor) {
-			continue
-		}
-		row := l.findingRow(f, i+1)
-		row.ID, row.Working = "", Link{}
-		out = append(out, row)
-	}
-	return out
 }

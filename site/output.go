@@ -28,6 +28,7 @@ type folder struct {
 	below map[string]sub    // folders in which files were made
 	names map[string]string // path in lower case -> path, because some file systems know no case
 	sums  []sum
+	parts map[string]int // of pages that are written in parts
 	bytes int64
 }
 

@@ -65,7 +65,7 @@ func (b *book) ownerFiles() error {
 			return err
 		}
 		text := bytes.Clone(room)
-		if err := b.folder.write(ownerDir+s.path, text); err != nil {
+		if err := b.folder.writePage(ownerDir+s.path, text); err != nil {
 			return err
 		}
 		one := joinedPage{s, text}

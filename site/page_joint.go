@@ -312,16 +312,3 @@ func shortHour(v record.Val[string]) string {
 	}
 	return text
 }
-
-// findingsOn gives the findings that belong on this page, at whatever place of it.
-func (l *leaf) findingsOn() []FindingRow {
-	var out []FindingRow
-	for i, f := range l.findings {
-		if t, ok := l.shownAt(f.Rule, f.Subject); ok && t.path == l.at.path {
-			row := l.findingRow(f, i+1)
-			row.ID, row.Working = "", Link{}
-			out = append(out, row)
-		}
-	}
-	return out
-}

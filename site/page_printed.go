@@ -24,7 +24,7 @@ func (b *book) printFile() error {
 		if topOf(s).path == benchPath {
 			continue // sheets to fill by hand are set for paper by themselves, some of them across it
 		}
-		text, err := b.folder.read(s.path)
+		text, err := b.folder.readPage(s.path)
 		if err != nil {
 			return fmt.Errorf("print edition: %w", err)
 		}

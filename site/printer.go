@@ -60,7 +60,7 @@ func (r *printer) page(over []byte, m made) ([]byte, error) {
 		text, err = r.press.explain(text, m.section)
 	}
 	if err == nil {
-		err = r.folder.write(m.section.path, text)
+		err = r.folder.writePage(m.section.path, text)
 	}
 	return text, err
 }

@@ -158,13 +158,27 @@ func spoken(subject string) string {
 
 // findingsHere gives the findings that belong on this page, or at one anchor of it.
 func (l *leaf) findingsHere(anchor string) []FindingRow {
+	return l.findingsBeside(l.toldAt[spot{l.at.path, anchor}])
+}
+
+// findingsOn gives the findings that belong on this page, at whatever place of it.
+func (l *leaf) findingsOn() []FindingRow { return l.findingsBeside(l.toldOn[l.at.path]) }
+
+// findingsAmong gives the findings that are shown on this page at any of the anchors, in the order of the file.
+func (l *leaf) findingsAmong(anchors []string) []FindingRow {
+	var all []int
+	for _, anchor := range anchors {
+		all = append(all, l.toldAt[spot{l.at.path, anchor}]...)
+	}
+	slices.Sort(all)
+	return l.findingsBeside(slices.Compact(all))
+}
+
+// findingsBeside gives findings, by their place in the order in which they are told, as they stand beside what they are about.
+func (l *leaf) findingsBeside(all []int) []FindingRow {
 	var out []FindingRow
-	for i, f := range l.findings {
-		t, ok := l.shownAt(f.Rule, f.Subject)
-		if !ok || t.path != l.at.path || t.anchor != anchor {
-			continue
-		}
-		row := l.findingRow(f, i+1)
+	for _, i := range all {
+		row := l.findingRow(l.findings[i], i+1)
 		row.ID, row.Working = "", Link{}
 		out = append(out, row)
 	}

@@ -172,7 +172,15 @@
 		}
 	}
 
+	// An anchor that lies in another part of a long page is named in the first one.
+	function moved() {
+		var at = location.hash && document.getElementById(decodeURIComponent(location.hash.slice(1)));
+		if (at && at.parentNode.parentNode.className === "moved") location.replace(at.href);
+	}
+
 	function start() {
+		moved();
+		window.addEventListener("hashchange", moved);
 		Array.prototype.forEach.call(document.querySelectorAll("table.filterable"), function (table) {
 			if (table.tBodies[0]) filterable(table, Array.prototype.slice.call(table.tBodies[0].rows).filter(function (row) { return row.className !== "asking"; }), table.parentNode, "Show only rows with");
 		});

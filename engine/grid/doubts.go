@@ -2,6 +2,7 @@ package grid
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"hullfile/engine/finding"
@@ -121,6 +122,7 @@ const drawnTo = 0.25
 
 // throats tells of brackets whose fillets are too large for their plate or for the web they sit on.
 func (b *builder) throats() {
+	of := b.sectionsByPiece()
 	for i := range b.rec.Brackets {
 		r := &b.rec.Brackets[i]
 		thin, what, at := float64(r.Thickness.V), "the bracket", r.Thickness.At
@@ -128,7 +130,7 @@ func (b *builder) throats() {
 			if k.Record != r || k.Member == "" {
 				continue
 			}
-			if s := b.sectionOf(k.Member); s != nil && s.Web.Set && float64(s.Web.V) < thin {
+			if s := of[k.Member]; s != nil && s.Web.Set && float64(s.Web.V) < thin {
 				thin, what, at = float64(s.Web.V), "the web of section "+s.ID, s.Web.At
 			}
 		}
@@ -139,14 +141,13 @@ func (b *builder) throats() {
 	}
 }
 
-// sectionOf is the section of a member of the grid.
-func (b *builder) sectionOf(name string) *record.Section {
-	for i := range b.pieces {
-		if b.pieces[i].name == name {
-			return b.sections[b.pieces[i].section]
-		}
+// sectionsByPiece are the sections of the members of the grid by their names.
+func (b *builder) sectionsByPiece() map[string]*record.Section {
+	of := make(map[string]*record.Section, len(b.pieces))
+	for _, p := range slices.Backward(b.pieces) { // of two that share a name the first counts
+		of[p.name] = b.sections[p.section]
 	}
-	return nil
+	return of
 }
 
 // assumptions are what was taken because the record does not say it.

@@ -1,6 +1,7 @@
 package record
 
 import (
+	"slices"
 	"strings"
 
 	"hullfile/engine/finding"
@@ -10,7 +11,8 @@ import (
 // entry, dates and sizes that stand beside each other, and values that are possible but unlikely.
 type completer struct {
 	fs     *faults
-	names  map[string][]string // documents, weights and panels of this hull
+	names  map[string][]string        // documents, weights and panels of this hull
+	sets   map[string]map[string]bool // the same of kinds with many
 	gone   []Absent
 	doubts []finding.Finding
 }
@@ -35,6 +37,9 @@ func (c *completer) table(t *table, n *node, way *trail) {
 }
 
 func (c *completer) entries(f *field, n *node, way *trail) {
+	if c.tooMany(f, n, way) {
+		return
+	}
 	folded := make(map[string]string, len(n.names))
 	each := way.to("")
 	for i, key := range n.names {
@@ -56,6 +61,17 @@ func (c *completer) entries(f *field, n *node, way *trail) {
 			c.table(f.sub, kid, to)
 		}
 	}
+}
+
+// tooMany tells when there are more entries than any boat has of their kind. Such records are for pieces that are laid
+// against each other, so that work would grow with the square of what no boat has.
+func (c *completer) tooMany(f *field, n *node, way *trail) bool {
+	if !f.entries.set || len(n.kids) <= int(f.entries.v) {
+		return false
+	}
+	c.fs.add(n.kids[int(f.entries.v)].key, way.String(), "see whether a table was pasted twice; what is alike stands in one entry with its number or its spacing",
+		"there are %d entries, and one boat has at most %s", len(n.kids), f.entries.text)
+	return true
 }
 
 // solid lists the entries that are really written.
@@ -93,13 +109,8 @@ func (c *completer) value(f *field, n, table *node, way *trail) {
 // refers checks that a text names an entry of this hull.
 func (c *completer) refers(f *field, s string, n *node, way *trail) {
 	known, checked := c.names[f.ref]
-	if f.ref == "" || !checked {
+	if f.ref == "" || !checked || c.has(f.ref, s) {
 		return
-	}
-	for _, k := range known {
-		if k == s {
-			return
-		}
 	}
 	says, hint := quoted(s)+" is not "+article(f.ref), meant(s, known)
 	if len(known) == 0 {
@@ -111,6 +122,24 @@ func (c *completer) refers(f *field, s string, n *node, way *trail) {
 		}
 	}
 	c.fs.add(n.at, way.String(), hint, "%s", says)
+}
+
+// has reports whether an entry can be named. There may be thousands, and as many that name them.
+func (c *completer) has(kind, name string) bool {
+	all := c.names[kind]
+	if len(all) <= few {
+		return slices.Contains(all, name)
+	}
+	if c.sets == nil {
+		c.sets = map[string]map[string]bool{}
+	}
+	if c.sets[kind] == nil {
+		c.sets[kind] = make(map[string]bool, len(all))
+		for _, n := range all {
+			c.sets[kind][n] = true
+		}
+	}
+	return c.sets[kind][name]
 }
 
 // follows checks that a day is not before one beside it that must come first.

@@ -149,6 +149,25 @@ func counting(n int, line string) string {
 
 // TestHostileNames: no name of a file or folder reaches a terminal with characters that move its cursor, and no
 // backslash of another system becomes a way through folders.
+// TestTooManyOfAKind: of what is laid against each other no boat has more than the wall; all of it may be there, one more is
+// told where it stands, also where it stands in another file than the rest.
+func TestTooManyOfAKind(t *testing.T) {
+	most := int(hullTable.byKey["frame"].entries.v)
+	rows := "id,x_m\n"
+	for i := range most {
+		rows += fmt.Sprintf("%d,%.2f\n", i, float64(i)*0.02)
+	}
+	yard := map[string]string{"yard.toml": "name = \"Yard of the test\"\n", "designs/D/design.toml": "title = \"boat\"\n", "designs/D/frames.csv": rows, "hulls/1/hull.toml": "design = \"D\"\n"}
+	if y := readYard(t, yardDir(t, yard)); most < 100 || len(y.Hulls[0].Frames) != most {
+		t.Errorf("%d frames of %d", len(y.Hulls[0].Frames), most)
+	}
+	yard["hulls/1/hull.toml"] += "\n[frame.more]\nx_m = 7.1\n"
+	want := fmt.Sprintf("hulls/1/hull.toml:3:8: frame: there are %d entries, and one boat has at most %d", most+1, most)
+	if said := faultsOf(t, yardDir(t, yard)); !strings.HasPrefix(said, want) {
+		t.Errorf("one more: %s\nwant %s", said, want)
+	}
+}
+
 func TestHostileNames(t *testing.T) {
 	for _, name := range []string{"hulls/T\x1b[31m1", `hulls/T1\..\..\T2`, `hulls/C:\T1`, "hulls/T1/weights\x1b.csv", "hulls/T1/\u202etxt.csv", "hulls/\xff1"} {
 		dir := yardDir(t, map[string]string{"yard.toml": "name = \"Test Yard\"\n", "hulls/T1/hull.toml": ""})

@@ -38,6 +38,7 @@ type field struct {
 	must               bool
 	above, least, most bound
 	low, high          bound // of what is likely
+	entries            bound // how many of a keyed table one hull may have
 	oneof              []string
 	ref, csv, form, in string
 	rows, lines        bool
@@ -59,13 +60,26 @@ type table struct {
 // The roots of all records and every table below them. They are built once from the types and never changed.
 var (
 	builderTable    = tableOf(reflect.TypeFor[Builder]())
-	hullTable       = tableOf(reflect.TypeFor[HullFile]())
+	hullTable       = bounded(tableOf(reflect.TypeFor[HullFile]()))
 	stockTable      = tableOf(reflect.TypeFor[Stock]())
 	proceduresTable = tableOf(reflect.TypeFor[Procedures]())
 	listTable       = tableOf(reflect.TypeFor[RequirementList]())
 	evidenceTable   = tableOf(reflect.TypeFor[EvidenceFile]())
 	byType          = collect(map[reflect.Type]*table{}, builderTable, stockTable, proceduresTable, hullTable, listTable)
 )
+
+// mostEntries is how many entries of a kind one hull may have where its field says nothing else: some times what the largest
+// boats of plate have of anything, seams and welds among them.
+const mostEntries = "20000"
+
+func bounded(t *table) *table {
+	for _, f := range t.fields {
+		if f.kind == entries && !f.entries.set {
+			f.entries = boundOf(mostEntries)
+		}
+	}
+	return t
+}
 
 func collect(all map[reflect.Type]*table, tables ...*table) map[reflect.Type]*table {
 	for _, t := range tables {

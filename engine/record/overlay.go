@@ -36,6 +36,7 @@ func (o *overlay) table(t *table, base, over *node, way *trail) *node {
 func (o *overlay) entries(f *field, base, over *node, way *trail) *node {
 	out := copyOf(base, over)
 	each := way.to("")
+	gone := map[string]bool{}
 	for i, name := range over.names {
 		kid, to := over.kids[i], each.turned(name)
 		old := base.kid(name)
@@ -43,7 +44,7 @@ func (o *overlay) entries(f *field, base, over *node, way *trail) *node {
 		case kid.absent && old == nil:
 			o.fs.add(kid.key, to.String(), nothingBelow(name, base), "there is nothing below that could be taken away")
 		case kid.absent:
-			out.drop(name)
+			gone[name] = true
 			o.absent = append(o.absent, Absent{Subject: to.subject(), At: kid.key, Was: old.key})
 		case kid.ordinal && old != nil:
 			o.fs.add(kid.key, to.String(), "give the entries keys of their own, so that it is clear which one is meant", "an entry known by its order stands in both records; below %s", written(old.key))
@@ -54,7 +55,7 @@ func (o *overlay) entries(f *field, base, over *node, way *trail) *node {
 			out.put(name, o.table(f.sub, old, kid, to))
 		}
 	}
-	return out
+	return out.without(gone)
 }
 
 func nothingBelow(name string, base *node) string {
@@ -89,15 +90,16 @@ func copyOf(base, over *node) *node {
 	return out
 }
 
-// drop takes a child out.
-func (n *node) drop(name string) {
-	i, ok := n.find(name)
-	if !ok {
-		return
+// without is the branch without some of its children, all taken out at once.
+func (n *node) without(gone map[string]bool) *node {
+	if len(gone) == 0 {
+		return n
 	}
-	names, kids := slices.Delete(n.names, i, i+1), slices.Delete(n.kids, i, i+1)
-	n.names, n.kids, n.index = nil, nil, nil
-	for j, s := range names {
-		n.put(s, kids[j])
+	out := &node{shape: branch, key: n.key, at: n.at, implied: n.implied}
+	for i, name := range n.names {
+		if !gone[name] {
+			out.put(name, n.kids[i])
+		}
 	}
+	return out
 }

@@ -23,7 +23,9 @@ type schema struct {
 	MaxLength   int         `json:"maxLength,omitempty"`
 	Examples    []any       `json:"examples,omitempty"`
 	Unique      bool        `json:"uniqueItems,omitempty"`
+	MaxItems    json.Number `json:"maxItems,omitempty"`
 	Items       *schema     `json:"items,omitempty"`
+	MaxEntries  json.Number `json:"maxProperties,omitempty"`
 	Properties  members     `json:"properties,omitempty"`
 	Required    []string    `json:"required,omitempty"`
 	Names       *schema     `json:"propertyNames,omitempty"`
@@ -146,12 +148,12 @@ func fieldSchema(f *field, whole bool) *schema {
 // entriesSchema describes a keyed table, and the list that may stand in its place.
 func entriesSchema(f *field, whole bool) *schema {
 	one := tableSchema(f.sub, whole)
-	keyed := &schema{Type: "object", Names: &schema{MinLength: 1, MaxLength: longestKey}, Additional: one}
+	keyed := &schema{Type: "object", Names: &schema{MinLength: 1, MaxLength: longestKey}, Additional: one, MaxEntries: json.Number(f.entries.text)}
 	if !f.rows {
 		keyed.Description = f.doc
 		return keyed
 	}
-	return &schema{Description: f.doc, AnyOf: []*schema{keyed, {Type: "array", Items: one}}}
+	return &schema{Description: f.doc, AnyOf: []*schema{keyed, {Type: "array", Items: one, MaxItems: keyed.MaxEntries}}}
 }
 
 func valueSchema(f *field) *schema {

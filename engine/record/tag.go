@@ -18,6 +18,8 @@ func (f *field) tagged(key, text string) {
 		f.least = boundOf(text)
 	case "most":
 		f.most = boundOf(text)
+	case "entries":
+		f.entries = boundOf(text)
 	case "likely":
 		low, high, _ := strings.Cut(text, "..")
 		f.low, f.high = boundOf(low), boundOf(high)

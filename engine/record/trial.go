@@ -25,7 +25,7 @@ type Trial struct {
 	Gear       Val[unit.Ratio]   `toml:"gear_ratio" above:"0" most:"10" likely:"1..4" eg:"2.0" doc:"turns of the engine for one turn of the propeller"`
 	Density    Val[unit.KGPerM3] `toml:"fuel_density_kg_m3" above:"0" most:"1200" likely:"700..900" eg:"740" doc:"density of the fuel"`
 	Reserve    Val[unit.Percent] `toml:"reserve_percent" least:"0" most:"90" likely:"5..40" eg:"20" doc:"part of the usable fuel that is kept back when range is stated"`
-	Runs       []Run             `toml:"run" csv:"runs" rows:"yes" doc:"single runs, in the order in which they were made"`
+	Runs       []Run             `toml:"run" csv:"runs" rows:"yes" entries:"20000" doc:"single runs, in the order in which they were made"`
 	Logs       []Log             `toml:"log" doc:"what instruments wrote down by themselves"`
 	Accelerate []Acceleration    `toml:"acceleration" doc:"runs from rest with the throttle opened"`
 	Turnings   []Turning         `toml:"turning" doc:"turns through a full circle"`

@@ -151,37 +151,37 @@ type HullFile struct {
 	Rules       Rules           `toml:"rules" doc:"by which method sheets the boat is reckoned"`
 	Panels      []Panel         `toml:"panel" csv:"panels" doc:"plate panels between stiffeners"`
 	Weights     []Weight        `toml:"weight" csv:"weights" doc:"items of the weight breakdown"`
-	Weighings   []Weighing      `toml:"weighing" doc:"weighings of the boat"`
-	Trials      []Trial         `toml:"trial" doc:"sea trials"`
+	Weighings   []Weighing      `toml:"weighing" entries:"100" doc:"weighings of the boat"`
+	Trials      []Trial         `toml:"trial" entries:"100" doc:"sea trials"`
 	Lines       Lines           `toml:"lines" doc:"what the stations do not say about the shape of the hull"`
-	Stations    []Station       `toml:"station" csv:"lines" doc:"shape of the hull as tables of its edges, from aft to forward"`
-	Frames      []Frame         `toml:"frame" csv:"frames" doc:"frames and bulkheads by their position, from aft to forward"`
+	Stations    []Station       `toml:"station" csv:"lines" entries:"200" doc:"shape of the hull as tables of its edges, from aft to forward"`
+	Frames      []Frame         `toml:"frame" csv:"frames" entries:"300" doc:"frames and bulkheads by their position, from aft to forward"`
 	Sections    []Section       `toml:"section" csv:"sections" doc:"bars and extrusions that members are made of"`
-	Platings    []Plating       `toml:"plating" csv:"plating" doc:"plates of the skin: what covers which zone from where to where"`
-	Stringers   []Stringer      `toml:"stringer" csv:"stringers" doc:"what runs fore and aft: stringers, girders, keel bar, chine bars"`
-	Stiffeners  []Stiffener     `toml:"stiffener" csv:"stiffeners" doc:"what stands or lies on the transom and on bulkheads"`
-	Supports    []Support       `toml:"support" csv:"supports" doc:"what holds decks and soles up"`
+	Platings    []Plating       `toml:"plating" csv:"plating" entries:"300" doc:"plates of the skin: what covers which zone from where to where"`
+	Stringers   []Stringer      `toml:"stringer" csv:"stringers" entries:"300" doc:"what runs fore and aft: stringers, girders, keel bar, chine bars"`
+	Stiffeners  []Stiffener     `toml:"stiffener" csv:"stiffeners" entries:"500" doc:"what stands or lies on the transom and on bulkheads"`
+	Supports    []Support       `toml:"support" csv:"supports" entries:"300" doc:"what holds decks and soles up"`
 	Members     []Member        `toml:"member" csv:"members" doc:"stiffeners, frames and girders listed by hand"`
-	Brackets    []Bracket       `toml:"bracket" csv:"brackets" doc:"locking pieces between members"`
+	Brackets    []Bracket       `toml:"bracket" csv:"brackets" entries:"500" doc:"locking pieces between members"`
 	Fittings    []Fitting       `toml:"fitting" csv:"fittings" doc:"places where a load comes in at one point: engines, lifting, towing, mooring, trailer"`
 	Gaugings    []Gauging       `toml:"gauging" csv:"gaugings" doc:"thickness readings of a boat that has been used"`
-	Recesses    []Recess        `toml:"recess" doc:"cockpits and wells that water can enter"`
-	Openings    []Opening       `toml:"opening" csv:"openings" doc:"ways for water into the hull"`
+	Recesses    []Recess        `toml:"recess" entries:"100" doc:"cockpits and wells that water can enter"`
+	Openings    []Opening       `toml:"opening" csv:"openings" entries:"300" doc:"ways for water into the hull"`
 	Afloat      Afloat          `toml:"afloat" doc:"by what the boat is judged afloat"`
 	Tanks       []Tank          `toml:"tank" csv:"tanks" doc:"tanks with their contents"`
-	CrewAreas   []CrewArea      `toml:"crew_area" csv:"crew_areas" doc:"places where people can be"`
-	Conditions  []Condition     `toml:"condition" doc:"states of loading; the usual ones are derived if not written"`
+	CrewAreas   []CrewArea      `toml:"crew_area" csv:"crew_areas" entries:"200" doc:"places where people can be"`
+	Conditions  []Condition     `toml:"condition" entries:"50" doc:"states of loading; the usual ones are derived if not written"`
 	Buoyancy    []Buoyancy      `toml:"buoyancy" csv:"buoyancy" doc:"foam and air chambers that keep a swamped boat up"`
-	HeelTests   []HeelTest      `toml:"heel_test" doc:"inclining tests"`
-	Freeboards  []FreeboardTest `toml:"freeboard" doc:"freeboards measured afloat"`
-	OffsetTests []OffsetTest    `toml:"offset_test" doc:"tests with people to one side"`
-	SwampTests  []SwampTest     `toml:"swamp_test" doc:"tests of the boat full of water"`
-	ListTests   []ListTest      `toml:"list_test" doc:"float-to-list tests"`
+	HeelTests   []HeelTest      `toml:"heel_test" entries:"50" doc:"inclining tests"`
+	Freeboards  []FreeboardTest `toml:"freeboard" entries:"50" doc:"freeboards measured afloat"`
+	OffsetTests []OffsetTest    `toml:"offset_test" entries:"50" doc:"tests with people to one side"`
+	SwampTests  []SwampTest     `toml:"swamp_test" entries:"50" doc:"tests of the boat full of water"`
+	ListTests   []ListTest      `toml:"list_test" entries:"50" doc:"float-to-list tests"`
 	Plate       Plate           `toml:"plate" doc:"what stands on the builder's plate of the boat"`
 	Capacity    Capacity        `toml:"capacity" doc:"what the rules for a plate need beside the principal data"`
 	Hours       []Hours         `toml:"hours" csv:"hours" rows:"yes" doc:"log of running hours, in the order in which they were run"`
-	Looks       []Look          `toml:"look" doc:"looks at the seams at known running hours"`
-	Rides       []Ride          `toml:"ride" doc:"records of accelerations under way"`
+	Looks       []Look          `toml:"look" entries:"1000" doc:"looks at the seams at known running hours"`
+	Rides       []Ride          `toml:"ride" entries:"200" doc:"records of accelerations under way"`
 	Warranties  []Warranty      `toml:"warranty" doc:"what is promised for how long"`
 	Service     Service         `toml:"service" doc:"how the boat is expected to be used"`
 	Comfort     Comfort         `toml:"comfort" doc:"impact level that is taken as the most for the people on board"`

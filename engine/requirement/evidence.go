@@ -44,7 +44,7 @@ func (a *assessor) checked(w *record.Evidence, out *Answer) {
 			out.lower(finding.NotShown, "nothing of it is on record yet", "write the records that it is reckoned from")
 		}
 	}
-	met := 0
+	met, seen := 0, map[shownAs]int{}
 	for _, of := range a.rules {
 		if !takes(w.Rules.V, of.rule) && !takes(w.Also.V, of.rule) {
 			continue
@@ -53,11 +53,11 @@ func (a *assessor) checked(w *record.Evidence, out *Answer) {
 			if c.Standing == finding.Met {
 				met++
 			}
-			out.count(c)
+			out.count(c, seen)
 			out.lower(c.Standing, c.Says, c.Settle)
 		}
 		for _, f := range of.findings {
-			out.told(f)
+			out.told(f, seen)
 		}
 	}
 	if met > 0 && out.Standing == finding.Met {
@@ -95,11 +95,20 @@ func byRule(in *Input) []ruled {
 	return out
 }
 
-// count adds a check to those of its rule and standing; what is not met stands by itself.
-func (o *Answer) count(c *finding.Check) {
-	for i := range o.Shown {
-		if s := &o.Shown[i]; c.Standing == finding.Met && s.Rule == c.Rule && s.Standing == finding.Met {
-			s.Count++
+// shownAs is what tells one thing shown by checks and findings from another.
+type shownAs struct {
+	rule, subject string
+	standing      finding.Standing
+	doubt         bool
+}
+
+// count adds a check to those of its rule that are met; what is not met stands by itself. seen says where each thing shown is.
+func (o *Answer) count(c *finding.Check, seen map[shownAs]int) {
+	as := shownAs{rule: c.Rule, subject: c.Subject, standing: c.Standing}
+	if c.Standing == finding.Met {
+		as.subject = ""
+		if i, there := seen[as]; there {
+			o.Shown[i].Count++
 			return
 		}
 	}
@@ -107,12 +116,13 @@ func (o *Answer) count(c *finding.Check) {
 	if len(c.Places) > 0 {
 		s.Place = c.Places[0]
 	}
+	seen[as] = len(o.Shown)
 	o.Shown = append(o.Shown, s)
 }
 
 // told takes a finding: a contradiction or shortfall makes the answer short, a gap leaves it not shown, a doubt is shown
 // beside it. What a check has said already is not said again.
-func (o *Answer) told(f *finding.Finding) {
+func (o *Answer) told(f *finding.Finding, seen map[shownAs]int) {
 	s := Shown{Rule: f.Rule, Subject: f.Subject, Count: 1, Says: f.Says}
 	if len(f.Places) > 0 {
 		s.Place = f.Places[0]
@@ -125,11 +135,11 @@ func (o *Answer) told(f *finding.Finding) {
 	default:
 		s.Standing = finding.Short
 	}
-	for i := range o.Shown {
-		if old := &o.Shown[i]; old.Rule == s.Rule && old.Subject == s.Subject && old.Standing == s.Standing && old.Doubt == s.Doubt {
-			return
-		}
+	as := shownAs{s.Rule, s.Subject, s.Standing, s.Doubt}
+	if _, there := seen[as]; there {
+		return
 	}
+	seen[as] = len(o.Shown)
 	o.Shown = append(o.Shown, s)
 	if !s.Doubt {
 		o.lower(s.Standing, f.Says, f.Settle)

@@ -31,7 +31,8 @@ const (
 	ofDesign = "designs/HL74/"
 )
 
-// growths are the kinds that are multiplied. What a yard writes once, such as principal data, is not among them.
+// growths are the kinds that are multiplied: those of which one boat may have thousands, or nothing keeps a yard from it. Of
+// others, such as frames and trials, engine/record has a wall.
 var growths = []growth{
 	{what: "runs, two a setting", file: ofHull + "runs.csv", change: func(row map[string]string, i int) {
 		row["setting"], row["log"], row["from"], row["to"] = fmt.Sprintf("setting %d", i/2), "", "", ""
@@ -52,7 +53,6 @@ var growths = []growth{
 		row["date"] = growthDay(2016, 1, 1, i/8)
 		row["begin"], row["end"] = growthHour(i % 8)
 	}},
-	{what: "weld log lines of one minute", file: ofHull + "welds.csv"},
 	{what: "inspections", file: ofHull + "inspections.csv"},
 	{what: "imperfections", file: ofHull + "imperfections.csv"},
 	{what: "nonconformities", file: ofHull + "nonconformities.csv"},
@@ -65,21 +65,7 @@ var growths = []growth{
 		row["x_m"], row["y_m"], row["z_m"], row["basis"], row["load"], row["count"] = "2.5", "0", "0.5", "weighed", "", ""
 	}},
 	{what: "panels", file: ofDesign + "panels.csv"},
-	{what: "plates of the skin", file: ofDesign + "plating.csv"},
-	{what: "stringers", file: ofDesign + "stringers.csv", change: func(row map[string]string, i int) {
-		row["kind"], row["zone"], row["measured_from"], row["offset_m"], row["spacing_mm"], row["number"] = "stringer", "bottom", "", fmt.Sprintf("%.5f", 0.03+0.8*float64(i%5000)/5000), "", ""
-		row["fore_offset_m"], row["fore_spacing_mm"], row["from_x_m"], row["to_x_m"], row["section"], row["z_m"] = "", "", "0", "7.10", "FB60x6", ""
-	}},
-	{what: "frames", file: ofDesign + "frames.csv", change: func(row map[string]string, i int) {
-		row["x_m"] = fmt.Sprintf("%.5f", 0.6+5*float64(i)/10000)
-	}},
-	{what: "stations", file: ofDesign + "lines.csv", change: func(row map[string]string, i int) {
-		row["x_m"] = fmt.Sprintf("%.5f", 0.001+0.5*float64(i)/10000)
-	}},
 	{what: "sections", file: ofDesign + "sections.csv"},
-	{what: "stiffeners", file: ofDesign + "stiffeners.csv"},
-	{what: "supports", file: ofDesign + "supports.csv"},
-	{what: "brackets", file: ofDesign + "brackets.csv"},
 	{what: "fittings", file: ofDesign + "fittings.csv"},
 	{what: "details", file: ofDesign + "spots.csv"},
 	{what: "extents", file: ofDesign + "extents.csv"},
@@ -112,45 +98,11 @@ var growths = []growth{
 	{what: "notes", file: ofHull + "hull.toml", entry: func(i int) string {
 		return fmt.Sprintf("\n[note.g%d]\ntitle = \"Note %d\"\ntext = \"What was seen.\"\n", i, i)
 	}},
-	{what: "openings", file: ofDesign + "design.toml", entry: func(i int) string {
-		return fmt.Sprintf("\n[opening.g%d]\nname = \"vent %d\"\nx_m = 3.10\ny_m = 0.92\nz_m = 1.62\narea_mm2 = 50\ncloses = \"not\"\n", i, i)
-	}},
 	{what: "tanks", file: ofDesign + "design.toml", entry: func(i int) string {
 		return fmt.Sprintf("\n[tank.g%d]\nname = \"tank %d\"\ncontents = \"fresh water\"\nvolume_l = 1\ndensity_kg_m3 = 1000\nx_m = 2\ny_m = 0\nz_m = 0.3\nfixed = true\n", i, i)
 	}},
-	{what: "places for people", file: ofDesign + "design.toml", entry: func(i int) string {
-		return fmt.Sprintf("\n[crew_area.g%d]\nname = \"place %d\"\nx_m = 2\nedge_y_m = 0.9\nz_m = 0.9\nposture = \"sitting\"\npersons = 1\n", i, i)
-	}},
 	{what: "buoyancy", file: ofDesign + "design.toml", entry: func(i int) string {
 		return fmt.Sprintf("\n[buoyancy.g%d]\nname = \"foam %d\"\nkind = \"foam\"\nvolume_l = 0.1\nx_m = 2\ny_m = 0\nz_m = 0.3\n", i, i)
-	}},
-	{what: "wells", file: ofDesign + "design.toml", entry: func(i int) string {
-		return fmt.Sprintf("\n[recess.g%d]\nkind = \"cockpit\"\nfrom_x_m = 3.0\nto_x_m = 3.2\nhalf_breadth_m = 0.2\nsole_z_m = 0.7\nquick_draining = true\n", i)
-	}},
-	{what: "conditions", file: ofDesign + "design.toml", entry: func(i int) string {
-		return fmt.Sprintf("\n[condition.g%d]\ntitle = \"state %d\"\nkind = \"other\"\npersons = 2\nstores_percent = 50\ntank_percent = 50\n", i, i)
-	}},
-	{what: "weighings", file: ofHull + "hull.toml", entry: func(i int) string {
-		return fmt.Sprintf("\n[weighing.G%d]\ndate = 2026-02-24\ninstrument = \"cells-1\"\nload_aboard = []\n[[weighing.G%d.point]]\nx_m = 0.7\nreading_kg = 1277\n[[weighing.G%d.point]]\nx_m = 5.1\nreading_kg = 778\n", i, i, i)
-	}},
-	{what: "points of a weighing", file: ofHull + "hull.toml", entry: func(i int) string {
-		start := ""
-		if i == 0 {
-			start = "\n[weighing.G]\ndate = 2026-02-24\ninstrument = \"cells-1\"\n"
-		}
-		return start + "[[weighing.G.point]]\nx_m = 0.7\nreading_kg = 1\n"
-	}},
-	{what: "trials", file: ofHull + "hull.toml", entry: func(i int) string {
-		return fmt.Sprintf("\n[trial.G%d]\ndate = 2026-03-03\ninstrument = \"gps-2\"\nwater = \"salt\"\nmass_kg = 2685\n", i)
-	}},
-	{what: "heel tests", file: ofHull + "hull.toml", entry: func(i int) string {
-		return fmt.Sprintf("\n[heel_test.G%d]\ndate = 2026-03-02\nload_aboard = [\"fuel\"]\n[[heel_test.G%d.shift]]\nweight_kg = 20\ndistance_m = 1.7\npendulum_mm = 1500\ndeflection_mm = 21.6\n", i, i)
-	}},
-	{what: "freeboards", file: ofHull + "hull.toml", entry: func(i int) string {
-		return fmt.Sprintf("\n[freeboard.G%d]\ndate = 2026-03-02\nwater_density_kg_m3 = 1018\nload_aboard = [\"fuel\"]\n[[freeboard.G%d.point]]\nx_m = 0.3\ny_m = 1.2\nfreeboard_mm = 744\n[[freeboard.G%d.point]]\nx_m = 6.2\ny_m = 0.73\nfreeboard_mm = 979\n", i, i, i)
-	}},
-	{what: "looks", file: ofHull + "hull.toml", entry: func(i int) string {
-		return fmt.Sprintf("\n[look.G%d]\ndate = 2026-07-30\nat_h = %g\nmethod = \"visual\"\nsmallest_mm = 15\nplaces = [\"transom knees\"]\n", i, 344.7)
 	}},
 	{what: "leak tests", file: ofHull + "hull.toml", entry: func(i int) string {
 		return fmt.Sprintf("\n[leak_test.G%d]\nboundary = \"space %d\"\nmethod = \"chalk and oil\"\ndate = 2025-10-29\nby = \"ferrin\"\njoints = [\"K1P\"]\nleaks = 0\nresult = \"tight\"\n", i, i)
@@ -160,9 +112,6 @@ var growths = []growth{
 	}},
 	{what: "promises", file: ofHull + "hull.toml", entry: func(i int) string {
 		return fmt.Sprintf("\n[warranty.g%d]\npart = \"part %d\"\nyears = 2\n", i, i)
-	}},
-	{what: "earlier issues", file: ofHull + "hull.toml", entry: func(i int) string {
-		return fmt.Sprintf("\n[[issue.earlier]]\nnumber = %d\ndate = 2026-01-01\nreason = \"again\"\n", 1+i%900)
 	}},
 	{what: "items of a list", file: "requirements/launch-plan.toml", entry: func(i int) string {
 		return fmt.Sprintf("\n[item.\"%d\"]\nheading = \"Point %d\"\nasks = \"It was looked at.\"\nneeded = [\"weighed\"]\nblocks = \"nothing\"\n", 100+i, i)
@@ -191,8 +140,8 @@ func growthFix(i int) string {
 	return fmt.Sprintf("$%s*%02X\n", body, sum)
 }
 
-// grownYard writes a yard of the demo's complete hull alone, with n more records of a kind.
-func grownYard(tb testing.TB, g growth, n int) string {
+// grownYard writes a yard of the demo's complete hull alone, with n more records of each kind.
+func grownYard(tb testing.TB, n int, kinds ...growth) string {
 	tb.Helper()
 	dir := tb.TempDir()
 	err := fs.WalkDir(content.Files, "demo", func(name string, e fs.DirEntry, err error) error {
@@ -209,7 +158,7 @@ func grownYard(tb testing.TB, g growth, n int) string {
 	if err != nil {
 		tb.Fatal(err)
 	}
-	if n > 0 {
+	for _, g := range kinds {
 		g.add(tb, dir, n)
 	}
 	return dir

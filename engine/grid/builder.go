@@ -1,6 +1,8 @@
 package grid
 
 import (
+	"fmt"
+
 	"hullfile/engine/finding"
 	"hullfile/engine/lines"
 	"hullfile/engine/record"
@@ -42,11 +44,28 @@ func Derive(h *record.Hull, l *lines.Hull) Result {
 			"mend the lines that the findings name, or write them", gridPlace(h)))
 		return out
 	}
+	if n := crossings(h); n > mostCrossings {
+		out.Why = fmt.Sprintf("frames and stringers cross at %d places, more than the %d of the largest boat of plate", n, mostCrossings)
+		out.Findings = append(out.Findings, gap("grid-not-derived", "boat", "no panel or member is derived: "+out.Why, "see whether a table was pasted twice, and write the number of what is alike", gridPlace(h)))
+		return out
+	}
 	out.Derived = true
 	b := &builder{rec: h, skin: newSkin(l), out: &out, sections: map[string]*record.Section{}, bare: map[string]*bareness{}, twice: map[[2]*record.Plating]bool{},
 		saidEnds: map[*record.Stringer]bool{}, standing: map[*record.Support]bool{}}
 	b.lay()
 	return out
+}
+
+// mostCrossings is the number of places at which frames and stringers cross beyond which no grid is laid: a boat of 24 m with
+// a frame every 300 mm and thirty stringers a side has a tenth of it. At each of them work is done that grows with what lies beside.
+const mostCrossings = 25_000
+
+func crossings(h *record.Hull) int {
+	n := 0
+	for i := range h.Stringers {
+		n += max(1, h.Stringers[i].Number.V)
+	}
+	return n * len(h.Frames)
 }
 
 // lay is the order of the work.

@@ -30,6 +30,13 @@ func TestNothingPassesSilently(t *testing.T) {
 			h.Frames[2] = record.Frame{Entry: h.Frames[2].Entry, X: h.Frames[2].X}
 		}, "frame-without-section", finding.Gap, "frame 3 ", 33},
 		{"frames out of order", func(h *record.Hull) { h.Frames[1].X, h.Frames[2].X = h.Frames[2].X, h.Frames[1].X }, "grid-not-derived", finding.Gap, "cannot be those of a hull", 40},
+		{"stringers without end", func(h *record.Hull) {
+			for range mostCrossings/60/len(h.Frames) + 1 {
+				s := h.Stringers[0]
+				s.Number = w(60)
+				h.Stringers = append(h.Stringers, s)
+			}
+		}, "grid-not-derived", finding.Gap, "frames and stringers cross at", 40},
 		{"no lines", func(h *record.Hull) { h.Stations = nil }, "grid-not-derived", finding.Gap, "not on record", 40},
 		{"a frame that stops in the plate", func(h *record.Hull) { h.Frames[2].BottomTo = w(unit.M(0.7)) }, "frame-ends", finding.Doubt, "700 mm", 33},
 		{"a zone plated in part", func(h *record.Hull) { h.Platings[0].Fore = w(unit.M(3)) }, "plating-bare", finding.Gap, "50 % of the bottom", 40},

@@ -39,7 +39,7 @@ func (l *leaf) ownerShort() []string {
 
 // touchesOwner reports whether a finding belongs there. A crack that was not looked at again is a gap; the others are short.
 func (l *leaf) touchesOwner(f *finding.Finding) bool {
-	if f.Rule == "look-again" || f.Rule == "speed-reached" && f.Kind == finding.Shortfall {
+	if f.Rule == "look-again" || f.Rule == "look-repair" || f.Rule == "speed-reached" && f.Kind == finding.Shortfall {
 		return true
 	}
 	return slices.ContainsFunc(l.dossier.Safety(), func(c finding.Check) bool {

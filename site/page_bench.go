@@ -140,7 +140,7 @@ func (l *leaf) leakSheet() BenchSheet {
 		}
 	}
 	return BenchSheet{
-		Intro:  "Raise air slowly, with a relief valve or a U-tube at the highest pressure that the weakest panel may see. Read pressure and temperature at both ends of the hold.",
+		Intro:  "Raise air slowly, with a relief valve or a U-tube at the highest pressure that the weakest panel may see. Nobody stands before covers, windows or flat panels while air is on; what gives way is thrown. A tank that has held fuel is freed of gas first. Read pressure and temperature at both ends of the hold.",
 		Fields: []string{"Sheet", "Day", "Gauge or U-tube", "Relief set to", "Barometer"},
 		Groups: []BenchTable{
 			{Caption: "Boundaries", Record: "[leak_test.KEY]", Head: heads("Key||name", "Boundary", "Method||name", "Highest|kPa", "Start|kPa", "Start|°C", "Time||figure", "End|kPa", "End|°C", "Time||figure", "Leaks||figure", "Tight||mark"), Rows: append(rows, empty(max(2, 7-len(rows)), 12)...)},
@@ -165,7 +165,7 @@ func (l *leaf) trialSheet() BenchSheet {
 		rows[i][0] = strconv.Itoa(i + 1)
 	}
 	return BenchSheet{
-		Intro:  "Two runs at every setting, one each way, one after the other. Wait until speed and trim are steady.",
+		Intro:  "Kill cord and life jackets on, and somebody who does nothing but look out. Two runs at every setting, one each way, one after the other. Wait until speed and trim are steady.",
 		Fields: []string{"Day", "Place", "Wind, from", "Sea", "Water, depth", "Air", "Mass on board", "Persons, fuel", "Propeller", "Receiver"},
 		Groups: []BenchTable{{Caption: "Runs", Record: "runs.csv", Head: heads("Run||mark", "Setting||name", "Engine|rpm", "Heading|°", "Speed|kn", "Fuel|l/h", "Trim|°", "Remark"), Rows: rows}},
 		Signs:  []string{"Trial run by", "Witness"},
@@ -178,7 +178,7 @@ func (l *leaf) weighingSheet() BenchSheet {
 		rows[i][0] = strconv.Itoa(i + 1)
 	}
 	return BenchSheet{
-		Intro:  "Indoors, level, tanks empty or full. Name what is missing and what does not belong to the boat.",
+		Intro:  "Indoors, level, tanks empty or full; blocked so that it cannot roll or fall, nobody under it or on board. Name what is missing and what does not belong to the boat.",
 		Fields: []string{"Day", "Place", "Cells", "Level within", "Fuel, water"},
 		Groups: []BenchTable{
 			{Caption: "Points", Record: "[[weighing.KEY.point]]", Head: heads("Point||mark", "Where", "Forward of the transom|m|name", "Starboard|m|name", "Reading|kg|name", "Tare|kg|name"), Rows: rows},

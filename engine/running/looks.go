@@ -132,8 +132,21 @@ func (in *Input) found(r *Result, at int) []finding.Finding {
 				Says:   fmt.Sprintf("%s has not been looked at since the crack of %s", ind.Place.V, l.Date.V.String()),
 				Settle: "look at the repaired place again after some hours, and record it", Places: []finding.Place{ind.At}})
 		}
+		if ind.Is.V == "crack" && !in.repairedSince(l) {
+			out = append(out, finding.Finding{Kind: finding.Gap, Rule: "look-repair", Subject: "look " + l.ID,
+				Says:   fmt.Sprintf("no repair is on record since the crack at %s was found: by whom and by which procedure it was welded, what was altered and who looked at it is not shown", ind.Place.V),
+				Settle: "write it as [repair.NAME], with the look after it, and what was altered into the structure; or write that the boat lies still", Places: []finding.Place{ind.At}})
+		}
 	}
 	return out
+}
+
+// repairedSince reports whether a repair is on record on or after the day of a look. Places of looks and joints have no names in common, so
+// which repair belongs to which crack is for the reader to see.
+func (in *Input) repairedSince(l *record.Look) bool {
+	return slices.ContainsFunc(in.Hull.Repairs, func(r record.Repair) bool {
+		return r.Date.Set && l.Date.Set && !r.Date.V.Before(l.Date.V)
+	})
 }
 
 func seenAgain(later []Look, place string) bool {

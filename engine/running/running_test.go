@@ -165,6 +165,19 @@ func TestWhatTheLogIsToldOf(t *testing.T) {
 	if r := Assess(Input{Hull: boat("A-1", 100, 20, -50)}); !hasRule(r.Findings, "look-again") {
 		t.Error("a crack that nobody looked at again is not told")
 	}
+	cracked := boat("A-1", 100, 20, -50)
+	cracked.Looks[1].Date = day(10)
+	if r := Assess(Input{Hull: cracked}); !hasRule(r.Findings, "look-repair") {
+		t.Error("a crack without any repair on record is not told")
+	}
+	cracked.Repairs = []record.Repair{{Date: day(9)}}
+	if r := Assess(Input{Hull: cracked}); !hasRule(r.Findings, "look-repair") {
+		t.Error("a repair before the crack was found passes for its repair")
+	}
+	cracked.Repairs[0].Date = day(10)
+	if r := Assess(Input{Hull: cracked}); hasRule(r.Findings, "look-repair") {
+		t.Error("a crack that was repaired on the day is told as not repaired")
+	}
 	if r := Assess(Input{Hull: boat("A-1", 0)}); len(r.Findings)+len(r.Checks) > 0 || r.Claim.Has {
 		t.Error("a boat without hours is told of hours")
 	}

@@ -110,6 +110,9 @@ func TestTooLarge(t *testing.T) {
 
 // TestTooMany: the wall against tables that would fill the memory, and the time that it takes to reach it (own bounds).
 func TestTooMany(t *testing.T) {
+	if testing.Short() {
+		t.Skip("it measures time and memory, which the race detector stretches")
+	}
 	for _, row := range []struct{ name, text, want string }{
 		{"weights.csv", "id,mass_kg\n" + counting(mostRows+2, "W%d,1\n"), "weights.csv:100002:1: weight: the table has more than 100000 rows"},
 		{"weights.csv", "id\n" + strings.Repeat("\n", 2_000_000) + "W1,\n", "weights.csv"},

@@ -1,7 +1,6 @@
 package site
 
 import (
-	"bufio"
 	"bytes"
 	"crypto/sha256"
 	"encoding/json"
@@ -97,11 +96,12 @@ func (k *kept) lines(name string) (lines [keptLines][]byte, ok bool) {
 	if err != nil {
 		return lines, false
 	}
-	from := bufio.NewReader(bytes.NewReader(text))
 	for i := range lines {
-		if lines[i], err = from.ReadBytes('\n'); err != nil {
+		end := bytes.IndexByte(text, '\n') + 1
+		if end == 0 {
 			return lines, false
 		}
+		lines[i], text = text[:end], text[end:]
 	}
 	return lines, true
 }

@@ -4,6 +4,7 @@ import (
 	"encoding/binary"
 	"errors"
 	"io/fs"
+	"slices"
 	"strings"
 
 	"golang.org/x/sys/unix"
@@ -61,11 +62,15 @@ func (l lookout) entries() ([]seen, error) {
 			byNames(all)
 			return all, nil
 		}
+		all = slices.Grow(all, n/usualEntry)
 		if all, err = l.listed(all, string(room[:n])); err != nil {
 			return nil, err
 		}
 	}
 }
+
+// usualEntry is about how long an entry is, bytes.
+const usualEntry = 32
 
 // Where in an entry, as the system gives it, stand its length, its kind and its name, which ends with a nought (getdents64(2)).
 const (

@@ -80,6 +80,8 @@ type WeldRow struct {
 	Hours     string
 	Procedure Link
 	Welder    Link
+	Papers    []Link // certificates that the welder held on the day
+	Bare      bool   // a welder who held none on the day
 	Filler    Link
 	Position  Figure
 	Held      string // the position in words
@@ -267,6 +269,13 @@ func (l *leaf) weldRow(w *record.Weld) WeldRow {
 	}
 	if who := m.Welder(w.Welder, w.Date); who != nil {
 		row.Welder = l.subjectAs("welder "+who.ID, w.Welder.V)
+		if w.Date.Set {
+			held, _ := m.Held(who, w.Date.V)
+			for _, q := range held {
+				row.Papers = append(row.Papers, l.subjectAs("qualification "+q.ID, q.ID))
+			}
+			row.Bare = len(held) == 0
+		}
 	}
 	if m.Consumables[w.Filler.V] != nil {
 		row.Filler = l.subjectAs("consumable "+w.Filler.V, w.Filler.V)

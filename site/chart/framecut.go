@@ -143,8 +143,12 @@ func (c FrameCut) draw(s *sheet) {
 	s.line("g-station", middleLine, 16, middleLine, s.h-14)
 	if c.HasWater {
 		y := at([2]float64{0, c.Water}).y
-		s.line("g-water", middleLine-8, y, s.w-8, y)
-		p.lines = append(p.lines, segment{point{middleLine, y}, point{s.w - 8, y}})
+		shore := s.w - 8
+		if !s.slim() {
+			shore -= listWide // the list stands there
+		}
+		s.line("g-water", middleLine-8, y, shore, y)
+		p.lines = append(p.lines, segment{point{middleLine, y}, point{shore, y}})
 	}
 	for _, w := range c.Webs {
 		c.web(s, at, perMetre, w)

@@ -56,3 +56,17 @@ func TestMembersAtAFrameAreNumbered(t *testing.T) {
 		t.Errorf("the table ends with %v", row)
 	}
 }
+
+// The surface of the water, low in the boat as the list is on the sheet, ends before the words of the list.
+func TestWaterEndsBeforeTheList(t *testing.T) {
+	cut := half()
+	cut.HasWater, cut.Water = true, 0.1
+	all, err := drawingsOf(FrameSection(cut).SVG)
+	if err != nil {
+		t.Fatal(err)
+	}
+	wide := all[0]
+	if water := wide.of["g-water"]; len(water) != 2 || water[1].x > wide.width-listWide {
+		t.Errorf("%v wide: the water goes to %v, the list begins at %v", wide.width, water, wide.width-listWide)
+	}
+}

@@ -63,6 +63,7 @@ type HullReport struct {
 	Number   string
 	Kept     bool   // it is as it would be written, and was left as it is
 	Sealed   bool   // it would come out otherwise, and was left because somebody sealed it
+	Unknown  bool   // it is sealed, and nothing is remembered of what it was made of, so that it may come out alike
 	Page     string // path of the cover
 	Standing finding.Standing
 	Counts   map[finding.Kind]int

@@ -118,7 +118,8 @@ func onlyOurs(out string, entries []os.DirEntry, named string) error {
 	others := false
 	for _, e := range entries {
 		if e.Name() == stateName && !e.Type().IsRegular() || e.Name() == keptName && !e.IsDir() {
-			return fmt.Errorf("%s is in the way: no run made it", filepath.Join(named, e.Name()))
+			name := filepath.Join(named, e.Name())
+			return fmt.Errorf("%s is in the way: a run remembers there what it wrote, and no run made it as it is; remove it, which loses nothing of the technical files, and do the same again", name)
 		}
 		others = others || !strings.HasPrefix(e.Name(), stagePrefix) && e.Name() != stateName && e.Name() != keptName
 	}

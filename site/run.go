@@ -296,7 +296,7 @@ func (r *run) report() Report {
 		m := &r.made[i]
 		n := &m.Line
 		out.Hulls = append(out.Hulls, HullReport{
-			Number: n.Number, Kept: m.kept, Sealed: m.sealed, Page: filepath.Join(r.stage.final(n.Number), coverName), Standing: n.Standing, Counts: n.Counts,
+			Number: n.Number, Kept: m.kept, Sealed: m.sealed, Unknown: m.sealed && m.Key == "", Page: filepath.Join(r.stage.final(n.Number), coverName), Standing: n.Standing, Counts: n.Counts,
 			Pages: n.Pages, Files: n.Files, Bytes: n.Bytes, Root: n.Root, Sums: n.Sums,
 		})
 	}

@@ -76,11 +76,14 @@ func shown(path string) string {
 func (s *screen) rendered(made site.Report) {
 	kept := 0
 	for _, h := range made.Hulls {
-		if h.Sealed {
+		switch {
+		case h.Unknown:
+			s.paragraph("", h.Number+" is sealed and was left as it lies. This folder does not remember the records that it was made of, as when its hull had left the yard or the file .hullfile-state was removed; hullfile verify --rebuild tells whether its own records still give it. To write it anew, move the sealed file away.")
+			continue
+		case h.Sealed:
 			s.paragraph("", h.Number+" is sealed and was not written anew; hullfile verify --rebuild tells whether its own records still give it. To write the next issue, move the sealed file away.")
 			continue
-		}
-		if h.Kept {
+		case h.Kept:
 			kept++
 			continue
 		}

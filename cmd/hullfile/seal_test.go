@@ -220,10 +220,18 @@ func TestSealedFileIsNotWrittenOver(t *testing.T) {
 	if text := said(t, statusSound, "render", yard, "-o", files); !strings.Contains(text, "HL74-012 is sealed and was not written anew") {
 		t.Errorf("the yard's records changed, and: %s", text)
 	}
-	if text, ok := plain(t, yard, "rm -r hulls/HL74-012"); !ok {
+	if text, ok := plain(t, yard, "mv hulls/HL74-012 away"); !ok {
 		t.Fatal(text)
 	}
 	said(t, statusSound, "render", yard, "-o", files)
+	if text, ok := plain(t, yard, "mv away hulls/HL74-012"); !ok {
+		t.Fatal(text)
+	}
+	for range 2 {
+		if text := said(t, statusSound, "render", yard, "-o", files); !strings.Contains(text, "HL74-012 is sealed and was left as it lies") {
+			t.Errorf("a hull came back to its sealed file, and: %s", text)
+		}
+	}
 	after, err := treeOf(file)
 	if err != nil {
 		t.Fatal(err)

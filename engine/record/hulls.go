@@ -122,6 +122,8 @@ func (r *reading) loneHull(found map[string]bool) {
 	switch bad := badName(number); {
 	case ok && bad != "":
 		r.faults.add(n.at, "number", "use letters, digits, - and _; the number names a folder and is part of links", "%s %s", quoted(number), bad)
+	case keptName(number) != "":
+		r.faults.add(n.at, "number", "give the hull another number", "%s %s", quoted(number), keptName(number))
 	case n == nil && l.whole:
 		r.faults.add(l.root.key, "number", `add number = "…", the yard's own number of this hull`, "missing")
 	}
@@ -194,6 +196,8 @@ func (r *reading) recordDirs(dir, main string) []string {
 			r.faults.add(r.near(dir, e), "", "every one has a folder of its own: "+dir+"/NAME/"+main, "%s lies outside a folder", quoted(e.Name()))
 		case e.IsDir() && bad != "":
 			r.faults.add(r.near(dir, e), "", "use letters, digits, - and _; the name becomes part of links", "the folder name %s %s", quoted(e.Name()), bad)
+		case dir == hullsDir && e.IsDir() && keptName(e.Name()) != "":
+			r.faults.add(finding.Place{File: path.Join(dir, e.Name(), main), Line: 1, Col: 1}, "", "give the hull another number, and its folder with it", "%s %s", quoted(e.Name()), keptName(e.Name()))
 		case r.disk.usual(dir, e, true):
 			names = append(names, e.Name())
 		}

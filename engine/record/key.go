@@ -48,6 +48,16 @@ func badName(name string) string {
 	return ""
 }
 
+// keptName says what is wrong with a number of a hull whose folder would lie where the technical files keep one of their own.
+func keptName(number string) string {
+	for _, own := range []string{"assets", "register"} {
+		if strings.EqualFold(number, own) {
+			return "cannot be the number of a hull: the technical files keep the name " + own + " for themselves"
+		}
+	}
+	return ""
+}
+
 // device reports a name that cannot be a folder on Windows.
 func device(name string) bool {
 	base, _, _ := strings.Cut(strings.ToUpper(name), ".")

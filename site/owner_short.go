@@ -47,25 +47,28 @@ func (l *leaf) touchesOwner(f *finding.Finding) bool {
 	})
 }
 
-// strongTable tells by what the boat is lifted, towed and moored, and for what that was reckoned.
+// strongTable tells by what the boat is lifted, towed and moored, and for what that was reckoned. What must not be missed on a small
+// screen stands first.
 func (l *leaf) strongTable() *OwnerTable {
-	t := newOwnerTable("Strong points on record", "For", "Where", "Forward of the transom|m|n", "Sides", "Boat lifted, at most|kg|n", "Points", "Sling from upright, at most|°|n", "Reckoned strength")
+	t := newOwnerTable("Strong points on record; points are those that carry a lift together", "For", "Boat at most|kg|n", "Sling from upright|°|n", "Points", "Reckoned", "Where")
 	for i := range l.dossier.Structure.Fittings {
 		f := &l.dossier.Structure.Fittings[i]
 		rec := f.Record
 		if !slices.Contains([]string{"lifting point", "towing eye", "towing post", "cleat", "mooring bollard"}, rec.Kind.V) {
 			continue
 		}
-		sides := "one"
-		if rec.Both.V {
-			sides = "both"
-		}
-		lifted, points, angle := Figure{Text: "–"}, "–", Figure{Text: "–"}
+		lifted, angle, points := Figure{Text: "–"}, Figure{Text: "–"}, "–"
 		if rec.Kind.V == "lifting point" {
-			lifted, angle = measured(rec.Mass, "kg"), measured(rec.Angle, "°")
-			points = wordsOfInt(max(1, rec.Share.V))
+			lifted, angle, points = measured(rec.Mass, "kg"), measured(rec.Angle, "°"), wordsOfInt(max(1, rec.Share.V))
 		}
-		t.row(Figure{Text: capital(rec.Kind.V)}, word(rec.Where), Figure{Text: unit.Text(float64(rec.X.V), 2)}, Figure{Text: sides}, lifted, Figure{Text: points}, angle, Figure{Text: string(f.Standing)})
+		where := unit.Text(float64(rec.X.V), 2) + " m forward of the transom"
+		if rec.Both.V {
+			where += ", both sides"
+		}
+		if rec.Where.V != "" {
+			where = rec.Where.V + "; " + where
+		}
+		t.row(Figure{Text: capital(rec.Kind.V)}, lifted, angle, Figure{Text: points}, Figure{Text: string(f.Standing)}, Figure{Text: where})
 	}
 	return t
 }

@@ -256,8 +256,12 @@ func saysWhatIsShort(t *testing.T, dir string) {
 	if !regexp.MustCompile(`checks leave: <b>3 persons</b> and <b>552`).MatchString(files["05-loading.html"]) {
 		t.Error("the page on loading gives the load of the plate and not what the checks leave")
 	}
-	if strings.Contains(ownerTexts(t, filepath.Join(dir, "HL74-012"))["index.html"], "Not in order") {
+	whole := ownerTexts(t, filepath.Join(dir, "HL74-012"))
+	if strings.Contains(whole["index.html"], "Not in order") {
 		t.Error("a boat in order is said not to be")
+	}
+	if !regexp.MustCompile(`Lifting point</th><td class="num">2.270</td><td class="num">30</td><td>4</td><td>met</td>`).MatchString(whole["14-trailer.html"]) {
+		t.Error("the book does not tell which mass, at which angle, the lifting points were reckoned for")
 	}
 }
 

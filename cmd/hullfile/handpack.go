@@ -2,8 +2,10 @@ package main
 
 import (
 	"context"
+	"encoding/json"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 
@@ -19,6 +21,17 @@ type packedFile struct {
 	entries int
 	bytes   int64
 	seals   int
+	stands  finding.Standing // as its results say; empty where they say nothing
+}
+
+// standingIn reads from the results of a technical file how it stands.
+func standingIn(from fs.FS) finding.Standing {
+	text, err := fs.ReadFile(from, "results.json")
+	var says struct{ Standing finding.Standing }
+	if err != nil || json.Unmarshal(text, &says) != nil {
+		return ""
+	}
+	return says.Standing
 }
 
 // fileFor gives the folder of the technical file that is to be packed: the one that was named, or one rendered for it.
@@ -74,7 +87,7 @@ func (h *handing) pack(ctx context.Context, dir string) (packedFile, error) {
 		return packedFile{}, fmt.Errorf("%q: %w", dir, err)
 	}
 	bytes, err := replace(h.out, func(to io.Writer) error { return seal.Pack(ctx, from, entries, to) })
-	return packedFile{path: h.out, of: "hull " + r.Hull + ", " + issueWords(r.Issue, r.Issued), entries: len(entries), bytes: bytes, seals: len(r.Seals)}, err
+	return packedFile{path: h.out, of: "hull " + r.Hull + ", " + issueWords(r.Issue, r.Issued), entries: len(entries), bytes: bytes, seals: len(r.Seals), stands: standingIn(from)}, err
 }
 
 // replace writes a file beside its place and moves it there when it is whole.

@@ -42,9 +42,10 @@ func (s *share) group() uint64 {
 	return binary.BigEndian.Uint64(sum[:])
 }
 
-// Token makes the token of a hull.
+// Token makes the token of a hull. Its texts are copies: those of a record are cut out of the text of the whole file, which they would hold
+// in memory.
 func (b *Brief) Token() Token {
-	t := Token{Number: b.Number, Design: b.Design, HIN: b.hin(), Cracked: b.Cracked, Marked: markOf(b.HIN), Boat: markOf(b.Design, b.Mass, b.Power), Life: markOf(b.Design, b.Hours, b.Looks)}
+	t := Token{Number: strings.Clone(b.Number), Design: strings.Clone(b.Design), HIN: strings.Clone(b.hin()), Cracked: b.Cracked, Marked: markOf(b.HIN), Boat: markOf(b.Design, b.Mass, b.Power), Life: markOf(b.Design, b.Hours, b.Looks)}
 	for _, s := range b.shares() {
 		t.Shares = append(t.Shares, Share{s.group(), markOf(s.what)})
 	}

@@ -5,6 +5,7 @@ import (
 	"io/fs"
 	"os"
 	"strconv"
+	"strings"
 
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
@@ -62,7 +63,22 @@ func (b *book) line(sums string) line {
 			n.panel(p.Record.ID, float64(p.Margin))
 		}
 	}
+	n.copied()
 	return n
+}
+
+// copied copies the texts of the line: those of a record are cut out of the text of the whole file, which they would hold in memory.
+func (n *line) copied() {
+	all := []*string{&n.Title, &n.Design, &n.State, &n.Builder}
+	if n.Weighed != nil {
+		all = append(all, &n.Weighed.Key)
+	}
+	if n.Least != nil {
+		all = append(all, &n.Least.Panel)
+	}
+	for _, text := range all {
+		*text = strings.Clone(*text)
+	}
 }
 
 // weigh takes a weighing; the last one counts.

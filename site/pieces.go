@@ -297,7 +297,7 @@ func (p *pieces) lookOf(own *look, design string) mark {
 func (p *pieces) memo(one *record.One) (hullMemo, error) {
 	h := one.Hull
 	trail := &paperTrail{known: p.kept.papers(h.Number)}
-	m := hullMemo{Title: h.Title.V, State: h.Identity.State.V}
+	m := hullMemo{Title: strings.Clone(h.Title.V), State: strings.Clone(h.Identity.State.V)} // see engine.Token
 	var err error
 	if m.Records, m.Own, err = p.keys.own(h, p.filesOf(one), one.Doubts, trail); err != nil {
 		return m, err

@@ -3,6 +3,7 @@ package record
 import (
 	"reflect"
 	"slices"
+	"strings"
 
 	"hullfile/engine/finding"
 )
@@ -42,6 +43,7 @@ func (d *Drawing) Lists(file string, marks ...string) {
 		if mark == "" || slices.Contains(d.files[mark], file) {
 			continue
 		}
+		mark = strings.Clone(mark) // it is cut out of the text of the file, which is let go of
 		d.files[mark] = append(d.files[mark], file)
 		d.marks[file] = append(d.marks[file], mark)
 	}

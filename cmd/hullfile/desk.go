@@ -42,7 +42,7 @@ func (d *desk) faults(all finding.Faults) {
 	if len(all) > 1 {
 		told += ". Begin with the first: one often brings the others."
 	}
-	fmt.Fprintln(d.errs, "\n"+told)
+	fmt.Fprintln(d.errs, "\n"+strings.Join(wrap(told, d.out.width), "\n"))
 }
 
 // count gives "1 fault", "2 faults".

@@ -6,6 +6,7 @@ import (
 	"io/fs"
 	"os"
 	"path"
+	"regexp"
 	"slices"
 	"strings"
 
@@ -88,8 +89,9 @@ func (d *disk) stray(dir string, e fs.DirEntry, may folder) {
 		known = may.folders
 	}
 	near, ok := nearName(e.Name(), known)
+	of, copied := copyOfOne(e.Name(), known)
 	ext := strings.ToLower(path.Ext(e.Name()))
-	if !may.strict && !ok && (e.IsDir() || ext != ".toml" && ext != ".csv") {
+	if !may.strict && !ok && !copied && (e.IsDir() || ext != ".toml" && ext != ".csv") {
 		return
 	}
 	at, what := placeAt(path.Join(dir, e.Name())), ""
@@ -98,12 +100,23 @@ func (d *disk) stray(dir string, e fs.DirEntry, may folder) {
 	}
 	hint := may.instead
 	switch {
+	case copied:
+		hint = "this looks like a copy of " + of + ", and only " + of + " is read: take it out of the yard folder"
 	case ok && (ext == ".xlsx" || ext == ".ods" || ext == ".xls"):
 		hint = "save it as CSV under the name " + near
 	case ok:
 		hint = "did you mean " + near + "?"
 	}
 	d.fs.add(at, "", hint, "%snobody reads this %s", what, fileOrFolder(e))
+}
+
+// copyMark is what systems put into the name of a copy: "hull - Copy.toml", "Copy of hull.toml", "hull (1).toml", "hull copy 2.toml".
+var copyMark = regexp.MustCompile(`(?i)^copy of | - copy( ?\(\d+\))?| copy( \d+)?| ?\(\d+\)`)
+
+// copyOfOne finds the known name of which a file is a copy by its name.
+func copyOfOne(name string, known []string) (string, bool) {
+	of := copyMark.ReplaceAllString(name, "")
+	return of, of != name && slices.Contains(known, of)
 }
 
 func fileOrFolder(e fs.DirEntry) string {
@@ -138,14 +151,15 @@ func nearName(name string, known []string) (string, bool) {
 // leftover reports what systems and editors leave behind.
 func leftover(name string) bool {
 	low := strings.ToLower(name)
-	return strings.HasPrefix(name, ".") || strings.HasPrefix(name, "~$") || strings.HasSuffix(name, "~") || low == "thumbs.db" || low == "desktop.ini"
+	ends := func(end string) bool { return strings.HasSuffix(low, end) }
+	return strings.HasPrefix(name, ".") || strings.HasPrefix(name, "~$") || strings.HasPrefix(name, "#") && ends("#") || ends("~") || ends(".bak") || ends(".tmp") || low == "thumbs.db" || low == "desktop.ini"
 }
 
 // text reads one record file whole, up to a size that no record reaches.
 func (d *disk) text(name string, most int64) (text []byte, ok bool) {
 	f, err := d.root.Open(name)
 	if err != nil {
-		d.fs.add(placeAt(name), "", "", "cannot be read: %v", bottom(err))
+		d.fs.add(placeAt(name), "", toRead(err), "cannot be read: %v", bottom(err))
 		return nil, false
 	}
 	defer f.Close()
@@ -160,6 +174,14 @@ func (d *disk) text(name string, most int64) (text []byte, ok bool) {
 	}
 	d.files = append(d.files, File{Path: name, Text: text})
 	return text, true
+}
+
+// toRead says what lets a file be read that this user may not read.
+func toRead(err error) string {
+	if errors.Is(err, fs.ErrPermission) {
+		return "let this user read the file, or close the program that holds it"
+	}
+	return ""
 }
 
 // paper refuses a document or log that is reached through a link. Whether it is there at all is no matter of reading.

@@ -73,7 +73,7 @@ func (b *book) rebuild() error {
 		paper(stray, "")
 	}
 	slices.SortFunc(e.Papers, func(a, b EnclosedPaper) int { return strings.Compare(a.At, b.At) })
-	e.Near, e.Plates = orEmpty(b.near), b.yard.StockedPlates()
+	e.Near, e.Plates = append(e.Near, b.near...), b.yard.StockedPlates() // an empty list, not none
 	text, err := json.MarshalIndent(e, "", " ")
 	if err != nil {
 		return err

@@ -9,6 +9,8 @@ import (
 	"path/filepath"
 	"strconv"
 	"strings"
+
+	"hullfile/site/results"
 )
 
 // sealsName is the folder of seals inside a technical file (site/seal). No list names what is in it.
@@ -103,7 +105,7 @@ func doors(dir string, folders []string) (m mark, ok bool) {
 		}
 		text = strconv.AppendInt(append(text, ' '), is.written, 36)
 	}
-	for _, name := range []string{contentsName, sumsName, coverName, resultsName} {
+	for _, name := range []string{contentsName, sumsName, coverName, results.Name} {
 		is, err := from.see(name)
 		if err != nil || is.kind != 0 {
 			return mark{}, false

@@ -8,6 +8,8 @@ import (
 	"path/filepath"
 	"slices"
 	"strings"
+
+	"hullfile/site/results"
 )
 
 // joinable is what lies in the parts of a join and in its output.
@@ -73,7 +75,7 @@ func filesIn(dir string, by map[string]piece) error {
 	if !ours(dir) {
 		return fmt.Errorf("%s holds no output of a rendering (%s and %s are not in it)", dir, contentsName, sumsName)
 	}
-	if _, err := os.Lstat(filepath.Join(dir, resultsName)); err == nil {
+	if _, err := os.Lstat(filepath.Join(dir, results.Name)); err == nil {
 		return fmt.Errorf("%s is the file of one hull; name the folder in which it lies", dir)
 	}
 	entries, err := os.ReadDir(dir)
@@ -87,7 +89,7 @@ func filesIn(dir string, by map[string]piece) error {
 		}
 		n, ok := earlier(at, e.Name())
 		if !ok {
-			return fmt.Errorf("%s: %s cannot be read; render this hull again", at, resultsName)
+			return fmt.Errorf("%s: %s cannot be read; render this hull again", at, results.Name)
 		}
 		if other, twice := by[n.Number]; twice && other.line.Sums != n.Sums {
 			return fmt.Errorf("%s and %s are two different files of one hull", other.dir, at)

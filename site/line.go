@@ -9,6 +9,7 @@ import (
 
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
+	"hullfile/site/results"
 )
 
 // line is what the register and the report say of one hull. It is all that is kept of a hull once its book is closed,
@@ -84,13 +85,13 @@ func (n *line) copied() {
 // weigh takes a weighing; the last one counts.
 func (n *line) weigh(key string, mass, reckoned float64) {
 	if mass > 0 && reckoned > 0 {
-		n.Weighed = &weighed{key, full(mass).value(), full(reckoned).value()}
+		n.Weighed = &weighed{key, results.Round(mass), results.Round(reckoned)}
 	}
 }
 
 // panel takes a panel; the one with the least margin counts, the first of several.
 func (n *line) panel(key string, margin float64) {
-	if margin = full(margin).value(); n.Least == nil || margin < n.Least.Margin {
+	if margin = results.Round(margin); n.Least == nil || margin < n.Least.Margin {
 		n.Least = &least{key, margin}
 	}
 }
@@ -98,7 +99,7 @@ func (n *line) panel(key string, margin float64) {
 // resultsHead is what the register needs of a file that an earlier run wrote.
 type resultsHead struct {
 	Form     int                  `json:"form"`
-	Hull     hullHead             `json:"hull"`
+	Hull     results.Head         `json:"hull"`
 	Invented bool                 `json:"invented"`
 	Standing finding.Standing     `json:"standing"`
 	Counts   map[finding.Kind]int `json:"counts"`
@@ -120,7 +121,7 @@ type resultsHead struct {
 // earlier reads what the file of a hull that lies there says of itself.
 func earlier(dir, number string) (line, bool) {
 	from := document.Plain(os.DirFS(dir))
-	text, err := fs.ReadFile(from, resultsName)
+	text, err := fs.ReadFile(from, results.Name)
 	if err != nil {
 		return line{}, false
 	}
@@ -129,7 +130,7 @@ func earlier(dir, number string) (line, bool) {
 		return line{}, false
 	}
 	var head resultsHead
-	if json.Unmarshal(text, &head) != nil || head.Form != resultsForm {
+	if json.Unmarshal(text, &head) != nil || head.Form != results.Form {
 		return line{}, false
 	}
 	return head.line(number, hashOf(sums)), true

@@ -1,6 +1,10 @@
 package site
 
-import "html/template"
+import (
+	"html/template"
+
+	"hullfile/site/results"
+)
 
 // Paths of the pages for whoever doubts the file, and for the next program.
 const (
@@ -37,7 +41,7 @@ type CopyRow struct {
 }
 
 func (l *leaf) tablesPage() (TablesPage, error) {
-	p := TablesPage{Results: Link{Text: resultsName, Href: l.to(resultsName, "")}, Schema: Link{Text: schemaName, Href: l.to(schemaName, "")}, Form: resultsForm}
+	p := TablesPage{Results: Link{Text: results.Name, Href: l.to(results.Name, "")}, Schema: Link{Text: schemaName, Href: l.to(schemaName, "")}, Form: results.Form}
 	for _, t := range l.csv {
 		p.Tables = append(p.Tables, CopyRow{Link{Text: t.name + ".csv", Href: l.to(t.path(), "")}, t.says, t.rows, t.head})
 	}

@@ -133,7 +133,7 @@ func (l *leaf) jointRow(j *seam.Joint) JointRow {
 			row.Parts = append(row.Parts, l.subjectAs("part "+p.ID, p.ID))
 		}
 	}
-	row.Welders, row.Done = weldedBy(j)
+	row.Welders, row.Done = j.WeldedBy()
 	row.Seen = seenHow(j)
 	if lacks := m.Lacks(j); len(lacks) > 0 {
 		row.Lacks = lacks[0].Says
@@ -142,24 +142,6 @@ func (l *leaf) jointRow(j *seam.Joint) JointRow {
 		}
 	}
 	return row
-}
-
-// weldedBy names the stamps of a joint, and the day of its last weld.
-func weldedBy(j *seam.Joint) (stamps, last string) {
-	seen := map[string]bool{}
-	for _, w := range j.Welds {
-		if s := w.Welder.V; s != "" && !seen[s] {
-			seen[s] = true
-			stamps += ", " + s
-		}
-		if w.Date.Set {
-			last = w.Date.V.ISO()
-		}
-	}
-	if stamps != "" {
-		stamps = stamps[2:]
-	}
-	return stamps, last
 }
 
 // seenHow says by what methods a joint was looked at, and how the last look ended.

@@ -1,12 +1,12 @@
 package site
 
 import (
-	"encoding/json"
 	"math"
 	"math/rand/v2"
 	"testing"
 
 	"hullfile/engine/unit"
+	"hullfile/site/results"
 )
 
 // TestProcessorsPrintAlike reckons products and sums as one make of processor does, which rounds twice, and as another,
@@ -26,8 +26,7 @@ func TestProcessorsPrintAlike(t *testing.T) {
 		for _, print := range []func(float64) string{
 			func(v float64) string { return unit.Text(v, 3) },
 			func(v float64) string { return unit.Figures(v, 4) },
-			mass, times, inJSON,
-			func(v float64) string { return inJSON(float64(toNanometre(v / 1e4))) },
+			mass, times, func(v float64) string { return string(results.AppendShort(nil, v)) },
 		} {
 			if a, b := print(twice), print(once); a != b {
 				t.Errorf("%v*%v + %v is printed %s and %s", x, y, z, a, b)
@@ -36,26 +35,5 @@ func TestProcessorsPrintAlike(t *testing.T) {
 	}
 	if differ < 1000 {
 		t.Errorf("only %d numbers differ between the two ways; the test shows nothing", differ)
-	}
-}
-
-func inJSON(v float64) string {
-	text, err := json.Marshal(full(v))
-	if err != nil {
-		panic(err)
-	}
-	return string(text)
-}
-
-// TestNoughtIsNought holds what is left of a difference that cancels: another bit on each make of processor (own
-// observation: the lever of an upright boat, amd64 and arm64).
-func TestNoughtIsNought(t *testing.T) {
-	for _, v := range []float64{-1.31752807927e-17, -2.70183856012e-17, 4e-16, 0, math.Copysign(0, -1)} {
-		if got := inJSON(float64(toNanometre(v))); got != "0" {
-			t.Errorf("a lever of %v is written %s", v, got)
-		}
-	}
-	if got := inJSON(float64(toNanometre(-0.30857534664750001))); got != "-0.308575347" {
-		t.Errorf("a lever is written %s", got)
 	}
 }

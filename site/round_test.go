@@ -6,6 +6,8 @@ import (
 	"path/filepath"
 	"testing"
 	"time"
+
+	"hullfile/site/results"
 )
 
 // Every book has its turn, however large the output is; a small one is looked at whole in every run.
@@ -61,7 +63,7 @@ func TestWhatDoorsSee(t *testing.T) {
 	if err := os.Mkdir(filepath.Join(dir, "seams"), 0o755); err != nil {
 		t.Fatal(err)
 	}
-	for _, name := range []string{contentsName, sumsName, coverName, resultsName, "seams/a.html"} {
+	for _, name := range []string{contentsName, sumsName, coverName, results.Name, "seams/a.html"} {
 		put(name, "as written")
 	}
 	tree, folders, err := footprint(dir)

@@ -12,6 +12,7 @@ import (
 	"testing"
 
 	"hullfile/content"
+	"hullfile/site/results"
 )
 
 // strictly holds a value against a schema: what the schema says, and beyond it that every key that occurs is described
@@ -143,7 +144,7 @@ func TestResultsOfTheDemoAreAsTheSchemaSays(t *testing.T) {
 	made := job.Out
 	hulls := 0
 	for _, number := range []string{"HL74-012", "HL74-013", "LT56-031"} {
-		text, err := os.ReadFile(filepath.Join(made, number, resultsName))
+		text, err := os.ReadFile(filepath.Join(made, number, results.Name))
 		if err != nil {
 			t.Fatal(err)
 		}

@@ -5,6 +5,8 @@ import (
 	"strconv"
 	"strings"
 	"unicode"
+
+	"hullfile/site/results"
 )
 
 // tablesFolder holds the main tables as CSV.
@@ -38,7 +40,7 @@ func (t *csvTable) add(cells ...any) {
 			t.body = strconv.AppendBool(t.body, c)
 		case float64:
 			if !math.IsNaN(c) && !math.IsInf(c, 0) {
-				t.body = appendShort(t.body, full(c))
+				t.body = results.AppendShort(t.body, c)
 			}
 		default:
 			panic("site: a cell of a table is text or a number")
@@ -46,14 +48,6 @@ func (t *csvTable) add(cells ...any) {
 	}
 	t.body = append(t.body, '\n')
 	t.rows++
-}
-
-// appendShort writes a number of ten significant figures in its shortest form.
-func appendShort(out []byte, f full) []byte {
-	if size := math.Abs(float64(f)); size > 1e-3 && size < 1e5 {
-		return appendFull(out, f) // which is the shortest form where it has no power of ten
-	}
-	return strconv.AppendFloat(out, f.value(), 'g', -1, 64)
 }
 
 // appendCell writes a text as a cell. It is the only place that does so, because every cell must be defused. A cell in

@@ -62,7 +62,13 @@ func (b *book) assumptionTable() *csvTable {
 	return t
 }
 
-func placesText(all []finding.Place) string { return strings.Join(placeResults(all), " ") }
+func placesText(all []finding.Place) string {
+	texts := make([]string, len(all))
+	for i, p := range all {
+		texts[i] = p.String()
+	}
+	return strings.Join(texts, " ")
+}
 
 func (b *book) panelTable() *csvTable {
 	t := &csvTable{name: "panels", says: "plate fitted and needed, panel by panel", head: []string{"panel", "count", "fitted_mm", "needed_mm", "margin", "governs", "standing", "basis"}}
@@ -183,7 +189,7 @@ func (b *book) seamTable() *csvTable {
 		for _, l := range m.Lacks(j) {
 			lacks = append(lacks, l.Says)
 		}
-		stamps, last := weldedBy(j)
+		stamps, last := j.WeldedBy()
 		t.add(j.Record.ID, j.Record.Type.V, j.Record.Category.V, j.Record.Where.V, float64(j.Record.Length.V), strings.Join(parts, " "), stamps, last, seenHow(j), string(m.Standing(j)), strings.Join(lacks, "; "))
 	}
 	return t

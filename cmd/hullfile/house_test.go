@@ -22,7 +22,7 @@ import (
 var arrows = map[string][]string{
 	"cmd/":      {"site", previewRoom, sealRoom, "engine", "engine/", "content", "templates"},
 	"site":      {"site/", "engine", "engine/", "content", "templates"},
-	"site/":     {"site/", "engine/"},
+	"site/":     {"site/", "engine", "engine/"},
 	previewRoom: {"engine/", "templates"},
 	sealRoom:    {"engine/"},
 	"engine":    {"engine/"},

@@ -32,7 +32,7 @@ var readers = []struct{ what, dir, fuzz string }{
 	{"words in a style sheet", "site", "FuzzStyleString"},
 	{"values in rows", "site", "FuzzRows"},
 	{"values in templates", "site/typeset", "FuzzPrinted"},
-	{"texts and numbers in results", "site", "FuzzResults"},
+	{"texts and numbers in results", "site/results", "FuzzResults"},
 	{"cells of tables for spreadsheets", "site", "FuzzTableCell"},
 	{"machine copies of files to compare", "engine/compare", "FuzzSide"},
 	{"how to make a file again", "site", "FuzzEnclosed"},

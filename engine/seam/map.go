@@ -204,3 +204,21 @@ func order(a, b record.Val[record.Date]) int {
 	}
 	return cmp.Or(cmp.Compare(a.V.Year, b.V.Year), cmp.Compare(a.V.Month, b.V.Month), cmp.Compare(a.V.Day, b.V.Day))
 }
+
+// WeldedBy names the stamps of a joint, and the day of its last weld.
+func (j *Joint) WeldedBy() (stamps, last string) {
+	seen := map[string]bool{}
+	for _, w := range j.Welds {
+		if s := w.Welder.V; s != "" && !seen[s] {
+			seen[s] = true
+			stamps += ", " + s
+		}
+		if w.Date.Set {
+			last = w.Date.V.ISO()
+		}
+	}
+	if stamps != "" {
+		stamps = stamps[2:]
+	}
+	return stamps, last
+}

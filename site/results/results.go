@@ -1,24 +1,29 @@
-package site
+// Package results writes the results of a hull for machines: everything that the pages round, in full, with sorted keys. Open
+// results.go first; each discipline has a file, write.go puts it into JSON.
+package results
 
 import (
 	"encoding/json"
 	"math"
 	"strconv"
 
+	"hullfile/engine"
 	"hullfile/engine/finding"
 	"hullfile/engine/method"
+	"hullfile/engine/record"
+	"hullfile/engine/scantling"
 	"hullfile/engine/trial"
 	"hullfile/engine/weight"
 )
 
-// resultsName is the file in which the results stand for machines: everything that the pages round, in full, with
-// sorted keys.
-const resultsName = "results.json"
+// Name is the file in which the results stand.
+const Name = "results.json"
 
-// resultsForm is the number of the form of results.json; it changes when a key changes its meaning.
-const resultsForm = 1
+// Form is the number of the form of results.json; it changes when a key changes its meaning.
+const Form = 1
 
-type hullHead struct {
+// Head says of which hull and issue a file is.
+type Head struct {
 	Number  string `json:"number"`
 	Title   string `json:"title"`
 	Design  string `json:"design"`
@@ -29,7 +34,7 @@ type hullHead struct {
 }
 
 // object gives the head with its keys in order.
-func (h hullHead) object() object {
+func (h Head) object() object {
 	return object{{"number", h.Number}, {"title", h.Title}, {"design", h.Design}, {"state", h.State}, {"issue", h.Issue}, {"date", h.Date}, {"builder", h.Builder}}
 }
 
@@ -45,6 +50,9 @@ func (f full) MarshalJSON() ([]byte, error) {
 	return json.Marshal(f.value())
 }
 
+// Round gives a finite number as it stands in the results.
+func Round(v float64) float64 { return full(v).value() }
+
 // value gives the number as it is written.
 func (f full) value() float64 {
 	rounded, err := strconv.ParseFloat(strconv.FormatFloat(float64(f), 'e', 9, 64), 64)
@@ -54,28 +62,28 @@ func (f full) value() float64 {
 	return rounded
 }
 
-// results writes results.json.
-func (b *book) results() error {
-	text, err := b.machineText(b.press.rooms.take(usualResults))
-	defer func() { b.press.rooms.back(text) }()
-	if err != nil {
-		return err
-	}
-	return b.folder.write(resultsName, text)
+// Of is what the results are made of.
+type Of struct {
+	Dossier  *engine.Dossier
+	Hull     *record.Hull
+	Version  string               // of the program
+	Findings []finding.Finding    // those that the file tells
+	Counts   map[finding.Kind]int // of them
 }
 
-// machineText gives the text of results.json, written into a slice with nothing in it. Every key of it stands in content/schema/results.json.
-func (b *book) machineText(out []byte) ([]byte, error) {
-	d, h := b.dossier, b.hull
-	head := hullHead{Number: h.Number, Title: h.Title.V, Design: h.Design.V, State: h.Identity.State.V, Issue: h.Issue.Number.V, Builder: d.Builder.Name.V}
+// Text gives the text of results.json, written into a slice with nothing in it. Every key of it stands in
+// content/schema/results.json. An error is a fault of the program.
+func Text(out []byte, of Of) ([]byte, error) {
+	d, h := of.Dossier, of.Hull
+	head := Head{Number: h.Number, Title: h.Title.V, Design: h.Design.V, State: h.Identity.State.V, Issue: h.Issue.Number.V, Builder: d.Builder.Name.V}
 	if h.Issue.Date.Set {
 		head.Date = h.Issue.Date.V.ISO()
 	}
 	text, err := appendJSON(out, object{
-		{"form", resultsForm}, {"version", b.press.job.Version}, {"hull", head.object()}, {"invented", d.Builder.Invented.V}, {"standing", d.Standing()}, {"counts", tellKinds(b.findings)},
-		{"checks", checkResults(d.Checks)}, {"findings", findingResults(b.findings)}, {"assumptions", assumptionResults(d.Assumptions)},
+		{"form", Form}, {"version", of.Version}, {"hull", head.object()}, {"invented", d.Builder.Invented.V}, {"standing", d.Standing()}, {"counts", of.Counts},
+		{"checks", checkResults(d.Checks)}, {"findings", findingResults(of.Findings)}, {"assumptions", assumptionResults(d.Assumptions)},
 		{"seams", seamResults(d)}, {"documents", documentResults(&d.Documents)},
-		{"panels", panelResults(b)}, {"structure", structureResult(&d.Structure)}, {"weight", weightResults(&d.Weight)}, {"lines", linesResult(&d.Lines)}, {"afloat", afloatResult(&d.Loading, &d.Stability)}, {"capacity", capacityResults(&d.Capacity)}, {"trials", trialResults(&d.Trials)}, {"underway", underwayResults(d)}, {"logs", logResults(&d.Logs)}, {"manoeuvres", moveResults(&d.Moves)}, {"requirements", requirementResults(&d.Requirements)},
+		{"panels", panelResults(&d.Structure)}, {"structure", structureResult(&d.Structure)}, {"weight", weightResults(&d.Weight)}, {"lines", linesResult(&d.Lines)}, {"afloat", afloatResult(&d.Loading, &d.Stability)}, {"capacity", capacityResults(&d.Capacity)}, {"trials", trialResults(&d.Trials)}, {"underway", underwayResults(d)}, {"logs", logResults(&d.Logs)}, {"manoeuvres", moveResults(&d.Moves)}, {"requirements", requirementResults(&d.Requirements)},
 	}, 0)
 	return append(text, '\n'), err
 }
@@ -124,12 +132,12 @@ func orEmpty[T any](all []T) []T {
 	return all
 }
 
-func panelResults(b *book) []object {
+func panelResults(r *scantling.Result) []object {
 	out := []object{}
-	for i := range b.dossier.Structure.Panels {
-		p := &b.dossier.Structure.Panels[i]
+	for i := range r.Panels {
+		p := &r.Panels[i]
 		o := object{{"key", p.Record.ID}, {"standing", p.Standing}, {"fitted_mm", full(p.Fitted)}, {"count", p.Count}, {"basis", p.Basis}, {"governs", p.Governs},
-			{"zone", p.Record.Zone.V}, {"derived", p.Derived}, {"opinions", opinionResults(&b.dossier.Structure, p.Opinions)}}
+			{"zone", p.Record.Zone.V}, {"derived", p.Derived}, {"opinions", opinionResults(r, p.Opinions)}}
 		if p.Same != "" {
 			o.add("same", p.Same)
 		}

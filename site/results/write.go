@@ -1,4 +1,4 @@
-package site
+package results
 
 import (
 	"encoding"
@@ -183,6 +183,15 @@ func appendFull(out []byte, f full) []byte {
 	}
 	digits[1] = digits[0]
 	return appendPlain(out, strings.TrimRight(string(digits[1:11]), "0"), power)
+}
+
+// AppendShort writes a number that is finite with ten significant figures, in its shortest form.
+func AppendShort(out []byte, v float64) []byte {
+	f := full(v)
+	if size := math.Abs(v); size > 1e-3 && size < 1e5 {
+		return appendFull(out, f) // which is the shortest form where it has no power of ten
+	}
+	return strconv.AppendFloat(out, f.value(), 'g', -1, 64)
 }
 
 // appendPlain writes figures, the first of which stands for so many powers of ten, without a power of ten.

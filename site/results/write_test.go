@@ -1,4 +1,4 @@
-package site
+package results
 
 import (
 	"encoding/json"
@@ -21,6 +21,9 @@ func TestResultsAreWrittenAsTheLibraryDoes(t *testing.T) {
 		writtenAlike(t, object{{"n", full(n)}})
 	}
 }
+
+// hostile is a text that does harm where it is not written as a text.
+const hostile = `"'><xss y=z>&amp;<!-- ]]></script> javascript:alert(1) \22 */ {{.}} {# ` + "\u202e"
 
 func FuzzResults(f *testing.F) {
 	f.Add(hostile, 1.5)

@@ -1,4 +1,4 @@
-package site
+package results
 
 import (
 	"hullfile/engine/manoeuvre"

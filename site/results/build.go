@@ -1,4 +1,4 @@
-package site
+package results
 
 import (
 	"hullfile/engine"
@@ -43,7 +43,7 @@ func jointResult(m *seam.Map, j *seam.Joint) object {
 			seen.add(method, full(metres))
 		}
 	}
-	stamps, last := weldedBy(j)
+	stamps, last := j.WeldedBy()
 	return object{
 		{"key", r.ID}, {"type", r.Type.V}, {"category", r.Category.V}, {"where", r.Where.V}, {"length_m", full(r.Length.V)}, {"standing", m.Standing(j)}, {"parts", parts}, {"lacks", lacks},
 		{"welds", len(j.Welds)}, {"stamps", stamps}, {"last_weld", last}, {"seen_m", seen}, {"repairs", len(j.Repairs)}, {"nonconformities", len(j.Nonconformities)},

@@ -32,14 +32,6 @@ func checkCommand(d *desk) *cobra.Command {
 	return cmd
 }
 
-// folderOf is the yard folder that was named, or this one.
-func folderOf(args []string) string {
-	if len(args) == 0 {
-		return "."
-	}
-	return args[0]
-}
-
 func check(d *desk, folder string, named []string, asJSON bool) error {
 	r, err := openYard(folder)
 	var hulls []*record.Hull
@@ -68,23 +60,4 @@ func (d *desk) checked(hulls []*engine.Dossier, yard []finding.Finding, asJSON b
 		return errFindings
 	}
 	return err
-}
-
-// anythingWrong reports whether something is short or contradictory. Gaps and doubts are told but are not wrong.
-func anythingWrong(hulls []*engine.Dossier, yard []finding.Finding) bool {
-	for _, h := range hulls {
-		if h.Standing() == finding.Short || wrong(h.Findings) {
-			return true
-		}
-	}
-	return wrong(yard)
-}
-
-func wrong(all []finding.Finding) bool {
-	for _, f := range all {
-		if f.Kind == finding.Contradiction || f.Kind == finding.Shortfall {
-			return true
-		}
-	}
-	return false
 }

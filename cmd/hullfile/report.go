@@ -148,3 +148,22 @@ func label(kind finding.Kind) string {
 	}
 	return "missing:    "
 }
+
+// anythingWrong reports whether something is short or contradictory. Gaps and doubts are told but are not wrong.
+func anythingWrong(hulls []*engine.Dossier, yard []finding.Finding) bool {
+	for _, h := range hulls {
+		if h.Standing() == finding.Short || wrong(h.Findings) {
+			return true
+		}
+	}
+	return wrong(yard)
+}
+
+func wrong(all []finding.Finding) bool {
+	for _, f := range all {
+		if f.Kind == finding.Contradiction || f.Kind == finding.Shortfall {
+			return true
+		}
+	}
+	return false
+}

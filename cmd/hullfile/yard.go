@@ -30,6 +30,14 @@ type reading struct {
 	kept sync.Map // *record.Hull -> *engine.Dossier
 }
 
+// folderOf is the yard folder that was named, or this one.
+func folderOf(args []string) string {
+	if len(args) == 0 {
+		return "."
+	}
+	return args[0]
+}
+
 // openYard reads the yard folder. The error is finding.Faults where the records cannot be read as they stand.
 // Close the reading when done.
 func openYard(folder string) (*reading, error) { return openYardBy(folder, &shelf{}) }

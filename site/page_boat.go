@@ -22,6 +22,7 @@ type BoatPage struct {
 	People      []PersonRow
 	Instruments []InstrumentRow
 	Absent      []AbsentRow
+	Replaced    []ReplacedRow
 	Findings    []FindingRow
 	Checks      []CheckRow
 	Notes       []Note
@@ -68,6 +69,14 @@ type InstrumentRow struct {
 	Place       Link
 }
 
+// ReplacedRow is a value of the design that this hull has otherwise.
+type ReplacedRow struct {
+	Key      string
+	Old, New string
+	At       Link
+	Was      Link
+}
+
 // AbsentRow is an entry of the design that this hull does not have.
 type AbsentRow struct {
 	Subject string
@@ -100,6 +109,9 @@ func (l *leaf) boatPage() (BoatPage, error) {
 	}
 	for _, a := range h.Absent {
 		p.Absent = append(p.Absent, AbsentRow{a.Subject, l.place(a.At), l.place(a.Was)})
+	}
+	for _, r := range h.Replaced {
+		p.Replaced = append(p.Replaced, ReplacedRow{r.Key, r.Old, r.New, l.place(r.At), l.place(r.Was)})
 	}
 	return p, nil
 }

@@ -59,6 +59,9 @@ func (l *leaf) ways() []Ways {
 			if no, there := l.has(q.path); there {
 				w.Links = append(w.Links, Link{Text: q.question, Href: l.to(q.path, ""), To: no})
 			}
+			if q.path == repairsPath && len(l.hull.Replaced) > 0 {
+				w.Links = append(w.Links, Link{Text: "What differs from the design", Href: l.to(boatPath, "design"), To: l.sectionOf(boatPath).no})
+			}
 		}
 		if len(w.Links) > 0 {
 			out = append(out, w)

@@ -17,6 +17,7 @@ type laid struct {
 	hull           *Hull
 	over           []string
 	absent         []Absent
+	replaced       []Replaced
 }
 
 // readDesigns reads every design, and then follows what each is based on.
@@ -142,7 +143,7 @@ func (r *reading) lay(number, dir string, hull *level) {
 	}
 	h.root = r.inRow(h.root)
 	h.root.key = hull.root.key
-	h.absent = o.absent
+	h.absent, h.replaced = o.absent, o.replaced
 	r.hulls = append(r.hulls, h)
 	if !whole {
 		return
@@ -160,7 +161,7 @@ func (h *laid) fill() {
 	if h.hull != nil {
 		return
 	}
-	h.hull = &Hull{Number: h.number, Folder: h.folder, Over: h.over, Absent: h.absent}
+	h.hull = &Hull{Number: h.number, Folder: h.folder, Over: h.over, Absent: h.absent, Replaced: h.replaced}
 	fill(hullTable, h.root, reflect.ValueOf(&h.hull.HullFile).Elem())
 	h.hull.Design = h.hull.HullFile.Design
 	h.root = nil

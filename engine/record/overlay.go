@@ -1,12 +1,17 @@
 package record
 
-import "slices"
+import (
+	"fmt"
+	"slices"
+	"strings"
+)
 
 // overlay lays one record over another, value by value. Every value keeps the place where it was written, an entry the
 // place of its first heading. The trees that go in are not changed: a design lies under many hulls.
 type overlay struct {
-	fs     *faults
-	absent []Absent
+	fs       *faults
+	absent   []Absent
+	replaced []Replaced
 }
 
 // table lays over base; base may be nil.
@@ -22,6 +27,7 @@ func (o *overlay) table(t *table, base, over *node, way *trail) *node {
 		switch {
 		case f == nil:
 		case kid.shape != branch || old != nil && old.shape != branch:
+			o.replace(old, kid, to)
 			out.put(name, kid)
 		case f.kind == plain:
 			out.put(name, o.table(f.sub, old, kid, to))
@@ -56,6 +62,38 @@ func (o *overlay) entries(f *field, base, over *node, way *trail) *node {
 		}
 	}
 	return out.without(gone)
+}
+
+// replace remembers a value that stands otherwise in the record below. One laid over twice keeps the value of the lowest.
+func (o *overlay) replace(old, kid *node, way *trail) {
+	if old == nil || old.shape == branch || asWritten(old) == asWritten(kid) || old.shape == leaf && kid.shape == leaf && old.value == kid.value {
+		return
+	}
+	r := Replaced{Key: way.String(), Old: asWritten(old), New: asWritten(kid), At: kid.at, Was: old.at}
+	at := slices.IndexFunc(o.replaced, func(before Replaced) bool { return before.Key == r.Key })
+	if at < 0 {
+		o.replaced = append(o.replaced, r)
+		return
+	}
+	r.Old, r.Was = o.replaced[at].Old, o.replaced[at].Was
+	o.replaced[at] = r
+}
+
+// asWritten is a value as it was written; of a list its values.
+func asWritten(n *node) string {
+	switch {
+	case n.shape == list:
+		parts := make([]string, len(n.items))
+		for i, item := range n.items {
+			parts[i] = asWritten(item)
+		}
+		return strings.Join(parts, ", ")
+	case n.text != "":
+		return n.text
+	case n.shape == leaf:
+		return fmt.Sprint(n.value)
+	}
+	return ""
 }
 
 func nothingBelow(name string, base *node) string {

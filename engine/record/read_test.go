@@ -4,6 +4,7 @@ import (
 	"os"
 	"path/filepath"
 	"slices"
+	"strings"
 	"testing"
 
 	"hullfile/engine/finding"
@@ -105,6 +106,22 @@ func TestAbsentIsVisible(t *testing.T) {
 	}
 	if got := yardOf(t, "layers").Hulls[0].Absent; !slices.Equal(got, want) {
 		t.Errorf("absent %+v\nexpected %+v", got, want)
+	}
+}
+
+// TestReplacedIsVisible: a value of the design that the hull has otherwise is named with both, and one that stands the same is not.
+func TestReplacedIsVisible(t *testing.T) {
+	got := yardOf(t, "layers").Hulls[0].Replaced
+	if len(got) == 0 {
+		t.Fatal("nothing is told as replaced")
+	}
+	for _, r := range got {
+		if r.Old == r.New || r.Key == "" || !strings.HasPrefix(r.Was.File, "designs/") || r.At == r.Was {
+			t.Errorf("%+v", r)
+		}
+	}
+	if i := slices.IndexFunc(got, func(r Replaced) bool { return r.Key == "panel.B1.thickness_mm" }); i < 0 {
+		t.Errorf("the plate that the hull has otherwise is not told: %+v", got)
 	}
 }
 

@@ -129,7 +129,17 @@ type Hull struct {
 	Folder string   // folder of the hull relative to the yard folder; empty for a lone hull.toml
 	Over   []string // record files it is made of, design first, relative to the yard folder
 	Absent []Absent // entries of the design that this hull does not have, in the order in which they were taken away
+	// Replaced are the values of the design that this hull has otherwise, in the order in which they were written over.
+	Replaced []Replaced
 	HullFile
+}
+
+// Replaced is a value that a hull, or a design it is laid over, has otherwise than the record below it.
+type Replaced struct {
+	Key      string // "plating.bottom.thickness_mm"
+	Old, New string // as they were written
+	At       finding.Place
+	Was      finding.Place
 }
 
 // Absent is an entry that a hull, or a design it is laid over, takes away from the record below it.

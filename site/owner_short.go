@@ -14,9 +14,14 @@ const mostShort = 12
 // that runs faster than its structure is reckoned for, and a crack that nobody looked at again. The yard's work is left out.
 func (l *leaf) ownerShort() []string {
 	var out []string
-	left := 0
+	left, short := 0, map[[2]string]bool{}
+	for _, c := range l.dossier.Safety() {
+		if c.Standing == finding.Short {
+			short[[2]string{c.Rule, c.Subject}] = true
+		}
+	}
 	for _, f := range told(l.dossier.Findings) {
-		if !l.touchesOwner(&f) {
+		if !touchesOwner(&f) && !short[[2]string{f.Rule, f.Subject}] {
 			continue
 		}
 		if len(out) == mostShort {
@@ -37,14 +42,10 @@ func (l *leaf) ownerShort() []string {
 	return out
 }
 
-// touchesOwner reports whether a finding belongs there. A crack that was not looked at again is a gap; the others are short.
-func (l *leaf) touchesOwner(f *finding.Finding) bool {
-	if f.Rule == "look-again" || f.Rule == "look-repair" || f.Rule == "speed-reached" && f.Kind == finding.Shortfall {
-		return true
-	}
-	return slices.ContainsFunc(l.dossier.Safety(), func(c finding.Check) bool {
-		return c.Standing == finding.Short && c.Rule == f.Rule && c.Subject == f.Subject
-	})
+// touchesOwner reports whether a finding belongs there beside those of safety that are short. A crack that was not looked at again
+// is a gap.
+func touchesOwner(f *finding.Finding) bool {
+	return f.Rule == "look-again" || f.Rule == "look-repair" || f.Rule == "speed-reached" && f.Kind == finding.Shortfall
 }
 
 // strongTable tells by what the boat is lifted, towed and moored, and for what that was reckoned. What must not be missed on a small

@@ -4,6 +4,7 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"encoding/json"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"sync"
@@ -89,9 +90,9 @@ func (k *kept) writeStock(s *stocked) mark {
 
 // lines reads the lines of a file; ok is false where it is not there or not whole.
 func (k *kept) lines(name string) (lines [keptLines][]byte, ok bool) {
-	text, err := os.ReadFile(filepath.Join(k.stage.keeping(), name))
+	text, err := plainText(filepath.Join(k.stage.keeping(), name))
 	if err != nil {
-		text, err = os.ReadFile(filepath.Join(k.stage.final(keptName), name))
+		text, err = plainText(filepath.Join(k.stage.final(keptName), name))
 	}
 	if err != nil {
 		return lines, false
@@ -104,6 +105,18 @@ func (k *kept) lines(name string) (lines [keptLines][]byte, ok bool) {
 		lines[i], text = text[:end], text[end:]
 	}
 	return lines, true
+}
+
+// plainText reads a file and nothing else: a pipe in its place would wait for ever for somebody to write into it.
+func plainText(name string) ([]byte, error) {
+	info, err := os.Stat(name)
+	if err == nil && !info.Mode().IsRegular() {
+		err = fs.ErrInvalid
+	}
+	if err != nil {
+		return nil, err
+	}
+	return os.ReadFile(name)
 }
 
 // papers gives what is remembered of the papers of a hull.

@@ -76,6 +76,9 @@ const coverFindings = 12
 // principal are the keys of [boat] that the cover shows.
 var principal = []string{"length_hull_m", "beam_hull_m", "loaded_mass_kg", "speed_kn", "category", "persons", "power_kw", "fuel_usable_l"}
 
+// whose says whose figure one is of which the sentences below have others, reckoned or timed.
+var whose = map[string]string{"loaded_mass_kg": ", as stated", "speed_kn": ", as intended"}
+
 func (l *leaf) coverPage() (CoverPage, error) {
 	d, h := l.dossier, l.hull
 	c := CoverPage{
@@ -149,9 +152,7 @@ func (l *leaf) coverFacts() []Fact {
 	for _, key := range principal {
 		for _, f := range all {
 			if f.Key == key {
-				if key == "loaded_mass_kg" {
-					f.Name += ", as stated" // the sentences below have the masses that were reckoned
-				}
+				f.Name += whose[key]
 				out = append(out, f)
 			}
 		}

@@ -44,11 +44,11 @@ func demo(ctx context.Context, d *desk, folder string) error {
 	if err != nil {
 		return err
 	}
-	d.out.paragraph("", "Open "+shown(made.Register)+" in a browser; it needs no network.")
-	d.out.line("")
 	for _, h := range r.dossiers(r.yard.Hulls) {
 		d.out.brief(h)
 	}
 	d.out.paragraph("", "Yard, people and boats are invented, and what is wrong with them is so on purpose. The records are in "+yard+"; copy that folder, change a record and see what follows.")
+	d.out.line("")
+	d.out.paragraph("", "Open "+shown(made.Register)+" in a browser; it needs no network.") // last, where the eye is when it is done
 	return nil
 }

@@ -157,7 +157,7 @@ func (l *leaf) coverFacts() []Fact {
 			}
 		}
 	}
-	return append(out, l.fieldsWritten(&l.hull.Identity, "state")...)
+	return append(out, l.fieldsWritten(&l.hull.Identity, "state", "owner_contact")...) // whom to call is asked by a recall, not by whoever opens the file
 }
 
 func (c CoverPage) heading() (heading, under string) { return c.Number, c.Title }

@@ -120,7 +120,7 @@ func doors(dir string, folders []string) (m mark, ok bool) {
 // verifies reports whether a folder holds exactly the files that its list of hashes names, each with its true hash, and
 // the list has the hash that is given.
 func verifies(dir, sums string) bool {
-	text, err := plainText(filepath.Join(dir, sumsName))
+	text, err := plainText(dir, sumsName)
 	if err != nil || hashOf(text) != sums {
 		return false
 	}

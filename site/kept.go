@@ -10,6 +10,7 @@ import (
 	"sync"
 
 	"hullfile/engine"
+	"hullfile/engine/document"
 )
 
 // keptName is the folder beside the state in which each hull has a small file: its brief, and what is remembered of its
@@ -90,9 +91,9 @@ func (k *kept) writeStock(s *stocked) mark {
 
 // lines reads the lines of a file; ok is false where it is not there or not whole.
 func (k *kept) lines(name string) (lines [keptLines][]byte, ok bool) {
-	text, err := plainText(filepath.Join(k.stage.keeping(), name))
+	text, err := plainText(k.stage.keeping(), name)
 	if err != nil {
-		text, err = plainText(filepath.Join(k.stage.final(keptName), name))
+		text, err = plainText(k.stage.final(keptName), name)
 	}
 	if err != nil {
 		return lines, false
@@ -107,16 +108,9 @@ func (k *kept) lines(name string) (lines [keptLines][]byte, ok bool) {
 	return lines, true
 }
 
-// plainText reads a file and nothing else: a pipe in its place would wait for ever for somebody to write into it.
-func plainText(name string) ([]byte, error) {
-	info, err := os.Stat(name)
-	if err == nil && !info.Mode().IsRegular() {
-		err = fs.ErrInvalid
-	}
-	if err != nil {
-		return nil, err
-	}
-	return os.ReadFile(name)
+// plainText reads a file of a folder, and nothing else that lies in its place.
+func plainText(dir, name string) ([]byte, error) {
+	return fs.ReadFile(document.Plain(os.DirFS(dir)), name)
 }
 
 // papers gives what is remembered of the papers of a hull.

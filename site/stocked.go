@@ -4,7 +4,6 @@ import (
 	"bytes"
 	"crypto/sha256"
 	"encoding/json"
-	"path/filepath"
 	"slices"
 	"strings"
 	"sync"
@@ -81,7 +80,7 @@ func (s *stocked) lay(on *shelf) {
 
 // stock gives what is remembered of the stock, where the file belongs to the state.
 func (k *kept) stock(is mark) (*stocked, bool) {
-	text, err := plainText(filepath.Join(k.stage.final(keptName), keptStock))
+	text, err := plainText(k.stage.final(keptName), keptStock)
 	sum := sha256.Sum256(text)
 	if err != nil || markOf(sum[:]) != is {
 		return nil, false

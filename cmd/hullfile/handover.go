@@ -60,7 +60,7 @@ func (h *handing) run(ctx context.Context, d *desk, args []string) error {
 	}
 	d.out.line("%s: %s, %.1f MB", shown(packed.path), count(packed.entries, "file", "files"), float64(packed.bytes)/1e6)
 	d.out.line("for the %s, of %s", h.whom, packed.of)
-	if packed.stands == finding.Short || packed.stands == finding.NotShown {
+	if packed.stands != finding.Met {
 		d.out.paragraph("", fmt.Sprintf("The file of this boat stands as %s. Settle with the owner, in writing, what is open before the boat goes; what of it touches strength, load and floating stands on the first page of the owner's book.", packed.stands))
 	}
 	if h.whom == "surveyor" && packed.seals == 0 {

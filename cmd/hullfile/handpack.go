@@ -11,6 +11,7 @@ import (
 
 	"hullfile/engine/document"
 	"hullfile/engine/finding"
+	"hullfile/site"
 	"hullfile/site/seal"
 )
 
@@ -21,15 +22,15 @@ type packedFile struct {
 	entries int
 	bytes   int64
 	seals   int
-	stands  finding.Standing // as its results say; empty where they say nothing
+	stands  finding.Standing // as its results say; not shown where they say nothing
 }
 
 // standingIn reads from the results of a technical file how it stands.
 func standingIn(from fs.FS) finding.Standing {
-	text, err := fs.ReadFile(from, "results.json")
+	text, err := fs.ReadFile(from, site.ResultsPath)
 	var says struct{ Standing finding.Standing }
-	if err != nil || json.Unmarshal(text, &says) != nil {
-		return ""
+	if err != nil || json.Unmarshal(text, &says) != nil || says.Standing == "" {
+		return finding.NotShown
 	}
 	return says.Standing
 }
